@@ -1,0 +1,20 @@
+// The checked project to figures and plans. Pure: no files, no clock, no logging, no globals.
+#pragma once
+#include "figures/figures.h"
+#include "figures/plans.h"
+#include "project/project.h"
+#include "templates/templates.h"
+
+namespace gownsheaf {
+
+struct Worked { Figures figures; Plans plans; };
+
+struct WorkOptions {
+  std::int64_t lay_work = 20000;  // steps of search for each lay; `check` uses 0: one shelf lay
+};
+
+// Runs every calculator whose section is there and clean, in the order of the sheets; then the facts, the order of work
+// and "may I cut now". Holds and warnings go to diag, errors only for impossible arithmetic.
+Worked calculate(const Project& project, const Templates& templates, const WorkOptions& options, Diagnostics& diag);
+
+}  // namespace gownsheaf

@@ -1,0 +1,21 @@
+// Steps of the library and of the project, repeated for each item, conditions applied, put in a stable order.
+//
+// A step whose condition is false is contracted: its predecessors pass to its successors. Order: topological by hard and
+// soft edges; among steps that are free, library order, then the project's order of items. A ring is an error that prints
+// the ring (steps-ring).
+#pragma once
+#include "figures/figures.h"
+#include "figures/plans.h"
+#include "project/project.h"
+#include "templates/templates.h"
+
+namespace gownsheaf {
+
+std::vector<PlannedStep> order_of_work(const Project& project, const Templates& templates, const Figures& figures,
+                                       const FactLookup& facts, Diagnostics& diag);
+// Says for each outer cloth whether it may be cut now: yes, yes after earlier cuts, or no with the first reason.
+// Holds in diag that name the cloth or one of its pieces stop it; an accepted hold is a recorded decision.
+std::vector<CutVerdict> may_i_cut(const Project& project, const Plans& plans, const Figures& figures,
+                                  const Diagnostics& diag);
+
+}  // namespace gownsheaf

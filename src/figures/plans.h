@@ -1,0 +1,110 @@
+// What drawings and tables need beyond single figures: a lay, a pleat plan, the order of work. Plain structs; every
+// number in them that is printed also stands as a Figure, whose key is named here.
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "diagnostics/diagnostics.h"
+#include "geometry/shapes.h"
+#include "units/length.h"
+
+namespace gownsheaf {
+
+// One piece of one cloth as it is cut (per layer it is made from).
+struct CutPiece {
+  std::string piece, cloth;       // names
+  std::int64_t copies = 1;
+  bool pair = false;              // copies are left and right
+  bool on_fold = false;
+  bool full_width = false;        // a breadth, selvage to selvage
+  Length across, along;           // cut size, exact: across selvage to selvage, along the cloth's length
+  std::string grain;              // "along", "across", "bias"
+  std::string allowances;         // words: "seams 5/8 in, hem 3 in, top 1 1/2 in"
+  Length seam, hem, top;
+  SourceSpan at;
+  std::string key;                // figures below it: key + "/cut width", "/cut length", "/copies"
+};
+
+// A piece where it lies. The cloth's length runs along x from its first end, its width along y from one selvage.
+struct LaidPiece { std::string piece; int copy = 1; Box at; bool turned = false; };
+
+struct LaidStrip {                // one bought length, or the length to buy
+  std::string name;               // "bought length 1", "remnant from the coat", "to buy"
+  Length width, usable_width, selvage, length, used;  // used: from the first end, before shrinkage is added
+  bool open = false;              // length still to be bought
+  std::vector<LaidPiece> placed;
+  std::vector<Box> left_over;     // largest usable rectangles
+  std::vector<Length> straight_cuts;  // x where no piece crosses: the cloth may be cut straight across here
+};
+
+struct LayPlan {
+  std::string cloth;
+  bool one_way = false;
+  std::vector<CutPiece> cut;      // cutting order
+  LaidStrip to_buy;               // the lay on one open length: what must be bought
+  std::vector<LaidStrip> on_bought;  // the same pieces on the lengths that lie on the shelf (empty when none written)
+  std::vector<std::string> left_out; // "skirt breadth 3": what does not fit on what was bought
+  Length bound;                   // no lay can be shorter
+  Length needed;                  // with shrinkage and straightening, rounded up to the shop step
+  std::optional<Length> bought;   // sum
+  std::optional<Length> spare;    // bought - needed (negative = short)
+  bool fits_bought = true;        // every piece laid on what was bought
+};
+
+struct PleatMark { int pleat = 0; Length fold, lay_on, edge; };  // running distances from the run's start; edge: finished
+struct PleatPlan {
+  std::string run;
+  std::string kind;               // word
+  bool half = false;
+  std::int64_t count = 0;
+  Length flat, finished, depth, visible, plus;
+  bool overlaps = false;          // depth > visible: pleats lie over each other
+  std::string toward;
+  std::vector<PleatMark> marks;   // in order along the run; the last lay_on (or line) is flat
+  std::vector<Length> seams_at;   // flat distances from the run's start where breadth seams land
+  std::string measured_from;      // "centre front"
+  SourceSpan at;
+};
+
+// A {…} in a step's text: words, or a figure's key.
+struct SayPart { std::string words; std::string figure; };
+using Say = std::vector<SayPart>;
+
+struct PlannedStep {
+  std::string id;                 // "cut-breadths@slate wool", "own/NAME"
+  std::string item;               // "slate wool" or ""
+  int number = 0;                 // printed number: order of work, from 1
+  Say act, reason;                // reason of the first hard predecessor not yet done
+  std::vector<Say> shows;         // figure and its words, right-hand column
+  std::string cannot_undo;
+  std::string gate;
+  std::vector<std::string> holds; // sentences of open holds that gate it: "until …"
+  std::vector<std::string> hard_after;  // ids of hard predecessors (after contraction)
+  std::vector<std::string> uses, needs;
+  bool done = false;
+  bool conditional = false;       // its condition ended unknown: printed with "if …"
+  std::string condition;
+  std::string sheet;
+  SourceSpan at;
+};
+
+enum class MayCut { yes, yes_after, no };
+struct CutVerdict {
+  std::string cloth;
+  std::vector<std::string> parts; // part-of words cut from it
+  MayCut verdict = MayCut::no;
+  std::string after;              // "the skirt" for yes_after
+  std::string reason;             // sentence
+  std::string reason_figure;      // key of a figure in the reason, or ""
+  std::string decided;            // "Decided: … because …" or ""
+};
+
+struct Plans {
+  std::vector<LayPlan> lays;      // in the project's order of cloths
+  std::vector<PleatPlan> pleats;  // in the project's order of runs
+  std::vector<PlannedStep> work;  // in order
+  std::vector<CutVerdict> may_cut;
+};
+
+}  // namespace gownsheaf

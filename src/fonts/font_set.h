@@ -1,0 +1,42 @@
+// Faces by role: what they hold, how wide it is. Advances are whole 1/1000 em, cut (not rounded) as libharu cuts them,
+// so that layout and PDF agree. No libharu type here.
+#pragma once
+#include <memory>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "units/length.h"
+
+namespace gownsheaf {
+
+enum class Face { regular, bold, condensed, condensed_bold, fallback };
+inline constexpr int kFaces = 5;
+
+struct LineMetrics { int ascent = 0, descent = 0, cap_height = 0, x_height = 0; };  // 1/1000 em, descent negative
+
+class FontSet {  // interface, so that tests can use a face whose every letter is half an em
+ public:
+  virtual ~FontSet() = default;
+  virtual bool covers(Face face, char32_t c) const = 0;
+  virtual int advance(Face face, char32_t c) const = 0;   // 1/1000 em; of .notdef when not covered
+  virtual LineMetrics metrics(Face face) const = 0;
+  virtual std::string file(Face face) const = 0;           // path that libharu opens; "" for a test face
+  virtual std::string hash(Face face) const = 0;           // sha256 of the file
+  // The face to set c in: `face` when it covers it, else fallback; no value when neither does.
+  bool face_for(Face face, char32_t c, Face& out) const;
+};
+
+struct FontFault { std::string sentence; };
+// Opens the four Roboto cuts and DejaVu Sans below root (…/truetype/roboto/unhinted, …/truetype/dejavu). A missing or
+// damaged face is a fault that names the file and the Debian package, never a silent substitute. A character whose glyph
+// is a composite of composites counts as not covered (libharu 2.3.0 drops its accent).
+std::unique_ptr<FontSet> open_fonts(const std::string& root, FontFault& fault);
+
+struct Missing { char32_t character; std::string where; };
+// Characters of text that no face can print, each once.
+std::vector<char32_t> not_covered(const FontSet& fonts, std::string_view utf8);
+std::vector<char32_t> decode_utf8(std::string_view utf8);  // invalid bytes become U+FFFD
+std::string encode_utf8(char32_t c);
+
+}  // namespace gownsheaf

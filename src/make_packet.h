@@ -1,0 +1,38 @@
+// The main path: project file to packet, all stages in order.
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "calculate/calculate.h"
+#include "diagnostics/diagnostics.h"
+#include "fonts/font_set.h"
+#include "write/write.h"
+
+namespace gownsheaf {
+
+struct Order {
+  std::string project_path;
+  std::string template_folder;
+  std::string font_root;
+  std::optional<std::string> paper, sheets;  // options win over the project
+  WorkOptions work;
+};
+
+struct Made {
+  bool readable = true;                 // false: a file or font could not be read (exit 3); see `fault`
+  std::string fault;
+  std::string unavailable;              // not empty: wrong use (exit 2), e.g. the set `group`
+  std::string pdf, figures_json, listing;
+  std::vector<SourceText> sources;      // for rendering messages
+  int pages = 0;
+};
+
+// Everything, or what could be made before errors stopped it. Messages are in diag.
+Made make_packet(const Order& order, Diagnostics& diag);
+// Reads, checks and calculates with the quick shelf lay; writes nothing.
+Made check_only(const Order& order, Diagnostics& diag);
+// The same up to figures.json.
+Made make_figures(const Order& order, Diagnostics& diag);
+
+}  // namespace gownsheaf

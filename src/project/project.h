@@ -1,0 +1,197 @@
+// The checked garment: plain structs, every name resolved, every length of the piece opened out and after shrinking.
+// Filled by check/ alone; read by calculate/ and packet/. A section that did not check clean is left empty and named in
+// `failed_sections`.
+#pragma once
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "project/given.h"
+#include "units/print.h"
+#include "units/quantities.h"
+
+namespace gownsheaf {
+
+struct Named {
+  std::string name;   // as the maker wrote it, spaces made one, NFC
+  std::string was;    // an older name, or ""
+  std::string note;
+  SourceSpan at;      // of the name
+};
+
+enum class Garment { dress, bodice, skirt, petticoat, corset, spencer, coat, waistcoat, other };
+std::string_view word_for(Garment g);
+
+struct Accepted { std::string code, item, because; SourceSpan at; };
+
+struct Measure { Given<Length> both, left, right; };  // `both` when not given apart
+struct WaistToFloor { std::vector<std::pair<std::string, Given<Length>>> at; };  // "all round" | front, side, back | eight names
+struct Measures {
+  std::map<std::string, Measure> girths_and_lengths;  // key by the file's words: "waist", "hip", …
+  WaistToFloor waist_to_floor;
+};
+
+enum class UsedAs { outer, lining, interlining, facing, trimming, strengthening, mock_up };
+std::string_view word_for(UsedAs u);
+enum class LayRule { either_way, one_way, bias, any_way };
+std::string_view word_for(LayRule r);
+
+struct BoughtLength { Length length; std::optional<Length> width; std::optional<Day> arrives; SourceSpan at; };
+struct Remnant { Named named; Length width, length; };
+struct Repeat { std::optional<Length> along, across; bool half_drop = false; SourceSpan at; };
+
+struct Cloth {
+  Named named;
+  Given<std::string> kind;
+  Given<UsedAs> used_as;
+  Given<Length> width, selvage;   // selvage: lost at each edge
+  Given<LayRule> lay;
+  Given<Percent> shrinks_along, shrinks_across;
+  Given<bool> shrunk_already;
+  Given<std::vector<BoughtLength>> bought;  // absent = not said; an empty list = nothing bought
+  std::vector<Remnant> remnants;
+  Given<Length> sold_by, straighten;  // straighten: at each end of a bought length
+  std::optional<Repeat> repeat;
+  Given<std::string> design;      // plain | stripe | check | figured
+  Given<MassPerArea> weight;
+  Given<Length> thickness;
+  Given<std::string> care;
+  Length usable_width() const;    // width less both selvages, before shrinkage across
+};
+
+struct Notion {
+  Named named;
+  std::string kind, size;
+  Given<Length> width, thickness, across;
+  Given<std::vector<Length>> bought_lengths;
+  Given<std::int64_t> bought_number;
+};
+
+enum class PartOf { bodice, skirt, sleeve, collar, band, facing, pocket, drapery, petticoat, corset, trimming };
+std::string_view word_for(PartOf p);
+enum class Grain { along, across, bias };
+std::string_view word_for(Grain g);
+
+struct Make {
+  enum class Kind { number, pairs, joined_round, fills } kind = Kind::number;
+  std::int64_t number = 1;       // number: pieces; pairs: pairs (two pieces each)
+  Length joined_round;           // as many full widths as reach
+  std::string fills;             // name of a run or round
+};
+
+struct Size {  // one direction of a piece
+  enum class Kind { unknown, finished, cut, full_width, share_of_bought } kind = Kind::unknown;
+  Length value;
+  SourceSpan at;
+};
+
+struct Piece {
+  Named named;
+  Given<PartOf> part_of;
+  std::vector<std::string> from;  // cloth names, outermost first; twice is two layers
+  SourceSpan from_at;
+  Given<Make> make;
+  Size width, length;             // width across, length down the body, of the piece opened out
+  Given<bool> on_fold;
+  Given<Grain> grain;
+  Given<LayRule> lay;             // absent = the cloth's
+  Given<Length> seam_allowance, hem, top;
+  Given<bool> may_be_pieced;
+};
+
+struct Seam { Named named; std::vector<std::string> joins; Given<Length> length; std::string kind; std::int64_t number = 1; };
+struct EdgeLine { Named named; std::vector<std::string> of; Given<Length> length; std::string kind; std::int64_t number = 1; };
+struct Round {
+  Named named;
+  std::vector<std::string> of;    // piece names
+  std::vector<std::string> runs;  // run names in order from centre front
+  bool centre_front_is_seam = false;
+  Given<Length> finished;
+};
+
+enum class PleatKind { knife, box, inverted, double_box, cartridge, gathers, tucks, plain, inverted_at_seams };
+std::string_view word_for(PleatKind k);
+enum class Toward { centre_back, centre_front, left, right };
+std::string_view word_for(Toward t);
+
+struct PleatRun {
+  Named named;
+  PleatKind kind = PleatKind::knife;
+  SourceSpan kind_at;
+  std::vector<std::string> of;        // piece names
+  Given<Length> flat, finished, depth, visible, plus;
+  bool flat_is_the_rest = false;
+  Given<std::int64_t> count;
+  Given<Ratio> fullness;
+  bool half = false;                  // sizes and count are of one half; the other mirrors it
+  Given<Toward> toward;
+  Given<Length> begins_at, marks_to;
+};
+
+struct SkirtHem { Given<Length> depth; std::string faced_with, stiffened_with, braid; };
+struct Skirt {
+  SourceSpan at;
+  Given<std::string> kind;            // straight breadths | gored | circle | tiers
+  Given<std::string> levelled_at;     // waist | hem
+  Given<Length> clears_floor_by;
+  std::optional<SkirtHem> hem;
+};
+
+struct DoneStep { std::string step; std::optional<Day> day; SourceSpan at; };
+struct OwnStep {
+  Named named;
+  std::string say, because, cannot_undo;
+  std::vector<std::string> after, before, needs, uses;
+  SourceSpan after_at, before_at;
+};
+struct Work {
+  Given<Ratio> hours_a_week;
+  std::vector<DoneStep> done;
+  std::vector<OwnStep> own_steps;
+};
+
+enum class Paper { letter, a4 };
+enum class Holes { none, two, three };
+struct Print {
+  Given<Paper> paper;
+  Given<std::string> sheets;          // pin-up | binder | group
+  Given<Holes> holes;
+  Given<Length> read_from;
+};
+
+struct Project {
+  std::string file;                   // as named on the command line
+  std::string title;
+  SourceSpan title_at;
+  Given<Day> worn_on, today;
+  Given<ShownIn> show_lengths_in;
+  Given<Garment> garment;
+  Given<bool> joined_at_waist;
+  Given<std::string> lining_sewn_in;  // flat | bagged | none
+  std::vector<Accepted> accept;
+  Measures measures;
+  std::map<std::string, Given<Length>> ease;   // may be negative
+  std::vector<Cloth> cloths;          // in the file's order
+  std::vector<Notion> notions;
+  std::vector<Piece> pieces;
+  std::vector<Seam> seams;
+  std::vector<EdgeLine> edges;
+  std::vector<Round> rounds;
+  std::vector<PleatRun> pleats;
+  std::optional<Skirt> skirt;
+  Work work;
+  Print print;
+  std::set<std::string> sections_given;      // top-level keys present, also those not worked out yet
+  std::set<std::string> failed_sections;     // sections with errors: their calculators do not run
+  std::vector<std::pair<std::string, SourceSpan>> to_measure;  // key paths written `to measure`
+
+  const Cloth* cloth(std::string_view name) const;   // names compare without regard to case
+  const Piece* piece(std::string_view name) const;
+  const PleatRun* run(std::string_view name) const;
+  const Round* round(std::string_view name) const;
+};
+bool same_name(std::string_view a, std::string_view b);  // ASCII and NFC case folded already by check; here case only
+
+}  // namespace gownsheaf

@@ -1,0 +1,29 @@
+// Pages to PDF bytes and to a readable listing; figures to JSON. Decides nothing.
+#pragma once
+#include <string>
+#include <variant>
+
+#include "figures/figures.h"
+#include "figures/plans.h"
+#include "layout/page.h"
+
+namespace gownsheaf {
+
+struct WriteFault { std::string sentence; };  // what libharu refused and what was being drawn
+// Refuses an empty document, non-finite or far coordinates, text a face does not cover, invalid dashes, a path that is
+// never painted. Same document, same bytes: no date, no id.
+std::variant<std::string, WriteFault> write_pdf(const PaperDocument& document, const FontSet& fonts);
+
+// One line a mark, lengths in points to 0.01: "text 76.00 90.00 bold 28 \"At a glance\"". For tests and goldens.
+std::string page_listing(const PaperDocument& document);
+
+struct FigureFile {
+  std::string project_fingerprint, templates_fingerprint, options;  // -> "fingerprint"
+  std::string made_with;       // library versions and font hashes; the one member outside comparison
+  bool hide_private = false;
+};
+// figures.json: ordered, every figure with key, exact value (ticks for lengths), printed text, formula, inputs, source,
+// label, working; and the plans' lays and marks.
+std::string figures_json(const Figures& figures, const Plans& plans, ShownIn shown_in, const FigureFile& about);
+
+}  // namespace gownsheaf
