@@ -1,0 +1,20 @@
+# Two stages from the same package lists as every other build: compile and test, then only what runs.
+FROM debian:12-slim AS build
+WORKDIR /gownsheaf
+COPY src/setup src/setup
+RUN sh src/setup/install.sh build run
+COPY . .
+RUN cmake -S . -B build -G Ninja -DCMAKE_BUILD_TYPE=Release -DGOWNSHEAF_TESTS=OFF \
+      -DGOWNSHEAF_TEMPLATE_ROOT=/usr/local/share/gownsheaf/packet-templates \
+ && cmake --build build && cmake --install build --prefix /usr/local
+
+FROM debian:12-slim
+COPY src/setup/install.sh src/setup/packages-run.txt /tmp/setup/
+RUN sh /tmp/setup/install.sh run && rm -rf /tmp/setup /var/lib/apt/lists/* \
+ && useradd --create-home --uid 10001 maker
+COPY --from=build /usr/local/bin/gownsheaf /usr/local/bin/gownsheaf
+COPY --from=build /usr/local/share/gownsheaf /usr/local/share/gownsheaf
+USER maker
+WORKDIR /work
+ENTRYPOINT ["gownsheaf"]
+CMD ["--help"]

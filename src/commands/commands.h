@@ -1,0 +1,40 @@
+// One file a command: arguments in, exit code out. Results go to standard output, messages to standard error.
+//   0 done (holds and warnings printed) · 1 the project has errors · 2 wrong use · 3 a file or font could not be read
+//   or written · 4 a fault of ours
+#pragma once
+#include <string>
+#include <vector>
+
+#include "make_packet.h"
+
+namespace gownsheaf {
+
+enum class LogForm { plain, json };
+
+struct Settings {
+  std::string project, output, garment;
+  std::string paper, sheets, effort = "usual";
+  bool key_tables = false;  // schema: the tables of the docs instead
+  std::string template_folder, font_root;
+  LogForm log = LogForm::plain;
+  bool quiet = false, verbose = false;
+};
+
+int run_packet(const Settings& settings);
+int run_check(const Settings& settings);
+int run_figures(const Settings& settings);
+int run_schema(const Settings& settings);
+int run_start(const Settings& settings);
+
+// Parses the command line and runs the command. Catches everything: a fault of ours is exit 4 with a sentence.
+int run_program(int argc, const char* const* argv);
+
+// Shared by the commands.
+Order order_from(const Settings& settings);
+void print_messages(const Settings& settings, const Diagnostics& diag, const std::vector<SourceText>& sources);
+void say(const Settings& settings, const std::string& sentence);           // progress, only with -v
+void say_fault(const Settings& settings, const std::string& sentence);     // always
+// Exit code of a run that did not finish, or -1 when all is well. Prints what stopped it.
+int stopped(const Settings& settings, const Made& made, const Diagnostics& diag);
+
+}  // namespace gownsheaf

@@ -1,0 +1,107 @@
+#include <CLI/CLI.hpp>
+#include <cstdlib>
+#include <exception>
+
+#include "commands/commands.h"
+
+namespace gownsheaf {
+namespace {
+
+std::string from_environment(const char* name, const char* standing) {
+  const char* value = std::getenv(name);
+  return value != nullptr && *value != '\0' ? value : standing;
+}
+
+void add_common(CLI::App* command, Settings& settings, std::string& log) {
+  command->add_option("PROJECT", settings.project, "The project file, YAML")->required();
+  command->add_option("--templates", settings.template_folder, "Folder of packet templates")->capture_default_str();
+  command->add_option("--fonts", settings.font_root, "Folder that holds truetype/roboto and truetype/dejavu")
+      ->capture_default_str();
+  command->add_option("--log", log, "How messages are written: plain or json, one object a line")
+      ->check(CLI::IsMember({"plain", "json"}))
+      ->capture_default_str();
+  command->add_flag("-q", settings.quiet, "Only errors");
+  command->add_flag("-v", settings.verbose, "Also what is being done");
+}
+
+void add_packet_options(CLI::App* command, Settings& settings) {
+  command->add_option("--paper", settings.paper, "letter or a4; wins over the project")
+      ->check(CLI::IsMember({"letter", "a4"}));
+  command->add_option("--sheets", settings.sheets, "Which set: pin-up or binder; wins over the project")
+      ->check(CLI::IsMember({"pin-up", "binder", "group"}));
+}
+
+void add_effort(CLI::App* command, Settings& settings) {
+  command->add_option("--effort", settings.effort, "How long to look for a shorter lay: quick, usual or patient; counted in steps, never in seconds")
+      ->check(CLI::IsMember({"quick", "usual", "patient"}))
+      ->capture_default_str();
+}
+
+int run_parsed(int argc, const char* const* argv) {
+  Settings settings;
+  settings.template_folder = from_environment("GOWNSHEAF_TEMPLATES", GOWNSHEAF_TEMPLATE_ROOT);
+  settings.font_root = from_environment("GOWNSHEAF_FONTS", GOWNSHEAF_FONT_ROOT);
+  std::string log = "plain";
+
+  CLI::App app{"Makes a printable construction packet from a costume maker's project file."};
+  app.set_version_flag("--version", "gownsheaf " GOWNSHEAF_VERSION);
+  app.require_subcommand(1);
+
+  CLI::App* packet = app.add_subcommand("packet", "Make the packet (PDF) and its figures (JSON beside it)");
+  add_common(packet, settings, log);
+  add_packet_options(packet, settings);
+  add_effort(packet, settings);
+  packet->add_option("-o,--output", settings.output, "The PDF to write; without it, beside the project");
+  packet->footer("Example: gownsheaf packet dress.yaml -o dress.pdf --paper letter");
+
+  CLI::App* check = app.add_subcommand("check", "Say everything that is wrong or doubtful; write nothing");
+  add_common(check, settings, log);
+  check->footer("Example: gownsheaf check dress.yaml");
+
+  CLI::App* figures = app.add_subcommand("figures", "Every figure as JSON on standard output");
+  add_common(figures, settings, log);
+  add_effort(figures, settings);
+  figures->footer("Example: gownsheaf figures dress.yaml > dress.figures.json");
+
+  CLI::App* start = app.add_subcommand("start", "Write a short commented project file to fill in");
+  start->add_option("FILE", settings.output, "The file to write; must not be there yet")->required();
+  start->add_option("--garment", settings.garment, "dress, bodice, skirt or petticoat")
+      ->required()
+      ->check(CLI::IsMember({"dress", "bodice", "skirt", "petticoat"}));
+  start->footer("Example: gownsheaf start skirt.yaml --garment skirt");
+
+  CLI::App* schema = app.add_subcommand("schema", "JSON Schema of the project file, for editors");
+  schema->add_flag("--tables", settings.key_tables, "The key tables of docs/project-file.md instead");
+  schema->footer("Example: gownsheaf schema > gownsheaf.schema.json");
+
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::Success& done) {  // --help, --version
+    return app.exit(done);
+  } catch (const CLI::ParseError& wrong) {
+    app.exit(wrong);
+    return 2;
+  }
+  settings.log = log == "json" ? LogForm::json : LogForm::plain;
+
+  if (packet->parsed()) return run_packet(settings);
+  if (check->parsed()) return run_check(settings);
+  if (figures->parsed()) return run_figures(settings);
+  if (start->parsed()) return run_start(settings);
+  return run_schema(settings);
+}
+
+}  // namespace
+
+int run_program(int argc, const char* const* argv) {
+  try {
+    return run_parsed(argc, argv);
+  } catch (const std::exception& fault) {
+    Settings plain;
+    say_fault(plain, std::string("This is a fault of the program, not of your file: ") + fault.what() +
+                         ". Nothing was written.");
+    return 4;
+  }
+}
+
+}  // namespace gownsheaf

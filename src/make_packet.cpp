@@ -1,0 +1,170 @@
+#include "make_packet.h"
+
+#include <algorithm>
+
+#include "calculate/facts.h"
+#include "check/check.h"
+#include "files/files.h"
+#include "packet/compose.h"
+#include "read/entry.h"
+
+namespace gownsheaf {
+namespace {
+
+// What every command needs first: the project read, checked and worked out.
+struct Understood {
+  Project project;
+  Templates templates;
+  Worked worked;
+  std::string project_hash;
+};
+
+// Letters that no face holds would print as empty boxes, so they are refused where they are written.
+void refuse_unprintable(const Entry& entry, const FontSet& fonts, Diagnostics& diag) {
+  const auto check = [&](const std::string& text, const SourceSpan& at) {
+    for (const char32_t c : not_covered(fonts, text)) {
+      diag.error("no-letter", at, "No font here holds " + encode_utf8(c) + ".", "write it in Latin letters");
+    }
+  };
+  check(entry.key, entry.key_at);
+  check(entry.text, entry.at);
+  for (const Entry& child : entry.children) refuse_unprintable(child, fonts, diag);
+}
+
+bool plain_ascii(const std::string& bytes) {
+  return std::all_of(bytes.begin(), bytes.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
+}
+
+std::unique_ptr<FontSet> fonts_or_fault(const Order& order, Made& made) {
+  FontFault fault;
+  std::unique_ptr<FontSet> fonts = open_fonts(order.font_root, fault);
+  if (!fonts) {
+    made.readable = false;
+    made.fault = fault.sentence;
+  }
+  return fonts;
+}
+
+// Reads, checks and calculates. Fonts are opened here only when the text needs them looked at.
+Understood understand(const Order& order, const WorkOptions& work, Made& made, Diagnostics& diag) {
+  Understood u;
+  const FileResult<std::string> bytes = read_named_file(order.project_path, kLargestProjectFile);
+  if (!bytes.ok()) {
+    made.readable = false;
+    made.fault = bytes.fault.sentence;
+    return u;
+  }
+  u.project_hash = sha256(*bytes.value);
+  made.sources.push_back(lines_of(*bytes.value, order.project_path));
+  const Entry source = read_yaml(*bytes.value, order.project_path, diag);
+  u.templates = load_templates(order.template_folder, diag, made.sources);
+  if (u.templates.sets.empty() && !diag.has_errors()) {
+    made.readable = false;
+    made.fault = "No packet sets were found in the template folder " + order.template_folder + ".";
+    return u;
+  }
+  if (source.kind == Entry::Kind::nothing) return u;
+  u.project = check_project(source, u.templates, diag);
+  u.project.file = order.project_path;
+  if (!plain_ascii(*bytes.value)) {
+    const std::unique_ptr<FontSet> fonts = fonts_or_fault(order, made);
+    if (!fonts) return u;
+    refuse_unprintable(source, *fonts, diag);
+  }
+  u.worked = calculate(u.project, u.templates, work, diag);
+  return u;
+}
+
+std::string set_word(const std::string& name) {
+  std::string word = name;
+  if (!word.empty() && word[0] >= 'a' && word[0] <= 'z') word[0] = static_cast<char>(word[0] - 'a' + 'A');
+  return word + " set";
+}
+
+FigureFile about(const Order& order, const Understood& u, const PacketSet* set) {
+  FigureFile file;
+  file.project_fingerprint = u.project_hash;
+  std::string all;
+  for (const auto& [name, hash] : u.templates.fingerprints) all += name + " " + hash + "\n";
+  file.templates_fingerprint = sha256(all);
+  file.options = "lay work " + std::to_string(order.work.lay_work) + ", paper " + order.paper.value_or("of the project") +
+                 ", set " + (set ? set->name : order.sheets.value_or("of the project"));
+  file.hide_private = set != nullptr && !set->private_shown;
+  return file;
+}
+
+std::string fingerprint(const FigureFile& file) {
+  return sha256(file.project_fingerprint + "\n" + file.templates_fingerprint + "\n" + file.options);
+}
+
+PageShape shape_for(const Project& project, const std::optional<std::string>& paper_option) {
+  const bool a4 = paper_option ? *paper_option == "a4" : project.print.paper.known() && *project.print.paper == Paper::a4;
+  HoleCount holes = a4 ? HoleCount::two : HoleCount::three;
+  if (project.print.holes.known() && project.print.holes.origin == Origin::written) {
+    holes = *project.print.holes == Holes::none ? HoleCount::none
+            : *project.print.holes == Holes::two ? HoleCount::two
+                                                 : HoleCount::three;
+  }
+  return page_shape(a4 ? PaperName::a4 : PaperName::letter, holes);
+}
+
+}  // namespace
+
+Made check_only(const Order& order, Diagnostics& diag) {
+  Made made;
+  WorkOptions quick = order.work;
+  quick.lay_work = 0;
+  understand(order, quick, made, diag);
+  return made;
+}
+
+Made make_figures(const Order& order, Diagnostics& diag) {
+  Made made;
+  const Understood u = understand(order, order.work, made, diag);
+  if (!made.readable || diag.has_errors()) return made;
+  const ShownIn shown = u.project.show_lengths_in.known() ? *u.project.show_lengths_in : ShownIn::inches;
+  made.figures_json = figures_json(u.worked.figures, u.worked.plans, shown, about(order, u, nullptr));
+  return made;
+}
+
+Made make_packet(const Order& order, Diagnostics& diag) {
+  Made made;
+  const Understood u = understand(order, order.work, made, diag);
+  if (!made.readable || diag.has_errors()) return made;
+
+  const std::string wanted = order.sheets.value_or(u.project.print.sheets.known() ? *u.project.print.sheets : "binder");
+  const PacketSet* set = u.templates.set(wanted);
+  if (set == nullptr) {
+    made.unavailable = "The set `" + wanted + "` is not there yet.";
+    return made;
+  }
+  const std::unique_ptr<FontSet> fonts = fonts_or_fault(order, made);
+  if (!fonts) return made;
+
+  const FigureFile file = about(order, u, set);
+  const ShownIn shown = u.project.show_lengths_in.known() ? *u.project.show_lengths_in : ShownIn::inches;
+  const Typesetter typesetter(*fonts, set->reads_from > Length::mm(500) ? pin_up_scale() : binder_scale());
+  const PageShape shape = shape_for(u.project, order.paper);
+  const FactLookup facts = facts_of(u.project, u.worked.figures, u.worked.plans);
+  const std::vector<Diagnostic> messages = diag.sorted();
+  const std::vector<Sheet> sheets = compose_packet(
+      {u.project, u.worked.figures, u.worked.plans, *set, facts, messages, typesetter, shape});
+  const Running running{u.project.title, set_word(set->name) + ", packet " + fingerprint(file).substr(0, 4)};
+  PaperDocument document = lay_out(sheets, shape, running, typesetter);
+  document.title = u.project.title;
+  document.subject = "Construction packet, " + running.set_and_packet;
+
+  std::variant<std::string, WriteFault> pdf = write_pdf(document, *fonts);
+  if (const WriteFault* fault = std::get_if<WriteFault>(&pdf)) {
+    made.readable = false;
+    made.fault = fault->sentence;
+    return made;
+  }
+  made.pdf = std::move(std::get<std::string>(pdf));
+  made.listing = page_listing(document);
+  made.figures_json = figures_json(u.worked.figures, u.worked.plans, shown, file);
+  made.pages = static_cast<int>(document.pages.size());
+  return made;
+}
+
+}  // namespace gownsheaf
