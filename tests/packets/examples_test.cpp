@@ -1,0 +1,144 @@
+// Every example, made once by the real program and looked at from outside: by qpdf and poppler, in another folder,
+// locale and time zone, with the processor's vector instructions masked.
+#include <filesystem>
+#include <map>
+#include <string>
+#include <vector>
+
+#include "make_packet.h"
+#include "support/catch.h"
+#include "support/golden.h"
+#include "support/run.h"
+
+namespace fs = std::filesystem;
+using namespace gownsheaf;
+using gownsheaf_test::run;
+using gownsheaf_test::slurp;
+
+namespace {
+
+const std::string kTop = GOWNSHEAF_SOURCE_DIR;
+const std::string kProgram = std::string(GOWNSHEAF_BINARY_DIR) + "/gownsheaf";
+
+std::vector<std::string> example_names() {
+  std::vector<std::string> names;
+  for (const auto& entry : fs::directory_iterator(kTop + "/examples")) {
+    if (fs::exists(entry.path() / "project.yaml")) names.push_back(entry.path().filename().string());
+  }
+  std::sort(names.begin(), names.end());
+  return names;
+}
+
+std::string project_of(const std::string& example) { return kTop + "/examples/" + example + "/project.yaml"; }
+
+Order order_for(const std::string& example, const std::string& sheets) {
+  Order order;
+  order.project_path = "examples/" + example + "/project.yaml";
+  order.template_folder = kTop + "/packet-templates";
+  order.font_root = "/usr/share/fonts";
+  order.sheets = sheets;
+  return order;
+}
+
+// All packets of all examples, made once.
+struct MadePacket { std::string example, sheets; Made made; std::string pdf_path; };
+const std::vector<MadePacket>& all_packets() {
+  static const std::vector<MadePacket> packets = [] {
+    std::vector<MadePacket> made;
+    const fs::path here = fs::current_path();
+    fs::current_path(kTop);
+    for (const std::string& example : example_names()) {
+      for (const char* sheets : {"binder", "pin-up"}) {
+        Diagnostics diag;
+        MadePacket packet{example, sheets, make_packet(order_for(example, sheets), diag), ""};
+        packet.pdf_path = std::string(GOWNSHEAF_BINARY_DIR) + "/tests/" + example + "-" + sheets + ".pdf";
+        std::ofstream(packet.pdf_path, std::ios::binary) << packet.made.pdf;
+        made.push_back(std::move(packet));
+      }
+    }
+    fs::current_path(here);
+    return made;
+  }();
+  return packets;
+}
+
+std::string quoted(const std::string& path) { return "'" + path + "'"; }
+
+}  // namespace
+
+TEST_CASE("every example makes both sets without an error", "[examples]") {
+  REQUIRE(all_packets().size() >= 4);
+  for (const MadePacket& packet : all_packets()) {
+    CAPTURE(packet.example, packet.sheets, packet.made.fault);
+    CHECK(packet.made.readable);
+    CHECK(packet.made.pages > 2);
+    CHECK(packet.made.pdf.substr(0, 5) == "%PDF-");
+  }
+}
+
+TEST_CASE("qpdf finds nothing wrong in any packet", "[examples][pdf]") {
+  for (const MadePacket& packet : all_packets()) {
+    const auto checked = run("qpdf --check " + quoted(packet.pdf_path) + " 2>&1");
+    CAPTURE(packet.pdf_path, checked.out);
+    CHECK(checked.code == 0);
+  }
+}
+
+TEST_CASE("the text of a packet can be copied out, fractions too", "[examples][pdf]") {
+  for (const MadePacket& packet : all_packets()) {
+    const auto text = run("pdftotext -layout " + quoted(packet.pdf_path) + " - 2>/dev/null");
+    CAPTURE(packet.pdf_path);
+    CHECK(text.code == 0);
+    CHECK(text.out.find("May I cut now?") != std::string::npos);
+    CHECK(text.out.find("Order of work") != std::string::npos);
+    CHECK(text.out.find("{") == std::string::npos);  // a reference that named no figure
+    CHECK(text.out.find("Page 1 of " + std::to_string(packet.made.pages)) != std::string::npos);
+    CHECK(text.out.find("\xC2\xBD") == std::string::npos);  // no ready-made half
+  }
+}
+
+TEST_CASE("pages are Letter or A4 to the point, and all fonts are inside", "[examples][pdf]") {
+  const std::map<std::string, std::string> size = {{"wool-day-dress", "612 x 792"}, {"linen-skirt", "595.276 x 841.89"}};
+  for (const MadePacket& packet : all_packets()) {
+    const auto info = run("pdfinfo " + quoted(packet.pdf_path) + " 2>/dev/null");
+    const auto fonts = run("pdffonts " + quoted(packet.pdf_path) + " 2>/dev/null");
+    CAPTURE(packet.pdf_path, info.out, fonts.out);
+    if (size.count(packet.example) == 1) CHECK(info.out.find(size.at(packet.example)) != std::string::npos);
+    CHECK(fonts.out.find(" no  yes") == std::string::npos);
+    CHECK(fonts.out.find("Roboto") != std::string::npos);
+  }
+}
+
+TEST_CASE("figures and page listings of the linen skirt are the expected ones", "[examples][golden]") {
+  for (const MadePacket& packet : all_packets()) {
+    if (packet.example != "linen-skirt" || packet.sheets != "pin-up") continue;
+    gownsheaf_test::check_golden("packets/linen-skirt.figures.json", packet.made.figures_json);
+    gownsheaf_test::check_golden("packets/linen-skirt.listing", packet.made.listing);
+  }
+}
+
+TEST_CASE("same input, same bytes: again, elsewhere, in another locale and time zone, without vector instructions",
+          "[examples][same]") {
+  const fs::path scratch = fs::path(GOWNSHEAF_BINARY_DIR) / "tests" / "same";
+  fs::remove_all(scratch);
+  fs::create_directories(scratch / "deep" / "er");
+  for (const std::string& example : example_names()) {
+    const std::string project = (scratch / "project.yaml").string();
+    fs::copy_file(project_of(example), project, fs::copy_options::overwrite_existing);
+    fs::copy_file(project_of(example), scratch / "deep" / "er" / "project.yaml", fs::copy_options::overwrite_existing);
+    const auto make = [&](const std::string& before, const std::string& folder, const std::string& name) {
+      const auto ran = run("cd " + quoted(folder) + " && " + before + " " + quoted(kProgram) + " packet project.yaml -q -o " +
+                           quoted((scratch / name).string()) + " 2>&1");
+      CAPTURE(example, before, ran.out);
+      REQUIRE(ran.code == 0);
+      return slurp((scratch / name).string()) + slurp((scratch / (name.substr(0, name.size() - 4) + ".figures.json")).string());
+    };
+    const std::string first = make("", scratch.string(), "a.pdf");
+    CHECK(first.size() > 10000);
+    CHECK(make("", scratch.string(), "b.pdf") == first);
+    CHECK(make("", (scratch / "deep" / "er").string(), "c.pdf") == first);
+    CHECK(make("LC_ALL=de_DE.UTF-8 LANG=de_DE.UTF-8", scratch.string(), "d.pdf") == first);
+    CHECK(make("TZ=Pacific/Kiritimati", scratch.string(), "e.pdf") == first);
+    CHECK(make("GLIBC_TUNABLES=glibc.cpu.hwcaps=-AVX2,-FMA,-FMA4", scratch.string(), "f.pdf") == first);
+  }
+}
