@@ -1,4 +1,7 @@
 // Numbers that stand alone: ratios, counts, and numbers whose unit the key names; and per cent.
+#include <limits>
+
+#include "units/print.h"
 #include "units/rounded_division.h"
 #include "units/unit_words.h"
 
@@ -60,7 +63,7 @@ ReadResult<std::int64_t> read_count(std::string_view text, std::string_view what
     const int from = written.chars.past_spaces(0);
     const std::int64_t below = in_64_bits(divided(bare.value().value.n, bare.value().value.d, Rounding::down));
     return {fault("number-form", written.with_key() + ": a count is a whole number.",
-                  quoted(std::to_string(below)) + " or " + quoted(std::to_string(below + 1)), from, written.chars.size())};
+                  quoted(whole_number(below)) + " or " + quoted(whole_number(below + 1)), from, written.chars.size())};
   }
   return {in_64_bits(bare.value().value.n)};
 }
@@ -70,7 +73,7 @@ ReadResult<Percent> read_percent(std::string_view text, std::string_view what) {
   const ReadResult<Amount> amount = read_amount(written, {Kind::percent, "%", "", "%"});
   if (!amount.ok()) return {amount.fault()};
   const auto share = product(amount.value().value, 1, 100);
-  if (!share || share->d > static_cast<Int128>(INT64_MAX)) return {out_of_range(written, "can be kept")};
+  if (!share || share->d > static_cast<Int128>(std::numeric_limits<std::int64_t>::max())) return {out_of_range(written, "can be kept")};
   return {Percent{as_ratio(*share)}};
 }
 

@@ -1,5 +1,7 @@
 // An amount for each one of something: `10 per in`, `20 stitches per min`, `4 min each`.
 #include <algorithm>
+#include <limits>
+#include <utility>
 
 #include "units/rounded_division.h"
 #include "units/unit_words.h"
@@ -13,8 +15,8 @@ namespace {
 constexpr const char* kForms = "`10 per in`, `20 stitches per min` or `4 min each`";
 
 ReadResult<Rate> as_rate(const Written& written, std::optional<Exact> amount, std::string of, std::string per) {
-  if (!amount || amount->n > static_cast<Int128>(INT64_MAX) || amount->n < -static_cast<Int128>(INT64_MAX) ||
-      amount->d > static_cast<Int128>(INT64_MAX))
+  constexpr Int128 kMost = std::numeric_limits<std::int64_t>::max();
+  if (!amount || amount->n > kMost || amount->n < -kMost || amount->d > kMost)
     return {out_of_range(written, "can be kept")};
   return {Rate{Ratio{static_cast<std::int64_t>(amount->n), static_cast<std::int64_t>(amount->d)}, std::move(of), std::move(per)}};
 }

@@ -10,7 +10,7 @@ namespace {
 constexpr Wanted kWeightWanted = {Kind::cloth_weight, "oz/yd²", "g/m²", "oz/yd², g/m², momme, oz per running yd"};
 constexpr Wanted kRunningWanted = {Kind::running_weight, "oz per running yd", "", "oz per running yd"};
 
-// What is meant by plain ounces cannot be guessed: 13 oz/yd² is an overcoat, 13 oz a running yard a light suiting.
+// What is meant by plain ounces cannot be guessed: over 58 in the two yards differ by more than half.
 Misread which_yard(const Written& written, const Part& part) {
   return fault("unit-kind", written.with_key() + ": cloth is weighed by the square yard or by the running yard; this says neither.",
                quoted(part.typed + " oz/yd²") + " or " + quoted(part.typed + " oz per running yd"), part.words.front().at,
