@@ -33,7 +33,8 @@ std::string decimal(double value, int places);  // "2.70" for (2.7, 2); C locale
 std::string whole_number(std::int64_t n);
 std::string text_of(Ratio ratio);    // "2.5" when it ends within 3 places, else "1 1/3"
 std::string text_of(Percent p);      // "3 %"
-std::string text_of(Span span);      // "2 h 30 min"
+std::string text_of(Span span);      // "2 h 30 min"; never in days: 48 h of sewing are not two days
+std::string days_text_of(Span span); // "10 days" for a span of the calendar in whole days, else as text_of
 std::string long_day(Day day);       // "Saturday 19 June 2027"
 std::string iso_day(Day day);        // "2027-06-19"
 
