@@ -27,7 +27,8 @@ struct ReadLimits { int depth = 64; std::size_t entries = 100000; };
 // indent, bad UTF-8, NUL and other control characters, UTF-16, duplicate keys, anchors, aliases, tags, merge keys, a
 // second document, unclosed quotes, lines without a colon, too deep, too many entries. Returns an Entry of kind block, or
 // kind nothing when diag got an error. Where recovery is safe (duplicate keys, an aliased value) reading goes on so that
-// one run tells everything.
+// one run tells everything; after duplicate keys alone the tree is returned, with the first of each, so that it can be
+// checked further.
 Entry read_yaml(const std::string& bytes, const std::string& file_name, Diagnostics& diag, const ReadLimits& limits = {});
 
 // The text split into lines for messages (BOM stripped, CRLF made LF).
