@@ -139,12 +139,16 @@ bool one_of_words(std::string_view words, std::string_view wanted) {
   return false;
 }
 
+// Limits of a key are of its first kind; a second kind that will do has its own.
+static bool limits_are_of(const KeySpec& spec, KeyKind kind) {
+  const bool many = spec.kind == KeyKind::list || spec.kind == KeyKind::map;
+  return kind == (many ? spec.each : spec.kind);
+}
+
 std::string_view least_of(const KeySpec& spec, KeyKind kind) {
-  if (!spec.least.empty() && spec.kind != KeyKind::list && spec.kind != kind) return {};  // limits are of the first kind
-  if (!spec.least.empty() && kind != KeyKind::count) return spec.least;
+  if (limits_are_of(spec, kind) && !spec.least.empty()) return spec.least;
   switch (kind) {
-    case KeyKind::count: return spec.least.empty() || spec.kind == KeyKind::list ? "1" : spec.least;
-    case KeyKind::ratio: return "1";
+    case KeyKind::count: case KeyKind::ratio: return "1";
     case KeyKind::percent: return "0 %";
     case KeyKind::number: return "0";
     default: return {};
@@ -152,8 +156,7 @@ std::string_view least_of(const KeySpec& spec, KeyKind kind) {
 }
 
 std::string_view most_of(const KeySpec& spec, KeyKind kind) {
-  const bool own = kind == spec.kind || kind == spec.each;
-  if (own && !spec.most.empty()) return spec.most;
+  if (limits_are_of(spec, kind) && !spec.most.empty()) return spec.most;
   switch (kind) {
     case KeyKind::length: return "50 yd";
     case KeyKind::count: return "500";
