@@ -1,0 +1,333 @@
+// The walk: blocks, lists and maps. Single values are in key_check_values.cpp.
+#include "check/key_check.h"
+
+#include <algorithm>
+
+#include "units/print.h"
+
+namespace gownsheaf {
+
+namespace {
+
+bool all_digits(std::string_view text) {
+  return !text.empty() && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+}
+
+std::string_view last_part(std::string_view path) { return path.substr(path.rfind('/') + 1); }
+
+// Nouns of all places where this key is a word, in the order of the table.
+std::vector<std::string> places_of(std::string_view key) {
+  std::vector<std::string> nouns;
+  for (const KeySpec& spec : key_specs()) {
+    if (last_part(spec.path) != key) continue;
+    const auto cut = spec.path.rfind('/');
+    const std::string noun = cut == std::string_view::npos ? "the top level" : noun_of(spec.path.substr(0, cut));
+    if (std::find(nouns.begin(), nouns.end(), noun) == nouns.end()) nouns.push_back(noun);
+  }
+  return nouns;
+}
+
+}  // namespace
+
+void KeyCheck::report(std::string code, Severity severity, const SourceSpan& at, std::string sentence, std::string hint,
+                      std::vector<SourceSpan> also) {
+  Diagnostic d;
+  d.code = std::move(code);
+  d.severity = severity;
+  d.at = at;
+  d.also = std::move(also);
+  d.sentence = std::move(sentence);
+  d.hint = std::move(hint);
+  d.item = item_;
+  d.section = section_;
+  d.is_private = private_;
+  diag_.add(std::move(d));
+}
+
+void KeyCheck::whole_file(const Entry& root) {
+  if (root.kind != Entry::Kind::block) return;
+  block(root, {});
+}
+
+void KeyCheck::block(const Entry& entry, const Spot& spot) {
+  keys_of_block(entry, spot);
+  required_keys(entry, spot);
+}
+
+void KeyCheck::keys_of_block(const Entry& entry, const Spot& spot) {
+  const std::string base = spot.path.empty() ? "" : spot.path + "/";
+  const bool top = spot.path.empty();
+  for (std::size_t i = 0; i < entry.children.size(); ++i) {
+    const Entry& child = entry.children[i];
+    const bool was_private = private_;
+    if (top) section_ = child.key, item_.clear();
+    const KeySpec* spec = child.key.find_first_of("/*") == std::string::npos ? find_key(base + child.key) : nullptr;
+    if (spec == nullptr && !top) {
+      // A block that also takes names of the maker's own (`pace`).
+      spec = find_key(base + "*");
+      if (spec != nullptr) map_name(child, *spec);
+    }
+    if (spec == nullptr) {
+      if (top) section_.clear();
+      unknown_key(entry, i, spot);
+    } else if (comma_in_number(entry, i)) {
+      ++i;
+    } else {
+      private_ = private_ || spec->is_private;
+      Spot below{std::string(spec->path), (spot.shown.empty() ? "" : spot.shown + "/") + child.key, spot.noted};
+      if (!below.noted && spec->first_needed > 1) {
+        const std::string of = spot.path.ends_with("/*") ? " of " + noun_of(spot.path) : "";
+        not_worked_out(*spec, child.key_at, ticked(child.key) + of + " is read but not worked out yet.");
+        below.noted = true;
+      }
+      value(child, *spec, child.key, below);
+    }
+    private_ = was_private;
+    if (top) section_.clear(), item_.clear();
+  }
+}
+
+void KeyCheck::not_worked_out(const KeySpec& spec, const SourceSpan& at, const std::string& sentence) {
+  if (noted_.insert(std::string(spec.path)).second) report("not-worked-out-yet", Severity::note, at, sentence);
+}
+
+// `{ width: 2,5 m }` comes as `width: 2` and an empty key `5 m`.
+bool KeyCheck::comma_in_number(const Entry& block, std::size_t index) {
+  const Entry& first = block.children[index];
+  if (index + 1 >= block.children.size() || first.kind != Entry::Kind::text || !all_digits(first.text)) return false;
+  const Entry& rest = block.children[index + 1];
+  if (rest.kind != Entry::Kind::nothing || rest.key.empty() || rest.key[0] < '0' || rest.key[0] > '9') return false;
+  report("decimal-comma", Severity::error, first.at, ticked(first.text + "," + rest.key) + ": a comma parts two items.",
+         ticked(first.text + "." + rest.key));
+  return true;
+}
+
+void KeyCheck::unknown_key(const Entry& block, std::size_t index, const Spot& spot) {
+  const Entry& child = block.children[index];
+  if (child.kind == Entry::Kind::nothing && index > 0) {
+    // Only inside { } do two keys stand on one line: there a comma ended the text before.
+    const Entry& before = block.children[index - 1];
+    if (before.kind == Entry::Kind::text && before.at.line == child.key_at.line) {
+      report("comma-split", Severity::error, child.key_at,
+             ticked(child.key) + " stands alone: the comma before it ended the text.",
+             "put the text in quotes: `" + before.key + ": \"" + before.text + ", " + child.key + "\"`");
+      return;
+    }
+  }
+  if (spot.path == "pieces/*" && (child.key == "width" || child.key == "length")) {
+    report("cut-or-finished", Severity::error, child.key_at,
+           "is " + ticked(child.key) + " on " + (item_.empty() ? "this piece" : item_) + " cut or finished?",
+           "stitch line to stitch line is " + ticked("finished " + child.key) + "; where the scissors go is " +
+               ticked("cut " + child.key));
+    return;
+  }
+  const std::vector<std::string> keys = key_names(spot.path);
+  const std::string folded = folded_name(clean_name(child.key));
+  const auto plain = std::find(keys.begin(), keys.end(), folded);
+  const std::vector<std::string> places = places_of(child.key);
+  const std::string here = noun_of(spot.path);
+  if (plain == keys.end() && !places.empty()) {
+    report("wrong-place", Severity::error, child.key_at,
+           ticked(child.key) + " is for " + listed(places, "or", 4) + ", not for " +
+               (spot.path.empty() ? "the top level" : here) + ".",
+           "move it to where it belongs");
+    return;
+  }
+  const std::string meant = plain != keys.end() ? *plain : did_you_mean(child.key, keys);
+  report("unknown-key", Severity::error, child.key_at, ticked(child.key) + " is no word for " + here + ".",
+         meant.empty() ? "its words are " + listed(keys, "and", 10) : "did you mean " + ticked(meant) + "?");
+}
+
+void KeyCheck::required_keys(const Entry& entry, const Spot& spot) {
+  const SourceSpan at = entry.key_at.line > 0 && !spot.path.empty() ? entry.key_at : entry.at;
+  const KeySpec* list = spot.path.ends_with("/*") ? find_key(spot.path.substr(0, spot.path.size() - 2)) : nullptr;
+  std::string who = noun_of(spot.path);
+  if (spot.path.empty()) who = "The file";
+  else if (list != nullptr && !list->one.empty()) {
+    const std::string_view key = naming_key(list->path);
+    const Entry* name = key.empty() ? nullptr : entry.find(key);
+    const std::string called = name != nullptr ? clean_name(name->text) : list->kind == KeyKind::map ? clean_name(entry.key) : "";
+    who = called.empty() ? "This " + std::string(list->one) : std::string(list->one) + " " + called;
+    if (who[0] >= 'a' && who[0] <= 'z') who[0] = static_cast<char>(who[0] - 'a' + 'A');
+  }
+  struct Group { std::string_view name; std::vector<const KeySpec*> all, given; };
+  std::vector<Group> groups;
+  for (const KeySpec* spec : keys_below(spot.path)) {
+    const std::string key(last_part(spec->path));
+    const bool given = entry.find(key) != nullptr;
+    if (spec->required && !given) {
+      std::string form = spec->kind == KeyKind::block ? key + ": { … }" : key + ": …";
+      std::string hint = "write " + ticked(form);
+      if (spec->kind == KeyKind::word) hint += ": one of " + listed(parted(spec->words, '|'), "or");
+      report("key-missing", Severity::error, at, who + " has no " + ticked(key) + ".", hint);
+    }
+    if (spec->group.empty()) continue;
+    auto group = std::find_if(groups.begin(), groups.end(), [&](const Group& g) { return g.name == spec->group; });
+    if (group == groups.end()) group = groups.insert(groups.end(), Group{spec->group, {}, {}});
+    group->all.push_back(spec);
+    if (given) group->given.push_back(spec);
+  }
+  for (const Group& group : groups) {
+    std::vector<std::string> names;
+    for (const KeySpec* spec : group.given.size() > 1 ? group.given : group.all)
+      names.push_back(ticked(last_part(spec->path)));
+    if (group.given.empty() && group.name[0] != '?')
+      report("key-missing", Severity::error, at, who + " needs " + listed(names, "or") + ".", "write one of them");
+    if (group.given.size() > 1 && group.name[0] != '+') {
+      const Entry* second = entry.find(last_part(group.given[1]->path));
+      const Entry* first = entry.find(last_part(group.given[0]->path));
+      if (std::tie(first->key_at.line, first->key_at.column) > std::tie(second->key_at.line, second->key_at.column))
+        std::swap(first, second);
+      report("said-twice", Severity::error, second->key_at, who + " has both " + listed(names) + ".", "keep one of them",
+             {first->key_at});
+    }
+  }
+}
+
+void KeyCheck::value(const Entry& entry, const KeySpec& spec, std::string_view key, const Spot& spot) {
+  if (entry.kind == Entry::Kind::nothing) return no_value(entry, spec, key);
+  if (entry.kind == Entry::Kind::text && entry.text == kNone && may_be_none(spec)) return;
+  switch (spec.kind) {
+    case KeyKind::any_of_these:
+      if (spec.words.empty()) return;  // whole sections of a view
+      return list(entry, spec, key, spot);
+    case KeyKind::list:
+      return list(entry, spec, key, spot);
+    case KeyKind::map:
+      if (entry.kind == Entry::Kind::block) return map(entry, spec, spot);
+      if (entry.kind == Entry::Kind::list && !spec.one.empty())
+        report("map-wanted", Severity::error, entry.key_at,
+               ticked(key) + " is a list here; each " + std::string(spec.one) + " stands under its own name.",
+               "drop the dash: `NAME: " + std::string(spec.each == KeyKind::block ? "{ … }" : "…") + "`");
+      else
+        report("map-wanted", Severity::error, entry.at, ticked(key) + " wants names, each with its own value.",
+               ticked(std::string(key) + ": { NAME: … }"));
+      return;
+    case KeyKind::block:
+      if (entry.kind == Entry::Kind::block) return block(entry, spot);
+      report("map-wanted", Severity::error, entry.at, ticked(key) + " holds words of its own.",
+             ticked(std::string(key) + ": { " + listed(key_names(spec.path), "", 3) + " }"));
+      return;
+    default:
+      break;
+  }
+  if (entry.kind == Entry::Kind::block && !keys_below(spec.path).empty()) {
+    // Its second form. Where all of that form comes later, one note says so.
+    const auto below = keys_below(spec.path);
+    Spot inside = spot;
+    if (!spot.noted && std::all_of(below.begin(), below.end(), [](const KeySpec* k) { return k->first_needed > 1; })) {
+      not_worked_out(spec, entry.key_at, ticked(key) + " written as a block is read but not worked out yet.");
+      inside.noted = true;
+    }
+    return block(entry, inside);
+  }
+  if (entry.kind != Entry::Kind::text) {
+    report("single-wanted", Severity::error, entry.at,
+           ticked(key) + " is one value; " + (entry.kind == Entry::Kind::list ? "a list" : "a block") + " stands here.",
+           "write one value after " + ticked(std::string(key) + ":"));
+    return;
+  }
+  text(entry, spec, spec.kind, key, spot);
+}
+
+void KeyCheck::list(const Entry& entry, const KeySpec& spec, std::string_view key, const Spot& spot) {
+  const std::string_view naming = spec.kind == KeyKind::list ? naming_key(spec.path) : std::string_view{};
+  const bool top = spot.path == section_;
+  const auto under = [&](const Entry& item) {
+    Spot below{spot.path + "/*", spot.shown, spot.noted};
+    const Entry* name = naming.empty() ? nullptr : item.find(naming);
+    if (name != nullptr) below.shown += "/" + clean_name(name->text);
+    if (top) item_ = name != nullptr ? clean_name(name->text) : "";
+    if (top && item_.empty() && item.kind == Entry::Kind::block && !item.children.empty())
+      item_ = clean_name(item.children.front().text);
+    one_item(item, spec, key, below);
+    if (top) item_.clear();
+  };
+  if (entry.kind != Entry::Kind::list) {
+    if (entry.kind == Entry::Kind::block && spec.each == KeyKind::block) {
+      const auto keys = keys_below(std::string(spec.path) + "/*");
+      if (!keys.empty() && entry.find(last_part(keys.front()->path)) == nullptr) {
+        report("list-wanted", Severity::error, entry.key_at,
+               ticked(key) + " is a list; each " + std::string(spec.one) + " begins with a dash.",
+               "`- { " + std::string(last_part(keys.front()->path)) + ": …, … }`");
+        return;
+      }
+    }
+    return under(entry);
+  }
+  // Decimal comma: `[2,5 m]` comes as two items that touch the comma.
+  for (std::size_t i = 0; i < entry.children.size(); ++i) {
+    const Entry& item = entry.children[i];
+    if (i + 1 < entry.children.size() && is_quantity(spec.each) && item.kind == Entry::Kind::text && all_digits(item.text)) {
+      const Entry& next = entry.children[i + 1];
+      if (next.kind == Entry::Kind::text && next.at.line == item.at.line &&
+          next.at.column == item.at.column + static_cast<int>(item.text.size()) + 1) {
+        report("decimal-comma", Severity::error, item.at, ticked(item.text + "," + next.text) + ": a comma parts two items.",
+               ticked(item.text + "." + next.text));
+        ++i;
+        continue;
+      }
+    }
+    under(item);
+  }
+  if (naming.empty()) return;
+  std::vector<std::pair<std::string, SourceSpan>> named;
+  for (const Entry& item : entry.children)
+    if (const Entry* name = item.find(naming); name != nullptr && name->kind == Entry::Kind::text)
+      named.emplace_back(clean_name(name->text), name->at);
+  said_twice(named, spec.one);
+}
+
+void KeyCheck::one_item(const Entry& item, const KeySpec& spec, std::string_view key, const Spot& spot) {
+  if (item.kind == Entry::Kind::nothing) {
+    report("value-empty", Severity::error, item.at, "An item of " + ticked(key) + " is empty.", "write it, or take the line out");
+    return;
+  }
+  const KeyKind kind = spec.kind == KeyKind::any_of_these ? KeyKind::word : spec.each;
+  if (item.kind == Entry::Kind::block && (kind == KeyKind::block || !keys_below(spot.path).empty())) return block(item, spot);
+  if (kind == KeyKind::block) {
+    const auto keys = keys_below(spot.path);
+    report("map-wanted", Severity::error, item.at, with_article(spec.one) + " in " + ticked(key) + " holds words of its own.",
+           keys.empty() ? "" : "`{ " + std::string(last_part(keys.front()->path)) + ": …, … }`");
+    return;
+  }
+  if (item.kind != Entry::Kind::text) {
+    report("single-wanted", Severity::error, item.at, "An item of " + ticked(key) + " is one value.", "write one value");
+    return;
+  }
+  text(item, spec, kind, key, spot);
+}
+
+void KeyCheck::map(const Entry& entry, const KeySpec& spec, const Spot& spot) {
+  const bool top = spot.path == section_;
+  std::vector<std::pair<std::string, SourceSpan>> named;
+  for (const Entry& item : entry.children) {
+    if (top) item_ = clean_name(item.key);
+    map_name(item, spec);
+    named.emplace_back(clean_name(item.key), item.key_at);
+    const Spot below{spot.path + "/*", spot.shown + "/" + clean_name(item.key), spot.noted};
+    if (item.kind == Entry::Kind::nothing) no_value(item, spec, item.key);
+    else if (spec.each == KeyKind::block && item.kind == Entry::Kind::text)
+      report("map-wanted", Severity::error, item.at,
+             std::string(spec.one) + " " + item_ + " holds words of its own, not one value.",
+             "`" + item.key + ": { " + listed(key_names(below.path), "", 3) + " }`");
+    else one_item(item, spec, item.key, below);
+    if (top) item_.clear();
+  }
+  said_twice(named, spec.one.empty() ? "name" : spec.one);
+}
+
+void KeyCheck::said_twice(const std::vector<std::pair<std::string, SourceSpan>>& named, std::string_view one) {
+  for (std::size_t i = 0; i < named.size(); ++i) {
+    const std::string folded = folded_name(named[i].first);
+    std::size_t first = 0;
+    while (first < i && folded_name(named[first].first) != folded) ++first;
+    if (first == i) continue;
+    const auto line = [&](std::size_t k) { return whole_number(named[k].second.line); };
+    report("name-twice", Severity::error, named[i].second,
+           "Two " + std::string(one) + "s are called " + ticked(named[i].first) + " (lines " + line(first) + ", " + line(i) + ").",
+           "name them apart", {named[first].second});
+  }
+}
+
+}  // namespace gownsheaf

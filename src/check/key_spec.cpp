@@ -1,0 +1,107 @@
+#include "check/key_spec.h"
+
+#include <algorithm>
+#include <deque>
+#include <map>
+
+#include "check/key_row.h"
+
+namespace gownsheaf {
+
+namespace {
+
+std::string_view above(std::string_view path) {
+  const auto cut = path.rfind('/');
+  return cut == std::string_view::npos ? std::string_view{} : path.substr(0, cut);
+}
+
+// Every named item may hold a note and its older name.
+void add_note_and_was(std::vector<KeySpec>& keys) {
+  static std::deque<std::string> paths;  // a KeySpec looks into them; built once
+  std::vector<KeySpec> with;
+  for (std::size_t i = 0; i < keys.size(); ++i) {
+    const KeySpec& spec = keys[i];
+    with.push_back(spec);
+    const bool items = (spec.kind == KeyKind::list || spec.kind == KeyKind::map) && spec.each == KeyKind::block;
+    if (!items && !(spec.kind == KeyKind::block && above(spec.path).empty())) continue;
+    const std::string base = std::string(spec.path) + (items ? "/*/" : "/");
+    // After the item's own keys.
+    std::size_t end = i + 1;
+    while (end < keys.size() && keys[end].path.starts_with(base)) ++end;
+    KeySpec note = Row(paths.emplace_back(base + "note"), KeyKind::text).means("Printed beside it.");
+    KeySpec was = Row(paths.emplace_back(base + "was"), KeyKind::text).means("Its older name, so that its figures keep theirs.");
+    keys.insert(keys.begin() + static_cast<std::ptrdiff_t>(end), note);
+    if (items) keys.insert(keys.begin() + static_cast<std::ptrdiff_t>(end) + 1, was);
+  }
+  keys = std::move(with);
+}
+
+std::vector<KeySpec> assemble() {
+  std::vector<KeySpec> keys;
+  add_head_keys(keys);
+  add_rules_keys(keys);
+  add_body_keys(keys);
+  add_cloth_keys(keys);
+  add_notion_keys(keys);
+  add_piece_keys(keys);
+  add_seam_keys(keys);
+  add_pleat_keys(keys);
+  add_closing_keys(keys);
+  add_bone_keys(keys);
+  add_strain_keys(keys);
+  add_bias_keys(keys);
+  add_skirt_keys(keys);
+  add_trim_keys(keys);
+  add_work_keys(keys);
+  add_print_keys(keys);
+  add_note_and_was(keys);
+  // What stands below a key is worked out no sooner than the key itself, and is private with it.
+  std::map<std::string_view, const KeySpec*> seen;
+  for (KeySpec& spec : keys) {
+    for (std::string_view up = above(spec.path); !up.empty(); up = above(up)) {
+      const auto it = seen.find(up);
+      if (it == seen.end()) continue;
+      spec.first_needed = std::max(spec.first_needed, it->second->first_needed);
+      spec.is_private = spec.is_private || (it->second->is_private && up != "measures" && spec.path != "measures/taken/over");
+      break;
+    }
+    seen.emplace(spec.path, &spec);
+  }
+  return keys;
+}
+
+struct Index {
+  std::map<std::string_view, const KeySpec*> by_path;
+  std::map<std::string_view, std::vector<const KeySpec*>> below;
+};
+
+const Index& index() {
+  static const Index made = [] {
+    Index i;
+    for (const KeySpec& spec : key_specs()) {
+      i.by_path.emplace(spec.path, &spec);
+      i.below[above(spec.path)].push_back(&spec);
+    }
+    return i;
+  }();
+  return made;
+}
+
+}  // namespace
+
+const std::vector<KeySpec>& key_specs() {
+  static const std::vector<KeySpec> keys = assemble();
+  return keys;
+}
+
+const KeySpec* find_key(std::string_view path) {
+  const auto it = index().by_path.find(path);
+  return it == index().by_path.end() ? nullptr : it->second;
+}
+
+std::vector<const KeySpec*> keys_below(std::string_view path) {
+  const auto it = index().below.find(path);
+  return it == index().below.end() ? std::vector<const KeySpec*>{} : it->second;
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,144 @@
+#include "check/names.h"
+
+#include <utf8proc.h>
+
+#include <cstdlib>
+
+namespace gownsheaf {
+
+namespace {
+
+std::string mapped(std::string_view text, int options) {
+  utf8proc_uint8_t* out = nullptr;
+  const auto size = utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
+                                 static_cast<utf8proc_ssize_t>(text.size()), &out,
+                                 static_cast<utf8proc_option_t>(options));
+  if (size < 0 || out == nullptr) return std::string(text);
+  std::string made(reinterpret_cast<const char*>(out), static_cast<std::size_t>(size));
+  std::free(out);
+  return made;
+}
+
+KnownName known(std::string_view written, const SourceSpan& at) {
+  std::string clean = clean_name(written);
+  std::string folded = folded_name(clean);
+  return {std::move(clean), std::move(folded), at};
+}
+
+}  // namespace
+
+std::vector<std::string> parted(std::string_view text, char at) {
+  std::vector<std::string> parts;
+  while (!text.empty()) {
+    const auto cut = text.find(at);
+    parts.emplace_back(text.substr(0, cut));
+    if (cut == std::string_view::npos) break;
+    text.remove_prefix(cut + 1);
+  }
+  return parts;
+}
+
+int characters(std::string_view text) {
+  int n = 0;
+  for (const char c : text)
+    if ((static_cast<unsigned char>(c) & 0xC0u) != 0x80u) ++n;
+  return n;
+}
+
+std::string clean_name(std::string_view written) {
+  const std::string composed = mapped(written, UTF8PROC_STABLE | UTF8PROC_COMPOSE);
+  std::string made;
+  for (std::size_t i = 0; i < composed.size(); ++i) {
+    // A no-break space (C2 A0) is a space like any other.
+    const bool wide = composed.compare(i, 2, "\xC2\xA0") == 0;
+    if (wide) ++i;
+    if (!wide && composed[i] != ' ' && composed[i] != '\t' && composed[i] != '\n') {
+      made += composed[i];
+    } else if (!made.empty() && made.back() != ' ') {
+      made += ' ';
+    }
+  }
+  if (!made.empty() && made.back() == ' ') made.pop_back();
+  return made;
+}
+
+std::string folded_name(std::string_view written) {
+  return mapped(written, UTF8PROC_STABLE | UTF8PROC_COMPOSE | UTF8PROC_CASEFOLD);
+}
+
+std::optional<ForbiddenSign> forbidden_sign(std::string_view written) {
+  constexpr std::string_view kForbidden = "/@+#:,[]{}";
+  int at = 0;
+  for (const char c : written) {
+    if (kForbidden.find(c) != std::string_view::npos) return ForbiddenSign{at, std::string(1, c)};
+    if (static_cast<unsigned char>(c) < 0x20 && c != '\t' && c != '\n') return ForbiddenSign{at, "a control character"};
+    if ((static_cast<unsigned char>(c) & 0xC0u) != 0x80u) ++at;
+  }
+  return {};
+}
+
+std::string_view naming_key(std::string_view list_path) {
+  const auto keys = keys_below(std::string(list_path) + "/*");
+  if (keys.empty() || keys.front()->kind != KeyKind::name || !keys.front()->refers_to.empty()) return {};
+  return keys.front()->path.substr(keys.front()->path.rfind('/') + 1);
+}
+
+KnownNames::KnownNames(const Entry& root, const Templates& templates) {
+  for (const Entry& section : root.children) {
+    const KeySpec* spec = find_key(section.key);
+    if (spec == nullptr || section.key.find('/') != std::string::npos) continue;
+    std::vector<KnownName>& names = sections_[section.key];
+    if (spec->kind == KeyKind::map && section.kind == Entry::Kind::block) {
+      for (const Entry& item : section.children) names.push_back(known(item.key, item.key_at));
+    } else if (spec->kind == KeyKind::list) {
+      const std::string_view key = naming_key(section.key);
+      const auto add = [&](const Entry& item) {
+        const Entry* name = key.empty() ? nullptr : item.find(key);
+        if (name == nullptr || name->kind != Entry::Kind::text) return;
+        names.push_back(known(name->text, name->at));
+        if (section.key != "pieces") return;
+        if (const Entry* edges = item.find("edges"))
+          for (const Entry& edge : edges->children) piece_edges_[names.back().folded].push_back(clean_name(edge.key));
+      };
+      if (section.kind == Entry::Kind::block) add(section);
+      for (const Entry& item : section.children)
+        if (section.kind == Entry::Kind::list) add(item);
+    }
+  }
+  std::vector<KnownName>& measures = sections_["measures"];
+  for (const KeySpec* spec : keys_below("measures"))
+    if (spec->kind == KeyKind::length) measures.push_back(known(spec->path.substr(9), {}));
+  const Entry* body = root.find("measures");
+  if (const Entry* other = body == nullptr ? nullptr : body->find("other"))
+    for (const Entry& m : other->children) measures.push_back(known(m.key, m.key_at));
+
+  std::vector<KnownName>& steps = sections_["steps"];
+  for (const Step& step : templates.steps) steps.push_back(known(step.id, step.at));
+  knows_steps_ = !templates.steps.empty();
+  const Entry* work = root.find("work");
+  const Entry* own = work == nullptr ? nullptr : work->find("own steps");
+  if (own != nullptr && own->kind == Entry::Kind::list)
+    for (const Entry& step : own->children)
+      if (const Entry* name = step.find("step")) steps.push_back(known(name->text, name->at));
+}
+
+std::optional<std::string> KnownNames::find(std::string_view sections, std::string_view written) const {
+  const std::string wanted = folded_name(clean_name(written));
+  for (const std::string& section : parted(sections, '|')) {
+    const auto it = sections_.find(section);
+    if (it == sections_.end()) continue;
+    for (const KnownName& name : it->second)
+      if (name.folded == wanted) return name.name;
+  }
+  return {};
+}
+
+std::vector<std::string> KnownNames::all(std::string_view sections) const {
+  std::vector<std::string> names;
+  for (const std::string& section : parted(sections, '|'))
+    if (const auto it = sections_.find(section); it != sections_.end())
+      for (const KnownName& name : it->second) names.push_back(name.name);
+  return names;
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,163 @@
+// The pieces: what each is cut from, how many, how large, with what allowances.
+#include "check/sections.h"
+
+namespace gownsheaf {
+
+namespace {
+
+struct PartWord { std::string_view word; PartOf part; };
+// First match wins: a pocket facing is a facing, a skirt band is a band.
+constexpr PartWord kPartWords[] = {
+    {"facing", PartOf::facing},       {"pocket", PartOf::pocket},      {"welt", PartOf::pocket},
+    {"collar", PartOf::collar},       {"cuff", PartOf::sleeve},        {"sleeve", PartOf::sleeve},
+    {"waistband", PartOf::band},      {"band", PartOf::band},          {"overskirt", PartOf::drapery},
+    {"bertha", PartOf::drapery},      {"sash", PartOf::drapery},       {"apron", PartOf::drapery},
+    {"petticoat", PartOf::petticoat}, {"corset", PartOf::corset},      {"stays", PartOf::corset},
+    {"ruche", PartOf::trimming},      {"bow", PartOf::trimming},       {"ruffle", PartOf::trimming},
+    {"flounce", PartOf::skirt},       {"skirt", PartOf::skirt},        {"breadth", PartOf::skirt},
+    {"gore", PartOf::skirt},          {"bodice", PartOf::bodice},      {"front", PartOf::bodice},
+    {"back", PartOf::bodice},
+};
+
+bool hangs(const Piece& piece) {  // has a hem and a waist end
+  return piece.part_of.known() && (*piece.part_of == PartOf::skirt || *piece.part_of == PartOf::petticoat);
+}
+
+Size size_of(const Item& item, std::string_view direction) {
+  Size size;
+  const std::string finished = "finished " + std::string(direction), cut = "cut " + std::string(direction);
+  if (const Entry* e = item.at(finished)) {
+    size.at = e->at;
+    if (const auto length = item.length(finished); length.known()) {
+      size.kind = Size::Kind::finished;
+      size.value = *length;
+    }
+  } else if (const Entry* full = item.at(cut)) {
+    size.at = full->at;
+    if (full->text == "full") {
+      size.kind = Size::Kind::full_width;
+    } else if (full->text == "share of bought") {
+      size.kind = Size::Kind::share_of_bought;
+    } else if (const auto length = item.length(cut); length.known()) {
+      size.kind = Size::Kind::cut;
+      size.value = *length;
+    }
+  }
+  return size;
+}
+
+Given<Make> make_of(const Filling& file, const Item& item) {
+  Make make;
+  if (const auto round = item.length("joined round"); round.known()) {
+    make.kind = Make::Kind::joined_round;
+    make.joined_round = *round;
+    return Given<Make>::written(make, round.at);
+  }
+  if (const Entry* fills = item.at("fills")) {
+    make.kind = Make::Kind::fills;
+    make.fills = name_in(file, item, "fills", "pleats|rounds");
+    return Given<Make>::written(make, fills->at);
+  }
+  const Entry* e = item.at("make");
+  if (e == nullptr) return Given<Make>::standing(make, 'c', "one, where no number is written");
+  Given<Make> given;
+  given.at = e->at;
+  if (e->text == kToMeasure) {
+    given.origin = Origin::to_measure;
+    return given;
+  }
+  std::string_view number = e->text;
+  if (number == "pair") {
+    make.kind = Make::Kind::pairs;
+    return Given<Make>::written(make, e->at);
+  }
+  for (const std::string_view end : {" pairs", " pair"})
+    if (number.ends_with(end)) {
+      number.remove_suffix(end.size());
+      make.kind = Make::Kind::pairs;
+    }
+  const auto read = read_count(number, "make");
+  if (!read.ok()) return given;
+  make.number = read.value();
+  return Given<Make>::written(make, e->at);
+}
+
+void check_sizes(const Filling& file, const Item& item, const Piece& piece) {
+  if (item.has("outline")) return;
+  const About about{"pieces", piece.named.name};
+  const bool width_follows = item.has("fills") || item.has("joined round");
+  for (const std::string_view direction : {"width", "length"}) {
+    const std::string d(direction);
+    // A bare `width` or `length` was asked about already.
+    if (item.has("finished " + d) || item.has("cut " + d) || item.has(d) || (d == "width" && width_follows)) continue;
+    report(file, about, Severity::error, "key-missing", item.entry()->at,
+           "Piece " + piece.named.name + " needs `finished " + d + "` or `cut " + d + "`.",
+           "stitch line to stitch line is `finished " + d + "`; where the scissors go is `cut " + d + "`");
+  }
+}
+
+void fill_allowances(const Item& item, const Item& garment, const Given<Length>& skirt_hem, Piece& piece) {
+  const auto first_known = [](Given<Length> own, const Given<Length>& wide) { return own.known() ? own : wide; };
+  const bool skirt = hangs(piece);
+  piece.seam_allowance = first_known(item.length("seam allowance"), garment.length("seam"));
+  if (!piece.seam_allowance.known())
+    piece.seam_allowance = Given<Length>::standing(Length::sixty_fourths(32), 'c', "1/2 in, where no allowance is written");
+  piece.hem = item.length("hem");
+  if (!piece.hem.known() && skirt) {
+    piece.hem = garment.length("hem");
+    if (!piece.hem.known() && skirt_hem.known())
+      piece.hem = Given<Length>::guessed(*skirt_hem, "the depth of the skirt's hem", skirt_hem.at);
+    if (!piece.hem.known())
+      piece.hem = Given<Length>::standing(Length::inches(3), 'a', "3 in on skirts and petticoats");
+  }
+  if (!piece.hem.known()) piece.hem = Given<Length>::standing(Length{}, 'c', "no hem where none is written");
+  piece.top = item.length("top");
+  if (!piece.top.known() && skirt) piece.top = garment.length("top");
+  if (!piece.top.known()) {
+    const Given<Length>& seam = piece.seam_allowance;
+    piece.top = seam.origin == Origin::standing
+                    ? Given<Length>::standing(*seam, 'c', "as the seam allowance")
+                    : Given<Length>::guessed(*seam, "the seam allowance", seam.at);
+  }
+}
+
+}  // namespace
+
+void fill_pieces(const Filling& file, Project& project) {
+  const Item garment = file.root.block("allowances");
+  Given<Length> skirt_hem;
+  if (project.skirt && project.skirt->hem && project.skirt->hem->faced_with.empty()) skirt_hem = project.skirt->hem->depth;
+  for (const Item& item : file.root.items("pieces")) {
+    Piece piece;
+    piece.named = named_of(file, item, "pieces", "piece");
+    piece.part_of = choice(item.word("part of"), PartOf::trimming);
+    if (!piece.part_of.known() && !item.has("part of"))
+      for (const PartWord& w : kPartWords)
+        if (!piece.part_of.known() && has_word(piece.named.name, w.word))
+          piece.part_of = Given<PartOf>::guessed(w.part, "its name", piece.named.at);
+    piece.from = names_in(file, item, "from", "cloths");
+    if (const Entry* from = item.at("from")) piece.from_at = from->at;
+    piece.make = make_of(file, item);
+    piece.width = size_of(item, "width");
+    piece.length = size_of(item, "length");
+    if (piece.width.kind == Size::Kind::unknown && piece.make.known() &&
+        (piece.make->kind == Make::Kind::joined_round || piece.make->kind == Make::Kind::fills))
+      piece.width.kind = Size::Kind::full_width;
+    check_sizes(file, item, piece);
+    piece.on_fold = item.yes_no("on fold");
+    if (!piece.on_fold.known()) piece.on_fold = Given<bool>::standing(false, 'c', "not on a fold unless it is written");
+    piece.grain = choice(item.word("grain"), Grain::bias);
+    if (!piece.grain.known()) piece.grain = Given<Grain>::standing(Grain::along, 'c', "length along the selvage");
+    piece.lay = choice(item.word("lay"), LayRule::any_way);
+    fill_allowances(item, garment, skirt_hem, piece);
+    piece.may_be_pieced = item.is_block("may be pieced") ? Given<bool>::written(true, item.at("may be pieced")->at)
+                                                         : item.yes_no("may be pieced");
+    if (!piece.may_be_pieced.known())
+      piece.may_be_pieced = piece.width.kind == Size::Kind::full_width
+                                ? Given<bool>::guessed(true, "full widths are joined anyway", piece.width.at)
+                                : Given<bool>::standing(false, 'c', "in one piece unless it is written");
+    project.pieces.push_back(std::move(piece));
+  }
+}
+
+}  // namespace gownsheaf

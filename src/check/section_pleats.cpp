@@ -1,0 +1,70 @@
+// Pleat runs and the skirt. Whether the numbers of a run agree is the calculator's to say.
+#include <algorithm>
+
+#include "check/sections.h"
+
+namespace gownsheaf {
+
+void fill_skirt(const Filling& file, Project& project) {
+  const Item item = file.root.block("skirt");
+  if (item.entry() == nullptr) return;
+  Skirt skirt;
+  skirt.at = item.entry()->key_at;
+  skirt.kind = item.word("kind");
+  skirt.levelled_at = item.word("levelled at");
+  if (!skirt.levelled_at.known() && skirt.kind.known())
+    skirt.levelled_at = Given<std::string>::guessed(*skirt.kind == "straight breadths" ? "waist" : "hem",
+                                                    "its kind: " + *skirt.kind, skirt.kind.at);
+  skirt.clears_floor_by = item.length("clears floor by");
+  if (!skirt.clears_floor_by.known() && skirt.clears_floor_by.origin != Origin::to_measure)
+    skirt.clears_floor_by = Given<Length>::standing(Length::inches(1), 'c', "1 in clear of the floor");
+  const Item hem = item.block("hem");
+  if (hem.entry() != nullptr) {
+    skirt.hem.emplace();
+    skirt.hem->depth = hem.length("depth");
+    skirt.hem->faced_with = name_in(file, hem, "faced with", "cloths");
+    skirt.hem->stiffened_with = name_in(file, hem, "stiffened with", "cloths");
+    skirt.hem->braid = name_in(file, hem, "braid", "notions");
+  }
+  project.skirt = std::move(skirt);
+}
+
+void fill_pleats(const Filling& file, Project& project) {
+  std::vector<std::string> later;  // kinds that were spoken of already
+  for (const Item& item : file.root.items("pleats")) {
+    PleatRun run;
+    run.named = named_of(file, item, "pleats", "run");
+    const auto kind = choice(item.word("kind"), PleatKind::inverted_at_seams);
+    run.kind_at = kind.at;
+    if (kind.known()) run.kind = *kind;
+    const bool worked_out = run.kind == PleatKind::knife || run.kind == PleatKind::box || run.kind == PleatKind::inverted ||
+                            run.kind == PleatKind::plain;
+    const std::string word(word_for(run.kind));
+    if (!worked_out && std::find(later.begin(), later.end(), word) == later.end()) {
+      later.push_back(word);
+      report(file, {"pleats", run.named.name}, Severity::note, "not-worked-out-yet", run.kind_at,
+             "`kind: " + word + "` is read but not worked out yet.");
+    }
+    run.of = names_in(file, item, "of", "pieces");
+    run.flat = item.length("flat");
+    run.flat_is_the_rest = item.word("flat").known();
+    run.finished = item.length("finished");
+    run.depth = item.length("depth");
+    run.visible = item.length("visible");
+    run.plus = item.length("plus");
+    if (!run.plus.known()) run.plus = Given<Length>::standing(Length{}, 'x', "no flat cloth outside the pleats");
+    run.count = item.count("count");
+    run.fullness = item.ratio("fullness");
+    run.half = item.yes_no("half").value.value_or(false);
+    run.toward = choice(item.word("toward"), Toward::right);
+    if (!run.toward.known())
+      run.toward = Given<Toward>::guessed(Toward::centre_back, "folds usually turn to centre back", run.named.at);
+    run.begins_at = item.length("begins at");
+    run.marks_to = item.length("marks to");
+    if (!run.marks_to.known())
+      run.marks_to = Given<Length>::standing(pleat_step(*project.show_lengths_in), 'c', "the usual step for marking pleats");
+    project.pleats.push_back(std::move(run));
+  }
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,50 @@
+// One file a section: takes the values that the walk over all keys found readable, fills in what is guessed and what
+// stands by default, and checks what only that section can know.
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "check/key_check.h"
+#include "check/names.h"
+#include "check/reading.h"
+#include "project/project.h"
+#include "templates/templates.h"
+
+namespace gownsheaf {
+
+struct Filling {
+  Item root;
+  const KnownNames& names;
+  const Templates& templates;
+  UnitsSeen units;
+  Diagnostics& diag;
+};
+
+void fill_head(const Filling& file, Project& project);      // before all others
+void fill_measures(const Filling& file, Project& project);
+void fill_cloths(const Filling& file, Project& project);
+void fill_notions(const Filling& file, Project& project);
+void fill_skirt(const Filling& file, Project& project);     // before the pieces: its hem is theirs
+void fill_pieces(const Filling& file, Project& project);
+void fill_seams_and_edges(const Filling& file, Project& project);
+void fill_rounds(const Filling& file, Project& project);
+void fill_pleats(const Filling& file, Project& project);
+void fill_work(const Filling& file, Project& project);
+void fill_print(const Filling& file, Project& project);
+void guess_from_pieces(Project& project);                   // garment, joined at waist, lining, what each cloth is used as
+
+// A message about one item of a section.
+struct About { std::string_view section; std::string item; };
+void report(const Filling& file, const About& about, Severity severity, std::string code, const SourceSpan& at,
+            std::string sentence, std::string hint = "", std::vector<SourceSpan> also = {});
+// Name, older name and note. `naming` is the key that names an item of a list, "" for a map. Says so when the older name
+// is still in use.
+Named named_of(const Filling& file, const Item& item, std::string_view section, std::string_view naming);
+// Names in a list as they were first written where they were given; unknown ones are left out (the walk reported them).
+std::vector<std::string> names_in(const Filling& file, const Item& item, std::string_view key, std::string_view sections);
+std::string name_in(const Filling& file, const Item& item, std::string_view key, std::string_view sections);
+std::vector<Item> items_of_map(const Item& root, std::string_view section);
+bool has_word(std::string_view name, std::string_view word);  // whole word, case ignored
+
+}  // namespace gownsheaf
