@@ -79,6 +79,28 @@ Truth holds_at(const Node& node, const FactLookup& facts, std::string_view item)
   return word == nullptr ? Truth::unknown : truth_of(*word == node.word);
 }
 
+// Only what is unknown: parts of an `and` that are yes, and of an `or` that are no, settle nothing and are left out.
+std::string open_at(const Node& node, const FactLookup& facts, std::string_view item, bool turned) {
+  if (holds_at(node, facts, item) != Truth::unknown) return "";
+  switch (node.op) {
+    case Node::Op::negated: return open_at(*node.below[0], facts, item, !turned);
+    case Node::Op::both:
+    case Node::Op::either: {
+      const std::string a = open_at(*node.below[0], facts, item, turned), b = open_at(*node.below[1], facts, item, turned);
+      if (a.empty() || b.empty() || a == b) return a.empty() ? b : a;
+      return a + ((node.op == Node::Op::both) != turned ? " and " : " or ") + b;
+    }
+    case Node::Op::has: {
+      const bool sentence = node.fact->type == FactType::yes_no;
+      if (sentence) return (turned ? "it is not so that " : "") + std::string(node.fact->meaning);
+      return (turned ? "there is no " : "there is a ") + std::string(node.fact->name);
+    }
+    case Node::Op::is_word: return std::string(node.fact->name) + (turned ? " is not " : " is ") + node.word;
+    case Node::Op::compare: return (turned ? "not " : "") + node.asked;
+  }
+  return "";
+}
+
 void collect(const Node& node, std::vector<std::string>& names) {
   if (node.fact != nullptr) names.emplace_back(node.fact->name);
   for (const auto& kid : node.below) collect(*kid, names);
@@ -88,6 +110,10 @@ void collect(const Node& node, std::vector<std::string>& names) {
 
 Truth Condition::holds(const FactLookup& facts, std::string_view item) const {
   return root_ == nullptr ? Truth::yes : holds_at(*root_, facts, item);
+}
+
+std::string Condition::open_question(const FactLookup& facts, std::string_view item) const {
+  return root_ == nullptr ? "" : open_at(*root_, facts, item, false);
 }
 
 std::vector<std::string> Condition::facts_used() const {

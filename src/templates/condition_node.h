@@ -17,6 +17,7 @@ struct Condition::Node {
   std::string word;                                // is_word
   Than than = Than::equal;                         // compare
   FactValue quantity;
+  std::string asked;                               // compare: as it was written
 };
 
 }  // namespace gownsheaf

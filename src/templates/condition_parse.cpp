@@ -179,6 +179,7 @@ class Reader {
     node->than = than_of(now().text);
     ++next_;
     node->quantity = quantity_for(*node->fact);
+    node->asked = words(first, next_);
     return node;
   }
 
