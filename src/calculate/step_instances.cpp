@@ -41,6 +41,8 @@ class Builder {
       for (const std::string& item : items_of(project_, step.for_each))
         out_.steps.push_back({&step, nullptr, step.id + "@" + item, item, step.when.holds(facts_, item), false});
     }
+    // A step without a single item is absent as a whole; what it waits for must still pass on.
+    if (out_.steps.size() == group.first) out_.steps.push_back({&step, nullptr, step.id, "", Truth::no, false});
     group.end = out_.steps.size();
     groups_.emplace(step.id, group);
     // A step of the same sitting stands beside the one it goes with.

@@ -18,7 +18,8 @@ struct StepInstance {
   bool done = false;
 };
 struct StepInstances {
-  std::vector<StepInstance> steps;  // library order, each step's items in the project's order; then own steps
+  std::vector<StepInstance> steps;  // library order, each step's items in the project's order (one absent instance where
+                                    // there is no item); then own steps
   std::vector<StepNode> nodes;      // one for each step: absent where the condition is no, or where it is replaced
 };
 
