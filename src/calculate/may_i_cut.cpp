@@ -124,15 +124,16 @@ class Judge {
     for (const Diagnostic& d : messages_) {
       if (d.severity != Severity::hold || !d.accepted_because.empty() || !concerns(d, v, cuts)) continue;
       v.reason = capitalised(without_stop(d.sentence)) + ".";
-      if (d.code == "cloth-short" || d.code == "lengths-too-short") name_missing(v);
       return true;
     }
     return false;
   }
 
-  void name_missing(CutVerdict& v) const {
+  // `{}` in a reason is where its figure stands.
+  bool name_missing(CutVerdict& v) const {
     const std::string key = "cloths/" + v.cloth + "/short";
     if (figures_.find(key) != nullptr) v.reason_figure = key;
+    return !v.reason_figure.empty();
   }
 
   bool stopped_by_cloth(CutVerdict& v, const LayPlan& lay) const {
@@ -150,17 +151,12 @@ class Judge {
       return true;
     }
     if (*lay.bought < lay.needed) {
-      const Figure* missing = figures_.find("cloths/" + v.cloth + "/short");
-      v.reason = "The " + v.cloth + " is " +
-                 (missing != nullptr ? plain_text(*missing, project_.show_lengths_in.value.value_or(ShownIn::inches)) + " " : "") +
-                 "short.";
-      name_missing(v);
+      v.reason = "The " + v.cloth + (name_missing(v) ? " is {} short." : " is short.");
       return true;
     }
     if (lay.fits_bought) return false;
     v.reason = "The lengths of " + v.cloth + " that were bought do not hold " +
                (lay.left_out.empty() ? std::string("every piece") : lay.left_out.front()) + ".";
-    name_missing(v);
     return true;
   }
 
