@@ -45,6 +45,8 @@ class Condition {  // immutable; default = always true
   bool always() const { return root_ == nullptr; }
   const std::string& text() const { return text_; }
   std::vector<std::string> facts_used() const;  // sorted, each once
+  // What is left to ask when it holds `unknown`, in plain words ("the ease at some girth is 2 in or less"); else "".
+  std::string open_question(const FactLookup& facts, std::string_view item) const;
 
  private:
   std::shared_ptr<const Node> root_;

@@ -33,6 +33,7 @@ struct After { std::string id, because; bool hard = false; SourceSpan at; };
 struct Step {
   std::string id;
   std::string say;            // with {figure} references
+  std::string plainly;        // the act without figures: said where a figure of `say` is not known
   std::vector<std::string> shows;  // figure references, printed alone at the right (at most three)
   Condition when;
   std::string for_each;       // "" | "cloth" | "run" | "piece"

@@ -1,0 +1,30 @@
+// Library steps repeated for each cloth, run or piece, and the maker's own steps, as nodes that wait for each other.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "calculate/step_graph.h"
+#include "project/project.h"
+#include "templates/templates.h"
+
+namespace gownsheaf {
+
+struct StepInstance {
+  const Step* step = nullptr;    // of the library, or
+  const OwnStep* own = nullptr;  // of the project
+  std::string id;                // "cut-breadths@slate wool", "own/NAME"
+  std::string item;
+  Truth holds = Truth::yes;      // its condition
+  bool done = false;
+};
+struct StepInstances {
+  std::vector<StepInstance> steps;  // library order, each step's items in the project's order (one absent instance where
+                                    // there is no item); then own steps
+  std::vector<StepNode> nodes;      // one for each step: absent where the condition is no, or where it is replaced
+};
+
+// Items of a `for each`: cloths with the outer ones first, runs, pieces, in the project's order.
+std::vector<std::string> items_of(const Project& project, const std::string& for_each);
+StepInstances step_instances(const Project& project, const Templates& templates, const FactLookup& facts);
+
+}  // namespace gownsheaf

@@ -1,0 +1,97 @@
+#include "check/template_keys.h"
+
+namespace gownsheaf {
+namespace {
+
+using V = TemplateValue;
+constexpr std::string_view kSheets =
+    "at a glance|contents|to buy|cutting list|cutting layouts|pleats|order of work|how it was worked out";
+constexpr std::string_view kLabels = "a|b|c|x";
+
+}  // namespace
+
+const std::vector<TemplateKey>& template_keys() {
+  static const std::vector<TemplateKey> keys{
+      {"set", "set", V::text, true, "pin-up|binder|group", "the packet set this file describes"},
+      {"set", "format", V::number, true, "", "the format's number: 1"},
+      {"set", "reads from", V::length, true, "", "from how far it is read; the type sizes follow"},
+      {"set", "private", V::word, true, "shown|hidden", "whether body measures and what is worked from them print"},
+      {"set", "sheets", V::blocks, true, "", "the sheets, in the order they print"},
+      {"sheet", "sheet", V::word, true, kSheets, "which sheet"},
+      {"sheet", "title", V::text, true, "", "its title; may hold {title}, {run}, {cloth}"},
+      {"sheet", "for each", V::word, false, "run|cloth", "one sheet for each of these"},
+      {"sheet", "when", V::condition, false, "", "printed only when this holds"},
+      {"sheet", "steps", V::text, false, "", "order of work: only the next few, `next 8`"},
+      {"sheet", "keep", V::word, false, "one page", "never parted over two pages"},
+
+      {"steps", "steps", V::text, true, "", "what these steps are about"},
+      {"steps", "format", V::number, true, "", "the format's number: 1"},
+      {"steps", "list", V::blocks, true, "", "the steps, in the order they come when nothing else settles it"},
+      {"step", "step", V::id, true, "", "the step's id: small letters and hyphens"},
+      {"step", "say", V::text, true, "", "the act, verb first; may hold {…} figures"},
+      {"step", "plainly", V::text, false, "", "the act without figures: said where one of them is not known"},
+      {"step", "shows", V::texts, false, "", "figures printed at the right, one a line, at most three"},
+      {"step", "when", V::condition, false, "", "the step is there only when this holds"},
+      {"step", "for each", V::word, false, "cloth|run|piece", "the step is repeated for each of these"},
+      {"step", "after", V::blocks, false, "", "steps that come first"},
+      {"step", "with", V::id, false, "", "a step of the same sitting"},
+      {"step", "replaces", V::id, false, "", "a step whose place this one takes where its condition holds"},
+      {"step", "gate", V::text, false, "", "the fitting that must be signed here"},
+      {"step", "cannot undo", V::word, false,
+       "cuts good cloth|trims an allowance|shuts access|pierces cloth|sets the cloth", "what can never be taken back"},
+      {"step", "uses", V::texts, false, "", "what must lie ready"},
+      {"step", "needs", V::texts, false, "table|machine|second person|wearer|form|quiet", "place, tool or person"},
+      {"step", "hours", V::block, false, "", "how long it takes"},
+      {"step", "sheet", V::word, false, kSheets, "the sheet to take to it"},
+      {"step", "source", V::text, false, "", "an anchor of docs/sources.md"},
+      {"step", "label", V::word, true, kLabels, "a read, b from memory, c common practice, x arithmetic"},
+      {"after", "id", V::id, true, "", "the step that comes first"},
+      {"after", "because", V::text, true, "", "what goes wrong otherwise; printed as the reason"},
+      {"after", "hard", V::yes_no, false, "", "whether the order must hold; else it is a wish"},
+      {"hours", "each", V::span, true, "", "time for one"},
+      {"hours", "times", V::text, false, "", "a {…} figure: how many"},
+      {"hours", "rate", V::text, false, "", "the maker's own pace that takes its place"},
+      {"hours", "label", V::word, true, kLabels, "where the time comes from"},
+
+      {"cloth kinds", "cloth kinds", V::text, true, "", "what these cloths have in common"},
+      {"cloth kinds", "format", V::number, true, "", "the format's number: 1"},
+      {"cloth kinds", "list", V::blocks, true, "", "the kinds"},
+      {"cloth kind", "kind", V::text, true, "", "its name"},
+      {"cloth kind", "also", V::texts, false, "", "other names for it"},
+      {"cloth kind", "width", V::length, false, "", "selvage to selvage"},
+      {"cloth kind", "weight", V::weight, false, "", "weight of the cloth"},
+      {"cloth kind", "thickness", V::length, false, "", "thickness of one layer"},
+      {"cloth kind", "shrinks", V::percent, false, "", "along the cloth, the first time it is wetted"},
+      {"cloth kind", "care", V::word, false, "wash|steam|dry clean|never wet", "how it may be cleaned"},
+      {"cloth kind", "frays", V::length, false, "", "the least seam it holds in"},
+      {"cloth kind", "stiffness", V::word, false, "limp|soft|crisp|stiff|board", "how it hangs"},
+      {"cloth kind", "lay", V::word, false, "either way|one way|bias|any way", "which way its pieces may lie"},
+      {"cloth kind", "press", V::text, false, "", "how it is pressed"},
+      {"cloth kind", "label", V::word, true, kLabels, "where the figures come from"},
+  };
+  return keys;
+}
+
+const TemplateKey* find_template_key(std::string_view block, std::string_view key) {
+  for (const TemplateKey& k : template_keys())
+    if (k.block == block && k.key == key) return &k;
+  return nullptr;
+}
+
+std::vector<std::string_view> words_of(const TemplateKey& key) {
+  std::vector<std::string_view> words;
+  std::string_view left = key.words;
+  while (!left.empty()) {
+    const auto bar = left.find('|');
+    words.push_back(left.substr(0, bar));
+    left = bar == std::string_view::npos ? std::string_view{} : left.substr(bar + 1);
+  }
+  return words;
+}
+
+const std::vector<std::string_view>& sheet_words() {
+  static const std::vector<std::string_view> words = words_of(*find_template_key("sheet", "sheet"));
+  return words;
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,77 @@
+// {…} references in template texts, and facts that need an item, checked when the file is read: not at a maker's table.
+#include <algorithm>
+
+#include "check/template_block.h"
+#include "figures/figures.h"
+#include "templates/say.h"
+
+namespace gownsheaf {
+namespace {
+
+bool names_items(std::string_view section) {
+  return section == "cloths" || section == "pieces" || section == "pleats" || section == "rounds";
+}
+
+// What is wrong with one reference: a sentence and a hint, or two empty texts.
+struct Wrong { std::string sentence, hint; };
+
+Wrong wrong_with(const SayReference& r, const std::string& written, const std::string& for_each) {
+  std::vector<std::string> choices;
+  for (const FigureKind& k : figure_kinds())
+    if (k.section == r.section) choices.emplace_back(k.quantity);
+  if (!r.item_word.empty() && r.item_word != for_each)
+    return {"`{" + written + "}` speaks of one " + r.item_word + ", but this is not repeated for each " + r.item_word + ".",
+            "for each: " + r.item_word};
+  if (r.item_word.empty() && choices.empty())
+    return {"`{" + written + "}` names no figure.", "a whole key begins with measures, skirt or garment"};
+  if (r.item_word.empty() && names_items(r.section))
+    return {"`{" + written + "}` names an item, and a template knows nobody's items.", "use `for each`, then {run:count}"};
+  if (r.item_word.empty() ? r.quantity.empty() : false)
+    return {"`{" + written + "}` names a section, not a figure.", "{" + written + "/…}"};
+  if (r.quantity.empty() || find_figure_kind(r.section, r.quantity) != nullptr) return {};
+  const std::string near = did_you_mean(r.quantity, choices);
+  std::string all;
+  for (const std::string& c : choices) all += (all.empty() ? "" : ", ") + c;
+  return {"`{" + written + "}`: there is no figure `" + r.quantity + "` in " + r.section + ".",
+          near.empty() ? "its figures are " + all : "did you mean `" + near + "`?"};
+}
+
+}  // namespace
+
+ReferenceCount check_references(const Entry& e, const std::string& for_each, bool title_allowed, Diagnostics& diag) {
+  ReferenceCount count;
+  const SayRead read = read_say(e.text);
+  if (read.fault) {
+    diag.error("braces", part_of_text(e, read.fault->at, read.fault->length), read.fault->sentence, "{run:count}");
+    return count;
+  }
+  for (const SayPiece& piece : read.pieces) {
+    if (!piece.reference) continue;
+    if (title_allowed && piece.text == "title") {
+      ++count.names;
+      continue;
+    }
+    const SayReference r = read_reference(piece.text);
+    Wrong wrong = wrong_with(r, piece.text, for_each);
+    if (!wrong.sentence.empty()) {
+      diag.error("unknown-figure", part_of_text(e, piece.at, piece.length), std::move(wrong.sentence), std::move(wrong.hint));
+      continue;
+    }
+    if (r.quantity.empty()) ++count.names;
+    else ++count.figures;
+  }
+  return count;
+}
+
+void check_fact_items(const Condition& condition, const std::string& for_each, const SourceSpan& at, Diagnostics& diag) {
+  for (const std::string& name : condition.facts_used()) {
+    const FactKind* fact = find_fact(name);
+    if (fact == nullptr || fact->item.empty() || fact->item == for_each) continue;
+    diag.error("fact-item", at,
+               "`" + name + "` speaks of one " + std::string(fact->item) + ", but this is not repeated for each " +
+                   std::string(fact->item) + ".",
+               "for each: " + std::string(fact->item));
+  }
+}
+
+}  // namespace gownsheaf
