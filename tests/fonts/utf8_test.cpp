@@ -46,7 +46,7 @@ TEST_CASE("random bytes never lose a well-formed character after them", "[utf8][
   std::mt19937 dice(1866);
   for (int round = 0; round < kRounds; ++round) {
     std::string bytes;
-    for (std::uint32_t n = dice() % 12; n > 0; --n) bytes += static_cast<char>(dice() & 0xFF);
+    for (auto n = dice() % 12; n > 0; --n) bytes += static_cast<char>(dice() & 0xFF);
     const std::vector<char32_t> back = decode_utf8(bytes + "|⅝");
     REQUIRE(back.size() >= 2);
     REQUIRE(back[back.size() - 2] == U'|');
