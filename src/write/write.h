@@ -19,6 +19,9 @@ std::string pdf_library();  // "libharu 2.3.0"
 // One line a mark, lengths in points to 0.01: "text 76.00 90.00 bold 28 \"At a glance\"". For tests and goldens.
 std::string page_listing(const PaperDocument& document);
 
+// For FigureFile::made_with: the PDF library's version and the hash of each font file.
+std::string made_with(const FontSet& fonts);
+
 struct FigureFile {
   std::string project_fingerprint, templates_fingerprint, options;  // -> "fingerprint"
   std::string made_with;       // library versions and font hashes; the one member outside comparison
