@@ -5,6 +5,7 @@
 // accepts but prints wrong is refused before, in pdf_checks.
 #include <hpdf.h>
 
+#include <algorithm>
 #include <map>
 #include <type_traits>
 #include <vector>
@@ -139,9 +140,12 @@ void Pdf::find_anchors(const std::vector<Mark>& marks, std::size_t page) {
 }
 
 HPDF_Destination Pdf::destination(std::size_t page, Length x, Length y) {
+  const Page& paper = document_.pages[page];
   const HPDF_Destination made = HPDF_Page_CreateDestination(pages_[page]);
-  // Zoom 0, "leave as it is", is refused by libharu.
-  HPDF_Destination_SetXYZ(made, points(x), points(document_.pages[page].height - y), 1);
+  // libharu refuses places below or left of the page, and zoom 0, "leave as it is". A viewer shows the nearest place
+  // that is on the page in any case.
+  HPDF_Destination_SetXYZ(made, points(std::clamp(x, Length(), paper.width)),
+                          points(paper.height - std::clamp(y, Length(), paper.height)), 1);
   return made;
 }
 
