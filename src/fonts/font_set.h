@@ -23,6 +23,8 @@ class FontSet {  // interface, so that tests can use a face whose every letter i
   virtual LineMetrics metrics(Face face) const = 0;
   virtual std::string file(Face face) const = 0;           // path that libharu opens; "" for a test face
   virtual std::string hash(Face face) const = 0;           // sha256 of the file
+  // Whether the file still holds what was opened; libharu opens it a second time, by path. True for a test face.
+  virtual bool file_unchanged(Face) const { return true; }
   // The face to set c in: `face` when it covers it, else fallback; no value when neither does.
   bool face_for(Face face, char32_t c, Face& out) const;
 };
@@ -30,11 +32,14 @@ class FontSet {  // interface, so that tests can use a face whose every letter i
 struct FontFault { std::string sentence; };
 // Opens the four Roboto cuts and DejaVu Sans below root (…/truetype/roboto/unhinted, …/truetype/dejavu). A missing or
 // damaged face is a fault that names the file and the Debian package, never a silent substitute. A character whose glyph
-// is a composite of composites counts as not covered (libharu 2.3.0 drops its accent).
+// is a composite of composites counts as not covered (libharu 2.3.0 drops its accent), and so do characters that libharu
+// cannot set: controls, invisible format characters, right-to-left and joining scripts, all above U+FFFF.
+// A set is for one thread at a time.
 std::unique_ptr<FontSet> open_fonts(const std::string& root, FontFault& fault);
 
 struct Missing { char32_t character; std::string where; };
-// Characters of text that no face can print, each once.
+// Characters of text that cannot be printed in one of the four cuts or the fallback, each once, in the order met. A line
+// end is not counted: layout sets it and it never reaches a face.
 std::vector<char32_t> not_covered(const FontSet& fonts, std::string_view utf8);
 std::vector<char32_t> decode_utf8(std::string_view utf8);  // invalid bytes become U+FFFD
 std::string encode_utf8(char32_t c);

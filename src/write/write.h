@@ -11,11 +11,16 @@ namespace gownsheaf {
 
 struct WriteFault { std::string sentence; };  // what libharu refused and what was being drawn
 // Refuses an empty document, non-finite or far coordinates, text a face does not cover, invalid dashes, a path that is
-// never painted. Same document, same bytes: no date, no id.
+// never painted. Same document, same bytes: no date, no id. Of two anchors with one name the first counts; a link to a
+// name that no page holds is left out (its sheet is not in this set).
 std::variant<std::string, WriteFault> write_pdf(const PaperDocument& document, const FontSet& fonts);
+std::string pdf_library();  // "libharu 2.3.0"
 
 // One line a mark, lengths in points to 0.01: "text 76.00 90.00 bold 28 \"At a glance\"". For tests and goldens.
 std::string page_listing(const PaperDocument& document);
+
+// For FigureFile::made_with: the PDF library's version and the hash of each font file.
+std::string made_with(const FontSet& fonts);
 
 struct FigureFile {
   std::string project_fingerprint, templates_fingerprint, options;  // -> "fingerprint"
