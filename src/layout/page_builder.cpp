@@ -78,6 +78,8 @@ bool PageBuilder::fits(const Slabs& slabs, std::size_t first, std::size_t last, 
   return true;
 }
 
+bool PageBuilder::fits(const Slab& slab, Place place) const { return slab.gap || after(place, slab).y <= bottom_; }
+
 PageBuilder::Place PageBuilder::next_page_top(const Slab& next) const {
   Place place{top_ + continued_slab(*sheet_, bench_).height, true};
   if (repeats(next)) {
@@ -104,7 +106,7 @@ void PageBuilder::put(const Slab& slab) {
 
 void PageBuilder::place_in_parts(Slab slab) {
   for (;;) {
-    if (!closed_ && fits({slab}, 0, 0, place_)) return put(slab);
+    if (!closed_ && fits(slab, place_)) return put(slab);
     const Length top = place_.fresh ? place_.y : place_.y + slab.space_before;
     const auto beyond = std::upper_bound(slab.cuts.begin(), slab.cuts.end(), bottom_ - top);
     if (closed_ || beyond == slab.cuts.begin()) {
@@ -129,8 +131,8 @@ void PageBuilder::place_in_parts(Slab slab) {
 }
 
 void PageBuilder::place_one(const Slab& slab, bool stays_with_last) {
-  if (!closed_ && fits({slab}, 0, 0, place_)) return put(slab);
-  const bool fits_next = fits({slab}, 0, 0, next_page_top(slab));
+  if (!closed_ && fits(slab, place_)) return put(slab);
+  const bool fits_next = fits(slab, next_page_top(slab));
   if (fits_next && has_content_ && !(stays_with_last && !slab.cuts.empty())) {
     continue_page(&slab);
     return put(slab);

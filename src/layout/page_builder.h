@@ -25,6 +25,7 @@ class PageBuilder {
   void continue_page(const Slab* next);
   Place after(Place place, const Slab& slab) const;
   bool fits(const Slabs& slabs, std::size_t first, std::size_t last, Place place) const;
+  bool fits(const Slab& slab, Place place) const;
   Place next_page_top(const Slab& next) const;
   bool repeats(const Slab& slab) const;
   void place_chain(const Slabs& slabs, std::size_t first, std::size_t last);
