@@ -1,0 +1,198 @@
+#include "layout/page_builder.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace gownsheaf {
+
+namespace {
+
+constexpr Length kBetweenSheets = Length::points(16);
+
+// Everything that stands above `cut`, and the rest moved up by it.
+std::pair<Slab, Slab> part(const Slab& slab, Length cut) {
+  Slab upper = slab, lower = slab;
+  upper.marks.clear();
+  lower.marks.clear();
+  upper.height = cut;
+  upper.ends_page = false;
+  lower.height = slab.height - cut;
+  for (const Mark& mark : slab.marks) {
+    if (middle_y(mark) <= cut) {
+      upper.marks.push_back(mark);
+    } else {
+      lower.marks.push_back(moved(mark, Length(), -cut));
+    }
+  }
+  upper.cuts.clear();
+  lower.cuts.clear();
+  for (Length c : slab.cuts) {
+    if (c > cut) lower.cuts.push_back(c - cut);
+  }
+  lower.space_before = Length();
+  lower.rule_above = lower.rule_at_top = 0;
+  return {std::move(upper), std::move(lower)};
+}
+
+std::string whole_points(Length length) { return whole_number(count_of(length, Length::points(1), Rounding::up)); }
+
+}  // namespace
+
+PageBuilder::PageBuilder(const PageShape& shape, const Bench& bench)
+    : shape_(shape), bench_(bench), left_(pt(shape.left)), top_(pt(shape.top)), bottom_(pt(shape.bottom)) {}
+
+void PageBuilder::new_page(const Sheet& sheet) {
+  pages_.push_back({{}, sheet.section});
+  place_ = {top_, false};
+  has_content_ = closed_ = false;
+}
+
+void PageBuilder::continue_page(const Slab* next) {
+  new_page(*sheet_);
+  put(continued_slab(*sheet_, bench_));
+  place_.fresh = true;
+  has_content_ = false;
+  if (next == nullptr || !repeats(*next)) return;
+  for (const Slab& slab : *next->again) put(slab);
+  has_content_ = false;
+}
+
+bool PageBuilder::repeats(const Slab& slab) const {
+  if (slab.again == nullptr) return false;
+  Length height;
+  for (const Slab& head : *slab.again) height += head.height;
+  return height * 2 <= bottom_ - top_;  // a head that leaves no room for rows is not repeated
+}
+
+PageBuilder::Place PageBuilder::after(Place place, const Slab& slab) const {
+  if (slab.gap && place.fresh) return place;
+  if (!place.fresh) place.y += slab.space_before;
+  return {place.y + slab.height, false};
+}
+
+bool PageBuilder::fits(const Slabs& slabs, std::size_t first, std::size_t last, Place place) const {
+  for (std::size_t i = first; i <= last; ++i) {
+    place = after(place, slabs[i]);
+    if (place.y > bottom_ && !slabs[i].gap) return false;
+  }
+  return true;
+}
+
+bool PageBuilder::fits(const Slab& slab, Place place) const { return slab.gap || after(place, slab).y <= bottom_; }
+
+PageBuilder::Place PageBuilder::next_page_top(const Slab& next) const {
+  Place place{top_ + continued_slab(*sheet_, bench_).height, true};
+  if (repeats(next)) {
+    for (const Slab& slab : *next.again) place = after(place, slab);
+  }
+  return place;
+}
+
+void PageBuilder::put(const Slab& slab) {
+  if (slab.gap && place_.fresh) return;
+  std::vector<Mark>& marks = pages_.back().marks;
+  const Length top = place_.fresh ? place_.y : place_.y + slab.space_before;
+  const double rule = place_.fresh ? slab.rule_at_top : slab.rule_above;
+  if (rule > 0) marks.push_back(level_line(left_, left_ + kLiveWidth, top, rule));
+  append_moved(marks, slab.marks, left_, top);
+  for (const Mark& mark : slab.marks) {
+    const auto* anchor = std::get_if<AnchorMark>(&mark.what);
+    if (anchor != nullptr) anchors_.emplace(anchor->name, static_cast<int>(pages_.size()));
+  }
+  place_ = after(place_, slab);
+  has_content_ = true;
+  closed_ = slab.ends_page;
+}
+
+void PageBuilder::place_in_parts(Slab slab) {
+  for (;;) {
+    if (!closed_ && fits(slab, place_)) return put(slab);
+    const Length top = place_.fresh ? place_.y : place_.y + slab.space_before;
+    const auto beyond = std::upper_bound(slab.cuts.begin(), slab.cuts.end(), bottom_ - top);
+    if (closed_ || beyond == slab.cuts.begin()) {
+      if (has_content_ || closed_) {
+        continue_page(&slab);
+        continue;
+      }
+      if (slab.cuts.empty() && slab.height > bottom_ - top_) {
+        throw std::length_error(slab.drawing + " is " + whole_points(slab.height) + " points high; a page holds " +
+                                whole_points(bottom_ - top_));
+      }
+      // It needs the room of the "continued" title too.
+      pages_.back().marks.clear();
+      place_ = {top_, true};
+      return put(slab);
+    }
+    auto [upper, lower] = part(slab, *(beyond - 1));
+    put(upper);
+    slab = std::move(lower);
+    continue_page(&slab);
+  }
+}
+
+void PageBuilder::place_one(const Slab& slab, bool stays_with_last) {
+  if (!closed_ && fits(slab, place_)) return put(slab);
+  const bool fits_next = fits(slab, next_page_top(slab));
+  if (fits_next && has_content_ && !(stays_with_last && !slab.cuts.empty())) {
+    continue_page(&slab);
+    return put(slab);
+  }
+  place_in_parts(slab);
+}
+
+void PageBuilder::place_chain(const Slabs& slabs, std::size_t first, std::size_t last) {
+  const auto put_all = [&] {
+    for (std::size_t i = first; i <= last; ++i) put(slabs[i]);
+  };
+  if (!closed_ && fits(slabs, first, last, place_)) return put_all();
+  if (has_content_ && fits(slabs, first, last, next_page_top(slabs[first]))) {
+    continue_page(&slabs[first]);
+    return put_all();
+  }
+  // No page holds the chain, so its softest links give first.
+  for (std::size_t i = first; i < last; ++i) {
+    if (slabs[i].keep != Slab::Keep::soft) continue;
+    place_chain(slabs, first, i);
+    return place_chain(slabs, i + 1, last);
+  }
+  if (has_content_ && first < last) continue_page(&slabs[first]);
+  for (std::size_t i = first; i <= last; ++i) place_one(slabs[i], i > first);
+}
+
+bool PageBuilder::joins_last_sheet(const Sheet& sheet, const Slabs& slabs) const {
+  if (pages_.empty() || sheet.starts_page || bench_.pin_up() || closed_) return false;
+  if (sheet_start_ + 1 != pages_.size() || slabs.empty()) return false;  // the sheet before is not whole on this page
+  const Place place{place_.y + kBetweenSheets + pt(bench_.either(8, 6)), false};
+  return fits(slabs, 0, slabs.size() - 1, place);
+}
+
+void PageBuilder::add(const Sheet& sheet) {
+  Slabs slabs = title_slabs(sheet, bench_);
+  for (Slab& slab : slabs_of(sheet.blocks, bench_)) slabs.push_back(std::move(slab));
+  while (!slabs.empty() && slabs.back().gap) slabs.pop_back();
+  if (slabs.empty()) return;
+  if (joins_last_sheet(sheet, slabs)) {
+    place_.y += kBetweenSheets;
+    pages_.back().marks.push_back(level_line(left_, left_ + kLiveWidth, place_.y, kHeavyRule));
+    place_.y += pt(bench_.either(8, 6));
+  } else {
+    new_page(sheet);
+  }
+  sheet_ = &sheet;
+  sheet_start_ = pages_.size() - 1;
+
+  const int page = static_cast<int>(pages_.size()) - 1;
+  const std::string section(word_for(sheet.section));
+  const auto open = std::find_if(bookmarks_.rbegin(), bookmarks_.rend(), [](const Bookmark& b) { return b.level == 0; });
+  if (open == bookmarks_.rend() || open->title != section) bookmarks_.push_back({section, 0, page, place_.y});
+  bookmarks_.push_back({sheet.title, 1, page, place_.y});
+
+  for (std::size_t first = 0; first < slabs.size();) {
+    std::size_t last = first;
+    while (last + 1 < slabs.size() && slabs[last].keep != Slab::Keep::no) ++last;
+    place_chain(slabs, first, last);
+    first = last + 1;
+  }
+}
+
+}  // namespace gownsheaf

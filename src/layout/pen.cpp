@@ -1,0 +1,121 @@
+#include "layout/pen.h"
+
+#include <utility>
+
+namespace gownsheaf {
+
+namespace {
+
+constexpr char32_t kNoBreakSpace = 0xA0, kMinus = 0x2212;
+
+std::u32string letters_of(std::string_view utf8) {
+  const std::vector<char32_t> decoded = decode_utf8(utf8);
+  return std::u32string(decoded.begin(), decoded.end());
+}
+
+std::u32string whole_of(const LengthText& length) {
+  std::u32string whole = length.negative ? std::u32string(1, kMinus) : std::u32string();
+  return whole + letters_of(length.whole);
+}
+
+}  // namespace
+
+void Pen::finish() {
+  if (open_) {
+    const Length end = at();
+    if (runs_ != nullptr) runs_->push_back({face_, size_, start_, rise_, std::exchange(utf8_, {})});
+    start_ = end;
+  }
+  open_ = false;
+  advance_ = 0;
+}
+
+void Pen::move(Length by) {
+  finish();
+  start_ += by;
+}
+
+void Pen::letters(Face face, Length size, std::u32string_view text, Length rise) {
+  for (char32_t c : text) {
+    // Kept together is settled once lines are broken; on paper, and when copied, it is a space like any other.
+    if (c == kNoBreakSpace) c = U' ';
+    Face used = face;
+    if (!fonts_->face_for(face, c, used)) used = face;
+    if (!open_ || used != face_ || size != size_ || rise != rise_) {
+      finish();
+      open_ = true;
+      face_ = used;
+      size_ = size;
+      rise_ = rise;
+    }
+    advance_ += fonts_->advance(used, c);
+    if (runs_ != nullptr) utf8_ += encode_utf8(c);
+  }
+}
+
+void Pen::length(Face face, Length size, const LengthText& length) {
+  const bool has_fraction = !length.numerator.empty();
+  letters(face, size, whole_of(length));
+  if (has_fraction) {
+    if (!length.whole.empty()) {
+      // The space is there to be copied; it moves the pen by less than its own width.
+      const Length end = at();
+      if (runs_ != nullptr && open_) utf8_ += ' ';
+      finish();
+      start_ = end + squeezed_space(size);
+    }
+    const Length small = size.times(2, 3), pulled_in = size.times(45, 1000);
+    letters(face, small, letters_of(length.numerator), size.times(30, 100));
+    move(-pulled_in);
+    letters(Face::regular, size, U"/");
+    move(-pulled_in);
+    letters(face, small, letters_of(length.denominator), -size.times(3, 100));
+  }
+  if (!length.unit.empty()) letters(face, size, U" " + letters_of(length.unit));
+}
+
+void Pen::lead(const Piece& piece) {
+  if (!piece.gap.is_zero()) {
+    move(piece.gap);
+  } else if (piece.space_before) {
+    letters(piece.space_face, piece.space_size, U" ");
+  }
+}
+
+void Pen::piece(const Piece& piece, const TypeScale& scale) {
+  switch (piece.of.kind) {
+    case Inline::Kind::words: letters(piece.of.face, piece.size, piece.letters); break;
+    case Inline::Kind::length: length(piece.of.face, piece.size, piece.of.length); break;
+    case Inline::Kind::tag:
+      move(kTagPadding);
+      letters(Face::condensed_bold, Length::points(scale.text), letters_of(word_for(piece.of.tag)));
+      move(kTagPadding);
+      break;
+    case Inline::Kind::tick_box: move(Length::points(scale.inline_box)); break;
+    case Inline::Kind::line_break: break;
+  }
+}
+
+LengthWidths widths_of(const FontSet& fonts, Face face, Length size, const LengthText& length) {
+  LengthText whole = length, fraction = length;
+  whole.numerator.clear();
+  whole.denominator.clear();
+  whole.unit.clear();
+  fraction.negative = false;
+  fraction.whole.clear();
+  fraction.unit.clear();
+  const auto width = [&](const LengthText& part) {
+    Pen pen(fonts);
+    pen.length(face, size, part);
+    return pen.at();
+  };
+  LengthWidths widths{width(whole), width(fraction), Length()};
+  if (!length.unit.empty()) {
+    Pen pen(fonts);
+    pen.letters(face, size, U" " + letters_of(length.unit));
+    widths.unit = pen.at();
+  }
+  return widths;
+}
+
+}  // namespace gownsheaf

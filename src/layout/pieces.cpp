@@ -1,0 +1,146 @@
+#include "layout/pieces.h"
+
+#include <algorithm>
+
+namespace gownsheaf {
+
+namespace {
+
+constexpr Length kTagGap = Length::points(5);       // between a tag and the words on either side
+constexpr Length kOwnBoxGap = Length::points(5);    // a box to its own word
+constexpr Length kOtherBoxGap = Length::points(16);  // … and to the next, or nobody knows which word it belongs to
+
+bool is_blank(char32_t c) { return c == U' ' || c == U'\n' || c == U'\t' || c == U'\r'; }
+
+struct Gatherer {
+  const TypeScale& scale;
+  Length base;
+  std::vector<Piece> out;
+  bool space = false;
+  Face space_face = Face::regular;
+  Inline::Size space_kind = Inline::Size::as_text;
+  bool line_end = false;
+
+  void blank(const Inline& item) {
+    if (space) return;
+    space = true;
+    space_face = item.face;
+    space_kind = item.size;
+  }
+  void add(Piece piece) {
+    piece.must_break = line_end;
+    piece.size = size_of(piece.of.size, base, scale);
+    if (!out.empty() && !line_end && space) {
+      piece.space_before = piece.may_break = true;
+      piece.space_face = space_face;
+      piece.space_kind = space_kind;
+      piece.space_size = size_of(space_kind, base, scale);
+    }
+    space = line_end = false;
+    out.push_back(std::move(piece));
+  }
+  void words(const Inline& item) {
+    Piece piece;
+    const auto flush = [&] {
+      if (piece.letters.empty()) return;
+      piece.of.face = item.face;
+      piece.of.size = item.size;
+      add(std::move(piece));
+      piece = Piece();
+    };
+    for (char32_t c : decode_utf8(item.words)) {
+      if (is_blank(c)) {
+        flush();
+        blank(item);
+      } else {
+        piece.letters += c;
+      }
+    }
+    flush();
+  }
+};
+
+bool is_kind(const Piece& piece, Inline::Kind kind) { return piece.of.kind == kind; }
+
+// A box belongs to the word after it; one with nothing after it on its line belongs to the word before.
+void bind_signs(std::vector<Piece>& pieces) {
+  bool bound = false;  // to the sign before it
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    Piece& piece = pieces[i];
+    const bool is_tag = is_kind(piece, Inline::Kind::tag), is_box = is_kind(piece, Inline::Kind::tick_box);
+    const bool has_next = i + 1 < pieces.size() && !pieces[i + 1].must_break;
+    if (is_tag || is_box) {
+      piece.gap = std::max(piece.gap, is_tag ? kTagGap : has_next ? kOtherBoxGap : kOwnBoxGap);
+      piece.may_break = i > 0 && !bound && (is_tag || has_next);
+    }
+    bound = (is_tag || is_box) && has_next;
+    if (bound) {
+      pieces[i + 1].may_break = false;
+      pieces[i + 1].gap = is_tag ? kTagGap : kOwnBoxGap;
+    }
+  }
+}
+
+bool same_look(const Inline& item, Face face, Inline::Size size) {
+  return item.kind == Inline::Kind::words && item.face == face && item.size == size;
+}
+
+void append_words(Text& text, Face face, Inline::Size size, const std::string& s) {
+  if (text.empty() || !same_look(text.back(), face, size)) {
+    Inline item;
+    item.face = face;
+    item.size = size;
+    text.push_back(item);
+  }
+  text.back().words += s;
+}
+
+}  // namespace
+
+Length size_of(Inline::Size size, Length base, const TypeScale& scale) {
+  switch (size) {
+    case Inline::Size::measured:
+    case Inline::Size::verdict: return std::max(base, Length::points(scale.length));
+    case Inline::Size::small: return std::min(base, Length::from_points(scale.smallest));
+    case Inline::Size::as_text: break;
+  }
+  return base;
+}
+
+std::vector<Piece> pieces_of(const Text& text, Length base, const TypeScale& scale) {
+  Gatherer gatherer{scale, base, {}};
+  for (const Inline& item : text) {
+    switch (item.kind) {
+      case Inline::Kind::words: gatherer.words(item); break;
+      case Inline::Kind::line_break: gatherer.line_end = true; break;
+      case Inline::Kind::length:
+      case Inline::Kind::tag:
+      case Inline::Kind::tick_box: {
+        Piece piece;
+        piece.of = item;
+        gatherer.add(std::move(piece));
+        break;
+      }
+    }
+  }
+  bind_signs(gatherer.out);
+  return std::move(gatherer.out);
+}
+
+Text text_of_pieces(const std::vector<Piece>& pieces, std::size_t first, std::size_t last) {
+  Text text;
+  for (std::size_t i = first; i < last; ++i) {
+    const Piece& piece = pieces[i];
+    if (i > first && piece.space_before) append_words(text, piece.space_face, piece.space_kind, " ");
+    if (piece.of.kind != Inline::Kind::words) {
+      text.push_back(piece.of);
+      continue;
+    }
+    std::string letters;
+    for (char32_t c : piece.letters) letters += encode_utf8(c);
+    append_words(text, piece.of.face, piece.of.size, letters);
+  }
+  return text;
+}
+
+}  // namespace gownsheaf

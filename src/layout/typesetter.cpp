@@ -1,0 +1,207 @@
+#include <algorithm>
+
+#include "layout/lay_out.h"
+#include "layout/marks.h"
+#include "layout/pen.h"
+
+namespace gownsheaf {
+
+namespace {
+
+Length base_size(double size, const TypeScale& scale) {
+  return size > 0 ? Length::from_points(size) : Length::points(scale.text);
+}
+
+// Gathers pieces to lines no wider than the room.
+class LineBreaker {
+ public:
+  LineBreaker(const FontSet& fonts, const TypeScale& scale, Length room)
+      : fonts_(&fonts), scale_(&scale), room_(room), pen_(fonts) {}
+
+  std::vector<Text> lines(const std::vector<Piece>& pieces) {
+    for (std::size_t i = 0; i < pieces.size();) {
+      std::size_t end = i + 1;
+      while (end < pieces.size() && !pieces[end].may_break && !pieces[end].must_break) ++end;
+      if (pieces[i].must_break) end_line();
+      if (!fits(pieces, i, end)) {
+        end_line();
+        if (!fits(pieces, i, end)) {
+          for (; i < end; ++i) add_in_parts(pieces[i]);
+          continue;
+        }
+      }
+      for (; i < end; ++i) add(pieces[i]);
+    }
+    end_line();
+    return std::move(lines_);
+  }
+
+ private:
+  void put(Pen& pen, const Piece& piece, bool at_start) const {
+    if (!at_start) pen.lead(piece);
+    pen.piece(piece, *scale_);
+  }
+  bool fits(const std::vector<Piece>& pieces, std::size_t first, std::size_t last) const {
+    Pen pen = pen_;
+    for (std::size_t i = first; i < last; ++i) put(pen, pieces[i], line_.empty() && i == first);
+    return pen.at() <= room_;
+  }
+  void add(const Piece& piece) {
+    put(pen_, piece, line_.empty());
+    line_.push_back(piece);
+  }
+  void end_line() {
+    if (line_.empty()) return;
+    lines_.push_back(text_of_pieces(line_, 0, line_.size()));
+    line_.clear();
+    pen_ = Pen(*fonts_);
+  }
+  // Longer than a whole line: broken between letters. A length or a sign goes over whole as long as it fits at all.
+  void add_in_parts(Piece piece) {
+    if (fits({piece}, 0, 1)) return add(piece);
+    if (piece.of.kind != Inline::Kind::words) {
+      end_line();
+      if (piece.of.kind != Inline::Kind::length || fits({piece}, 0, 1)) return add(piece);
+      piece = as_letters(piece);
+    }
+    while (!piece.letters.empty()) {
+      Piece part = piece;
+      std::size_t count = 0;
+      while (count < piece.letters.size()) {
+        part.letters = piece.letters.substr(0, count + 1);
+        if (!fits({part}, 0, 1)) break;
+        ++count;
+      }
+      if (count == 0 && line_.empty()) count = 1;  // one letter wider than the room: nothing narrower is left
+      if (count > 0) {
+        part.letters = piece.letters.substr(0, count);
+        add(part);
+        piece.letters.erase(0, count);
+        piece.gap = Length();
+        piece.space_before = false;
+      }
+      if (!piece.letters.empty()) end_line();
+    }
+  }
+  static Piece as_letters(const Piece& piece) {
+    Piece letters = piece;
+    letters.of.kind = Inline::Kind::words;
+    const std::vector<char32_t> decoded = decode_utf8(piece.of.length.plain());
+    letters.letters.assign(decoded.begin(), decoded.end());
+    std::replace(letters.letters.begin(), letters.letters.end(), U' ', char32_t{0xA0});
+    return letters;
+  }
+
+  const FontSet* fonts_;
+  const TypeScale* scale_;
+  Length room_;
+  Pen pen_;
+  std::vector<Piece> line_;
+  std::vector<Text> lines_;
+};
+
+// Places what stands `along` the line and `up` from it, for lines that read across or upwards.
+struct Turned {
+  Point origin;
+  int angle;
+  Point at(Length along, Length up) const {
+    return angle == 90 ? Point{origin.x - up, origin.y - along} : Point{origin.x + along, origin.y - up};
+  }
+  Box box(Length along, Length up, Length length, Length height) const {  // up: of its lower edge
+    const Point corner = angle == 90 ? at(along + length, up + height) : at(along, up + height);
+    return angle == 90 ? Box{corner.x, corner.y, height, length} : Box{corner.x, corner.y, length, height};
+  }
+};
+
+class LineSetter {
+ public:
+  LineSetter(const FontSet& fonts, const TypeScale& scale, Turned turned)
+      : fonts_(&fonts), scale_(&scale), turned_(turned), pen_(fonts, &runs_) {}
+
+  std::vector<Mark> set(const std::vector<Piece>& pieces) {
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+      const Piece& piece = pieces[i];
+      if (i > 0) pen_.lead(piece);
+      if (piece.of.kind == Inline::Kind::tag) {
+        tag(piece);
+      } else if (piece.of.kind == Inline::Kind::tick_box) {
+        flush();
+        box();
+      } else {
+        pen_.piece(piece, *scale_);
+      }
+    }
+    flush();
+    return std::move(marks_);
+  }
+
+ private:
+  Length capital(Face face, Length size) const { return size.times(fonts_->metrics(face).cap_height, 1000); }
+
+  void flush(bool white = false) {
+    pen_.finish();
+    if (runs_.empty()) return;
+    TextMark mark;
+    const Length start = runs_.front().offset;
+    mark.at = turned_.at(start, Length());
+    mark.angle = turned_.angle;
+    mark.white = white;
+    mark.runs.swap(runs_);
+    for (TextRun& run : mark.runs) run.offset -= start;
+    marks_.push_back({std::move(mark)});
+  }
+  void tag(const Piece& piece) {
+    flush();
+    const Length from = pen_.at();
+    pen_.piece(piece, *scale_);
+    pen_.finish();
+    // Two points outside the room of the letters, tails included (a fifth of the size); never taller than a line.
+    const Length size = Length::points(scale_->text), letters = capital(Face::condensed_bold, size);
+    const Length tallest = Length::points(scale_->step - 1);
+    const Length height = std::min(letters + 2 * (Length::points(2) + size.times(1, 5)), tallest);
+    const Box box = turned_.box(from, -(height - letters).times(1, 2), pen_.at() - from, height);
+    const bool outlined = piece.of.tag == Tag::warning || piece.of.tag == Tag::decided;
+    if (piece.of.tag == Tag::guessed) {
+      marks_.push_back(box_outline(box, 1.4, {4, 2}));
+    } else {
+      marks_.push_back(outlined ? box_outline(box, 1.4) : fill(path_of(box), Ink::black));
+    }
+    flush(!outlined && piece.of.tag != Tag::guessed);
+  }
+  void box() {
+    const Length side = Length::points(scale_->inline_box);
+    const Length lower = (capital(Face::regular, Length::points(scale_->text)) - side).times(1, 2);
+    marks_.push_back(box_outline(turned_.box(pen_.at(), lower, side, side), scale_->tick_weight));
+    pen_.move(side);
+  }
+
+  const FontSet* fonts_;
+  const TypeScale* scale_;
+  Turned turned_;
+  std::vector<TextRun> runs_;
+  Pen pen_;
+  std::vector<Mark> marks_;
+};
+
+}  // namespace
+
+Length Typesetter::width(const Text& text, double size) const {
+  Pen pen(*fonts_);
+  bool first = true;
+  for (const Piece& piece : pieces_of(text, base_size(size, *scale_), *scale_)) {
+    if (!first) pen.lead(piece);
+    first = false;
+    pen.piece(piece, *scale_);
+  }
+  return pen.at();
+}
+
+std::vector<Text> Typesetter::lines(const Text& text, Length room, double size) const {
+  return LineBreaker(*fonts_, *scale_, room).lines(pieces_of(text, base_size(size, *scale_), *scale_));
+}
+
+std::vector<Mark> Typesetter::set(const Text& line, Point at, double size, int angle) const {
+  return LineSetter(*fonts_, *scale_, {at, angle}).set(pieces_of(line, base_size(size, *scale_), *scale_));
+}
+
+}  // namespace gownsheaf
