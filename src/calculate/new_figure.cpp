@@ -47,7 +47,7 @@ NewFigure& NewFigure::plain_input(std::string_view name) {
 }
 
 NewFigure& NewFigure::rests_on(std::string_view name, Origin origin, char label, const std::string& because) {
-  figure_.inputs.emplace_back(name);
+  if (!name.empty()) figure_.inputs.emplace_back(name);
   if (origin == Origin::guessed) {
     if (!figure_.guessed) figure_.guessed_from = because;
     figure_.guessed = true;

@@ -26,7 +26,7 @@ class NewFigure {
   NewFigure& at(const SourceSpan& span) { figure_.origin = span; return *this; }
   NewFigure& written() { figure_.formula.clear(); return *this; }
   NewFigure& from(std::string_view key);  // another figure
-  // A project value: `name` is its path by names, "pieces/skirt breadth/hem".
+  // A project value: `name` is its path by names, "pieces/skirt breadth/hem", or "" when the figure is that value itself.
   template <class T>
   NewFigure& from(std::string_view name, const Given<T>& given) {
     return rests_on(name, given.origin, given.label, given.because);

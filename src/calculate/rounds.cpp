@@ -28,9 +28,8 @@ std::optional<T> value_of(const Given<T>& given) { return given.value; }
 Allowed allowed_on(const Piece& piece) {
   Allowed a;
   a.skirt_ends = piece.part_of.known() && (*piece.part_of == PartOf::skirt || *piece.part_of == PartOf::petticoat);
-  const bool skirt = piece.part_of.known() && *piece.part_of == PartOf::skirt;
   a.seam = said(piece.seam_allowance, Length::sixty_fourths(32));
-  a.hem = said(piece.hem, skirt ? Length::inches(3) : Length{});
+  a.hem = said(piece.hem, a.skirt_ends ? Length::inches(3) : Length{});
   a.top = said(piece.top, a.seam);
   return a;
 }

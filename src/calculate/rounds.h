@@ -19,7 +19,7 @@
 namespace gownsheaf {
 
 // Allowances of a piece. Written `none` is nothing; what was never said is the trade's usual (common practice): seams of
-// 1/2 in, a top like the seam, no hem, but 3 in on a skirt.
+// 1/2 in, a top like the seam, no hem, but 3 in on skirts and petticoats.
 struct Allowed { Length seam, hem, top; bool skirt_ends = false; };  // skirt_ends: top and hem stand at the ends
 Allowed allowed_on(const Piece& piece);
 

@@ -47,7 +47,10 @@ const std::vector<FigureKind>& table() {
       {"pieces", "top", "length", kMark, kNone, "", "allowed at the waist end", false},
 
       {"pleats", "kind", "word", kExact, kRemark, "", "knife, box, inverted", false},
-      {"pleats", "count", "count", kExact, kRemark, "pleats", "number of pleats in the run (of one half when mirrored)", false},
+      {"pleats", "count", "count", kExact, kRemark, "pleats", "number of pleats in the run, as the maker counts it", false},
+      {"pleats", "half count", "count", kExact, kRemark, "pleats", "pleats in one half of a whole run", false},
+      {"pleats", "half flat", "length", kPleat, kRemark, "pleats", "one half of a whole run laid open", false},
+      {"pleats", "half finished", "length", kPleat, kRemark, "pleats", "one half of a whole run after pleating", false},
       {"pleats", "flat", "length", kPleat, kRemark, "pleats", "the run laid open, between seam lines", false},
       {"pleats", "finished", "length", kPleat, kRemark, "pleats", "the run after pleating", false},
       {"pleats", "plus", "length", kPleat, kRemark, "pleats", "flat cloth outside the pleats, at the run's start", false},
