@@ -260,8 +260,9 @@ class Run {
     for (std::int64_t i = 0; i <= *number; ++i) {
       const Length seam = (*breadth * (2 * i + first)).times(1, 2);
       if (2 * i + first > (s_.mirrored ? *number : 2 * *number)) break;
-      if (seam < begin || seam > end) continue;
-      at.push_back(from_the_back() ? end - seam : seam - begin);
+      if (seam < begin || seam > end + Length::ticks(2)) continue;  // halves are rounded once each
+      const Length inside = std::min(seam, end);
+      at.push_back(from_the_back() ? end - inside : inside - begin);
     }
     std::sort(at.begin(), at.end());
     return at;
