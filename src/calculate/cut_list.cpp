@@ -226,7 +226,10 @@ class CutList {
     c.at = piece.named.at;
     c.key = "pieces/" + piece.named.name + "/" + name;
     cut.takes = c.along;
-    if (full && cloth.repeat && cloth.repeat->along) cut.takes = up_to_repeat(c.along, *cloth.repeat->along);
+    if (full && cloth.repeat && cloth.repeat->along) {
+      cut.repeat = cloth.repeat->along;
+      cut.takes = up_to_repeat(c.along, *cut.repeat);
+    }
     cut.may_turn = rule == LayRule::any_way && !full;
     add_copies(piece, cloth, *number, layers);
     if (c.on_fold)

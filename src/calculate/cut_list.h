@@ -17,6 +17,7 @@ struct Cut {
   bool in_lay = true;
   bool may_turn = false;  // quarter turns allowed: `lay: any way`
   Length takes;           // of the cloth's length: the cut length, up to the repeat for full breadths
+  std::optional<Length> repeat;  // full breadths begin at a whole repeat
 };
 
 struct ClothCuts {

@@ -1,0 +1,43 @@
+#include "calculate/accepted.h"
+
+#include <algorithm>
+
+namespace gownsheaf {
+
+void apply_accepted(const Project& project, Diagnostics& diag) {
+  for (const Accepted& accepted : project.accept) {
+    const auto meets = [&](const Diagnostic& d) {
+      return d.code == accepted.code && (accepted.item.empty() || same_name(d.item, accepted.item));
+    };
+    bool used = false;
+    bool is_error = false;
+    for (Diagnostic& d : diag.all()) {
+      if (!meets(d)) continue;
+      if (d.severity == Severity::error) is_error = true;
+      if (d.severity != Severity::hold && d.severity != Severity::warning) continue;
+      d.accepted_because = accepted.because;
+      used = true;
+    }
+    if (used) continue;
+    Diagnostic d;
+    d.at = accepted.at;
+    d.section = "accept";
+    d.item = accepted.item;
+    if (is_error) {
+      d.code = "accept-error";
+      d.severity = Severity::error;
+      d.sentence = "`" + accepted.code + "` cannot be accepted: it is arithmetic.";
+      d.hint = "mend what it speaks of, and take this line out";
+    } else {
+      // With sections that did not check clean, what it speaks of may come back when they do.
+      if (!project.failed_sections.empty()) continue;
+      d.code = "accept-unused";
+      d.severity = Severity::warning;
+      d.sentence = "Nothing called `" + accepted.code + "` is left" + (accepted.item.empty() ? "" : " at " + accepted.item) + ".";
+      d.hint = "take the line out";
+    }
+    diag.add(std::move(d));
+  }
+}
+
+}  // namespace gownsheaf
