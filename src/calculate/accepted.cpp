@@ -1,33 +1,42 @@
 #include "calculate/accepted.h"
 
+#include <algorithm>
+
 namespace gownsheaf {
 
 void apply_accepted(const Project& project, Diagnostics& diag) {
-  // With errors about, calculators were left out: what an `accept` names may only not have been found.
-  const bool all_ran = !diag.has_errors();
   for (const Accepted& accepted : project.accept) {
-    bool used = false, is_error = false;
+    const auto meets = [&](const Diagnostic& d) {
+      return d.code == accepted.code && (accepted.item.empty() || same_name(d.item, accepted.item));
+    };
+    bool used = false;
+    bool is_error = false;
     for (Diagnostic& d : diag.all()) {
-      if (d.code != accepted.code) continue;
-      if (!accepted.item.empty() && !same_name(d.item, accepted.item)) continue;
+      if (!meets(d)) continue;
       if (d.severity == Severity::error) is_error = true;
       if (d.severity != Severity::hold && d.severity != Severity::warning) continue;
       d.accepted_because = accepted.because;
       used = true;
     }
-    const std::string at = accepted.item.empty() ? "" : " at " + accepted.item;
+    if (used) continue;
+    Diagnostic d;
+    d.at = accepted.at;
+    d.section = "accept";
+    d.item = accepted.item;
     if (is_error) {
-      diag.error("accept-error", accepted.at, "`" + accepted.code + "` cannot be accepted: it is arithmetic.", "mend it");
-    } else if (!used && all_ran) {
-      Diagnostic d;
+      d.code = "accept-error";
+      d.severity = Severity::error;
+      d.sentence = "`" + accepted.code + "` cannot be accepted: it is arithmetic.";
+      d.hint = "mend what it speaks of, and take this line out";
+    } else {
+      // With sections that did not check clean, what it speaks of may come back when they do.
+      if (!project.failed_sections.empty()) continue;
       d.code = "accept-unused";
       d.severity = Severity::warning;
-      d.at = accepted.at;
-      d.sentence = "Nothing called `" + accepted.code + "` is left" + at + ".";
+      d.sentence = "Nothing called `" + accepted.code + "` is left" + (accepted.item.empty() ? "" : " at " + accepted.item) + ".";
       d.hint = "take the line out";
-      d.section = "accept";
-      diag.add(d);
     }
+    diag.add(std::move(d));
   }
 }
 

@@ -1,13 +1,12 @@
-// `accept` in the project turns a hold or a warning into a recorded decision: it is printed with its reason and stops
-// nothing. Arithmetic cannot be accepted.
+// `accept` of the project: holds and warnings that the maker has decided become recorded decisions.
 #pragma once
 #include "diagnostics/diagnostics.h"
 #include "project/project.h"
 
 namespace gownsheaf {
 
-// Marks the matching holds and warnings (same code, and the item named by `at` when one is). Adds accept-unused
-// (warning) for a line that matches nothing, accept-error for one that names an error.
+// Sets accepted_because. Says when an acceptance meets nothing (accept-unused) or an error (accept-error). Runs after all
+// calculators, so that every hold is there, and before the order of work, which the open ones gate.
 void apply_accepted(const Project& project, Diagnostics& diag);
 
 }  // namespace gownsheaf

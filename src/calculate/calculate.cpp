@@ -1,0 +1,39 @@
+#include "calculate/calculate.h"
+
+#include "calculate/accepted.h"
+#include "calculate/cut_list.h"
+#include "calculate/facts.h"
+#include "calculate/given_figures.h"
+#include "calculate/lay.h"
+#include "calculate/order_of_work.h"
+#include "calculate/pleats_figures.h"
+#include "calculate/rounds.h"
+
+namespace gownsheaf {
+
+Worked calculate(const Project& project, const Templates& templates, const WorkOptions& options, Diagnostics& diag) {
+  Worked worked;
+  Figures& figures = worked.figures;
+  Plans& plans = worked.plans;
+  const auto clean = [&](const char* section) { return project.failed_sections.count(section) == 0; };
+
+  add_day_and_measures(project, figures);
+  if (clean("cloths")) add_cloths_as_given(project, figures);
+
+  // Pieces ask how much cloth the runs take, runs ask how wide the joined pieces are: settled together, once.
+  RoundSums sums(project, diag);
+  if (clean("cloths") && clean("pieces"))
+    for (const ClothCuts& cuts : cut_list(project, sums, figures, diag))
+      plans.lays.push_back(lay_out_cloth(project, cuts, options.lay_work, figures, diag));
+  if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
+  if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures, diag);
+  if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
+
+  apply_accepted(project, diag);
+  const FactLookup facts = facts_of(project, figures, plans);
+  plans.work = order_of_work(project, templates, figures, facts, diag);
+  plans.may_cut = may_i_cut(project, plans, figures, diag);
+  return worked;
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,343 @@
+#include "calculate/cut_list.h"
+
+#include <algorithm>
+
+#include "calculate/new_figure.h"
+#include "calculate/yardage.h"
+
+namespace gownsheaf {
+namespace {
+
+std::string capital(std::string text) {
+  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
+  return text;
+}
+
+class CutList {
+ public:
+  CutList(const Project& project, RoundSums& sums, Figures& figures, Diagnostics& diag)
+      : project_(project), sums_(sums), figures_(figures), diag_(diag), in_(shown_in(project)) {}
+
+  std::vector<ClothCuts> made() {
+    std::vector<ClothCuts> all;
+    for (const Cloth& cloth : project_.cloths) all.push_back({&cloth, {}});
+    for (const Piece& piece : project_.pieces) {
+      add_piece_figures(piece);
+      std::vector<std::string> seen;
+      for (const std::string& name : piece.from) {
+        const auto same = [&](const std::string& s) { return same_name(s, name); };
+        if (std::any_of(seen.begin(), seen.end(), same)) continue;
+        seen.push_back(name);
+        const std::int64_t layers = std::count_if(piece.from.begin(), piece.from.end(), same);
+        for (ClothCuts& cuts : all)
+          if (same_name(cuts.cloth->named.name, name)) add_cut(piece, cuts, layers);
+      }
+    }
+    all.erase(std::remove_if(all.begin(), all.end(), [](const ClothCuts& c) { return c.cuts.empty(); }), all.end());
+    for (ClothCuts& cuts : all)
+      std::stable_sort(cuts.cuts.begin(), cuts.cuts.end(), [](const Cut& a, const Cut& b) {
+        if (a.piece.full_width != b.piece.full_width) return a.piece.full_width;
+        if (a.piece.along != b.piece.along) return a.piece.along > b.piece.along;
+        return a.piece.across > b.piece.across;
+      });
+    return all;
+  }
+
+ private:
+  NewFigure figure(const Piece& piece, std::string_view quantity, std::string_view cloth = "") {
+    NewFigure f(figures_, in_, "pieces", piece.named.name, quantity, cloth);
+    f.at(piece.named.at);
+    return f;
+  }
+  std::string key(const Piece& piece, std::string_view quantity) const {
+    return "pieces/" + piece.named.name + "/" + std::string(quantity);
+  }
+
+  void say(Severity severity, std::string code, const Piece& piece, const SourceSpan& at, std::string sentence, std::string hint) {
+    Diagnostic d;
+    d.code = std::move(code);
+    d.severity = severity;
+    d.at = at;
+    d.sentence = std::move(sentence);
+    d.hint = std::move(hint);
+    d.item = piece.named.name;
+    d.section = "pieces";
+    d.sheet = "cutting list";
+    diag_.add(std::move(d));
+  }
+
+  void add_piece_figures(const Piece& piece) {
+    const Allowed a = allowed_on(piece);
+    if (piece.width.kind == Size::Kind::finished)
+      figure(piece, "finished width").is(piece.width.value).written().at(piece.width.at).add();
+    if (piece.length.kind == Size::Kind::finished)
+      figure(piece, "finished length").is(piece.length.value).written().at(piece.length.at).add();
+    figure(piece, "seam allowance").is(a.seam).from("", piece.seam_allowance).written().add();
+    if (!a.skirt_ends) return;
+    figure(piece, "hem").is(a.hem).from("", piece.hem).written().add();
+    figure(piece, "top").is(a.top).from("", piece.top).written().add();
+  }
+
+  std::optional<std::int64_t> copies(const Piece& piece, const Cloth& cloth, std::int64_t layers) {
+    const auto number = sums_.number_of(piece, cloth);
+    if (!number) return std::nullopt;
+    return *number * layers;
+  }
+
+  // Share of what was bought: the longest breadth that, cut as often as needed, comes out of the lengths on the shelf.
+  std::optional<Length> share_of_bought(const Cloth& cloth, std::int64_t number) const {
+    if (!cloth.bought.known() || number < 1) return std::nullopt;
+    std::vector<Length> lengths;
+    for (const BoughtLength& b : *cloth.bought) lengths.push_back(laid_length(cloth, b.length));
+    std::optional<Length> best;
+    for (const Length length : lengths)
+      for (std::int64_t k = 1; k <= number; ++k) {
+        const Length share = length.times(1, k, Rounding::down);
+        if (share <= Length{} || (best && share <= *best)) continue;
+        std::int64_t there = 0;
+        for (const Length l : lengths) there += l < Length{} ? 0 : count_of(l, share, Rounding::down);
+        if (there >= number) best = share;
+      }
+    return best;
+  }
+
+  std::optional<Length> cut_width(const Piece& piece, const Cloth& cloth, const Allowed& a, bool full) {
+    const std::string& name = cloth.named.name;
+    if (full) {
+      const auto width = shrunk_width(cloth);
+      if (!width) return std::nullopt;
+      NewFigure f = figure(piece, "cut width", name);
+      f.is(*width).from("cloths/" + name + "/width");
+      if (*width == *cloth.width)
+        f.working("a full breadth", "selvage to selvage", worked(*cloth.width, in_));
+      else
+        f.working("a full breadth after shrinking", "width × (1 − shrinkage across)",
+                  worked(*cloth.width, in_) + " × (1 − " + text_of(*cloth.shrinks_across) + ")");
+      f.add();
+      return *width;
+    }
+    if (piece.width.kind == Size::Kind::cut) {
+      figure(piece, "cut width", name).is(piece.width.value).written().at(piece.width.at).add();
+      return piece.width.value;
+    }
+    if (piece.width.kind != Size::Kind::finished) return std::nullopt;
+    const Length cut = piece.width.value + 2 * a.seam;
+    figure(piece, "cut width", name).is(cut).from(key(piece, "finished width")).from(key(piece, "seam allowance"))
+        .working("cut width of " + piece.named.name, "finished width + 2 × seam",
+                 worked(piece.width.value, in_) + " + 2 × " + worked(a.seam, in_)).add();
+    return cut;
+  }
+
+  std::optional<Length> cut_length(const Piece& piece, const Cloth& cloth, const Allowed& a, std::int64_t number) {
+    const std::string& name = cloth.named.name;
+    if (piece.length.kind == Size::Kind::cut) {
+      figure(piece, "cut length", name).is(piece.length.value).written().at(piece.length.at).add();
+      return piece.length.value;
+    }
+    if (piece.length.kind == Size::Kind::share_of_bought) {
+      const auto share = share_of_bought(cloth, number);
+      if (!share) return std::nullopt;
+      figure(piece, "cut length", name).is(*share).at(piece.length.at).plain_input("cloths/" + name + "/bought")
+          .from("cloths/" + name + "/straighten", cloth.straighten).from("cloths/" + name + "/shrinks", cloth.shrinks_along)
+          .working("cut length of " + piece.named.name, "what is there, straightened and shrunk, shared out",
+                   lengths_in_words(cloth) + " / " + whole_number(number)).add();
+      return share;
+    }
+    if (piece.length.kind != Size::Kind::finished) return std::nullopt;
+    const Length finished = piece.length.value;
+    const Length cut = a.skirt_ends ? finished + a.top + a.hem : finished + 2 * a.seam;
+    NewFigure f = figure(piece, "cut length", name);
+    f.is(cut).from(key(piece, "finished length"));
+    if (a.skirt_ends)
+      f.from(key(piece, "hem")).from(key(piece, "top"))
+          .working("cut length of " + piece.named.name, "finished length + hem + top",
+                   worked(finished, in_) + " + " + worked(a.hem, in_) + " + " + worked(a.top, in_));
+    else
+      f.from(key(piece, "seam allowance"))
+          .working("cut length of " + piece.named.name, "finished length + 2 × seam",
+                   worked(finished, in_) + " + 2 × " + worked(a.seam, in_));
+    f.add();
+    return cut;
+  }
+
+  std::string lengths_in_words(const Cloth& cloth) const {
+    std::string words;
+    for (const BoughtLength& b : *cloth.bought) words += (words.empty() ? "" : " and ") + worked(laid_length(cloth, b.length), in_);
+    return words;
+  }
+
+  std::string allowances(const Piece& piece, const Allowed& a, bool full) const {
+    const bool wide = full || piece.width.kind == Size::Kind::finished;
+    const bool high = piece.length.kind == Size::Kind::finished;
+    std::string words;
+    const auto add = [&](const char* what, Length l) { words += (words.empty() ? "" : ", ") + std::string(what) + " " + worked(l, in_); };
+    if (wide || (high && !a.skirt_ends)) add("seams", a.seam);
+    if (high && a.skirt_ends) {
+      add("hem", a.hem);
+      add("top", a.top);
+    }
+    return words.empty() ? "none added" : words;
+  }
+
+  void add_cut(const Piece& piece, ClothCuts& cuts, std::int64_t layers) {
+    const Cloth& cloth = *cuts.cloth;
+    const std::string& name = cloth.named.name;
+    if (!cloth.width.known()) {
+      say(Severity::hold, "width-unknown", piece, cloth.named.at,
+          capital(name) + " has no width yet: what is cut from it cannot be laid.", "`width: 54 in` on the cloth, selvage to selvage");
+      return;
+    }
+    const auto number = copies(piece, cloth, layers);
+    if (!number) {
+      if (project_.failed_sections.count("pleats") != 0 || project_.failed_sections.count("rounds") != 0) return;
+      say(Severity::hold, "fills-unknown", piece, piece.make.at,
+          capital(piece.named.name) + " fills " + piece.make->fills + ", whose flat width is not known.",
+          "give the run its `flat`, or `finished` and what settles the rest");
+      return;
+    }
+    const Allowed a = allowed_on(piece);
+    const bool full = is_full_width(piece);
+    const auto wide = cut_width(piece, cloth, a, full);
+    const auto high = cut_length(piece, cloth, a, *number);
+    if (!wide || !high) {
+      say(Severity::hold, "size-missing", piece, piece.named.at,
+          capital(piece.named.name) + " has no " + (wide ? "length" : "width") + " yet: it is not in the lay of " + name + ".",
+          wide ? "`finished length`, stitch line to stitch line or hem" : "`finished width`, stitch line to stitch line");
+      return;
+    }
+    Cut cut;
+    cut.source = &piece;
+    CutPiece& c = cut.piece;
+    c.piece = piece.named.name;
+    c.cloth = name;
+    c.copies = *number;
+    c.pair = piece.make.known() && piece.make->kind == Make::Kind::pairs;
+    c.on_fold = piece.on_fold.known() && *piece.on_fold;
+    c.full_width = full;
+    const Grain grain = piece.grain.known() ? *piece.grain : Grain::along;
+    const LayRule rule = piece.lay.known() ? *piece.lay : cloth.lay.known() ? *cloth.lay : LayRule::either_way;
+    c.grain = std::string(word_for(rule == LayRule::bias ? Grain::bias : grain));
+    c.across = grain == Grain::across && !full ? *high : *wide;
+    c.along = grain == Grain::across && !full ? *wide : *high;
+    c.seam = a.seam;
+    c.hem = a.skirt_ends ? a.hem : Length{};
+    c.top = a.skirt_ends ? a.top : Length{};
+    c.allowances = allowances(piece, a, full);
+    c.at = piece.named.at;
+    c.key = "pieces/" + piece.named.name + "/" + name;
+    cut.takes = c.along;
+    if (full && cloth.repeat && cloth.repeat->along) {
+      cut.repeat = cloth.repeat->along;
+      cut.takes = up_to_repeat(c.along, *cut.repeat);
+    }
+    cut.may_turn = rule == LayRule::any_way && !full;
+    add_copies(piece, cloth, *number, layers);
+    if (c.on_fold)
+      figure(piece, "half width", name).is(wide->times(1, 2)).from(c.key + "/cut width")
+          .working("from the fold to the cut edge", "cut width / 2", worked(*wide, in_) + " / 2").add();
+    settle_lay(piece, cloth, cut, grain, rule);
+    cuts.cuts.push_back(std::move(cut));
+  }
+
+  void add_copies(const Piece& piece, const Cloth& cloth, std::int64_t number, std::int64_t layers) {
+    NewFigure f = figure(piece, "copies", cloth.named.name);
+    f.is(number);
+    const Make make = piece.make.known() ? *piece.make : Make{};
+    const std::string times = layers > 1 ? " × " + whole_number(layers) + " layers" : "";
+    if (make.kind == Make::Kind::joined_round || make.kind == Make::Kind::fills) {
+      const Length one = *joined_width(piece, cloth);
+      const std::string what = make.kind == Make::Kind::fills ? make.fills : worked(make.joined_round, in_);
+      f.plain_input(make.kind == Make::Kind::fills ? (project_.run(make.fills) != nullptr ? "pleats/" : "rounds/") + make.fills
+                                                   : key(piece, "joined round"));
+      f.from("cloths/" + cloth.named.name + "/width").from(key(piece, "seam allowance"));
+      f.working("widths of " + cloth.named.name + " for " + piece.named.name, "flat / width between seam lines, up to a whole width" + times,
+                what + " / " + worked(one, in_));
+    } else {
+      f.from(key(piece, "make"), piece.make);
+      if (layers > 1) f.working("copies of " + piece.named.name, "make × layers", whole_number(number / layers) + " × " + whole_number(layers));
+      else f.written();
+    }
+    f.add();
+  }
+
+  // May it be laid at all? What may not is left out, and says so.
+  void settle_lay(const Piece& piece, const Cloth& cloth, Cut& cut, Grain grain, LayRule rule) {
+    const std::string& name = cloth.named.name;
+    CutPiece& c = cut.piece;
+    if ((grain == Grain::bias || rule == LayRule::bias) && !c.full_width) {
+      cut.in_lay = false;
+      say(Severity::hold, "not-worked-out-yet", piece, piece.grain.known() ? piece.grain.at : piece.named.at,
+          capital(piece.named.name) + " is cut on the bias; that is not laid yet, so the cloth for it is not counted in " + name + ".",
+          "lay it by hand on what is left over, or buy for it besides");
+      return;
+    }
+    if (c.full_width) return check_second_cloth(piece, cloth);
+    const Length usable = *shrunk_usable_width(cloth);
+    const bool turned_fits = c.along <= usable;
+    if (c.across <= usable || (cut.may_turn && turned_fits)) return;
+    cut.in_lay = false;
+    const std::string seen = capital(piece.named.name) + " is " + worked(c.across, in_) + " across; " + worked(usable, in_) +
+                             " of " + name + " can be used";
+    if (piece.may_be_pieced.known() && *piece.may_be_pieced) {
+      say(Severity::hold, "not-worked-out-yet", piece, piece.named.at,
+          seen + ". Joining it of parts is not worked out yet, so the cloth for it is not counted.",
+          "write its parts as pieces of their own");
+      return;
+    }
+    const std::string turn = grain == Grain::across ? "along" : "across";
+    const bool sure = cloth.width.origin == Origin::written;
+    say(sure ? Severity::error : Severity::hold, "wider-than-cloth", piece, piece.width.at, seen + ".",
+        turned_fits ? "turn it: `grain: " + turn + "`, or `may be pieced: yes`" : "`may be pieced: yes`, or a wider cloth");
+  }
+
+  // A lining or interlining cut by full widths must be as wide as the cloth it goes with, or its joins fall elsewhere.
+  void check_second_cloth(const Piece& piece, const Cloth& cloth) {
+    if (same_name(piece.from.front(), cloth.named.name)) return;
+    const Make make = piece.make.known() ? *piece.make : Make{};
+    if (make.kind != Make::Kind::number && make.kind != Make::Kind::pairs) return;
+    const Cloth* outer = project_.cloth(piece.from.front());
+    if (outer == nullptr || !outer->width.known()) return;
+    const auto own = joined_width(piece, cloth), wanted = joined_width(piece, *outer);
+    if (*own >= *wanted) return;
+    say(Severity::hold, "joined-interlining", piece, piece.from_at,
+        capital(cloth.named.name) + " is " + worked(*shrunk_width(cloth), in_) + " wide; breadths of " + outer->named.name + " are " +
+            worked(*shrunk_width(*outer), in_) + ", so as many widths of it do not cover them.",
+        "give it a piece of its own: `from: [" + cloth.named.name + "]`, `fills:` the round or run");
+  }
+
+  const Project& project_;
+  RoundSums& sums_;
+  Figures& figures_;
+  Diagnostics& diag_;
+  ShownIn in_;
+};
+
+}  // namespace
+
+Ratio shrinks_along(const Cloth& cloth) {
+  const bool shrunk = cloth.shrunk_already.known() && *cloth.shrunk_already;
+  if (shrunk || !cloth.shrinks_along.known()) return {};
+  return cloth.shrinks_along->of_one;
+}
+
+Length straighten_each_end(const Cloth& cloth) {
+  if (cloth.straighten.known()) return *cloth.straighten;
+  return cloth.straighten.origin == Origin::none ? Length{} : Length::inches(2);
+}
+
+Length selvage_of(const Cloth& cloth) {
+  if (cloth.selvage.known()) return *cloth.selvage;
+  return cloth.selvage.origin == Origin::none ? Length{} : Length::sixty_fourths(32);
+}
+
+Length laid_length(const Cloth& cloth, Length bought) {
+  const Ratio s = shrinks_along(cloth);
+  const Length straight = bought - 2 * straighten_each_end(cloth);
+  return straight < Length{} ? Length{} : straight.times(s.d - s.n, s.d, Rounding::down);
+}
+
+std::vector<ClothCuts> cut_list(const Project& project, RoundSums& sums, Figures& figures, Diagnostics& diag) {
+  return CutList(project, sums, figures, diag).made();
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,341 @@
+#include "calculate/lay.h"
+
+#include <algorithm>
+#include <set>
+
+#include "calculate/lay_strips.h"
+#include "calculate/new_figure.h"
+#include "calculate/yardage.h"
+
+namespace gownsheaf {
+namespace {
+
+constexpr int kLeftOverShown = 3;  // on each length
+
+std::string capital(std::string text) {
+  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
+  return text;
+}
+
+class ClothLay {
+ public:
+  ClothLay(const Project& project, const ClothCuts& cuts, std::int64_t work, Figures& figures, Diagnostics& diag)
+      : project_(project), cloth_(*cuts.cloth), cuts_(cuts.cuts), work_(work), figures_(figures), diag_(diag),
+        in_(shown_in(project)), name_(cuts.cloth->named.name) {}
+
+  LayPlan made() {
+    plan_.cloth = name_;
+    const LayRule rule = cloth_.lay.known() ? *cloth_.lay : LayRule::either_way;
+    plan_.one_way = rule == LayRule::one_way;
+    for (const Cut& cut : cuts_) plan_.cut.push_back(cut.piece);
+    add_cuts();
+    if (!lay_open()) return plan_;
+    lay_on_shelf();
+    add_needed();
+    add_places();
+    return plan_;
+  }
+
+ private:
+  std::string key(std::string_view quantity) const { return "cloths/" + name_ + "/" + std::string(quantity); }
+  NewFigure figure(std::string_view quantity) {
+    NewFigure f(figures_, in_, "cloths", name_, quantity);
+    f.at(cloth_.named.at);
+    return f;
+  }
+  std::string printed(std::string_view quantity) const { return plain_text(figures_.at(key(quantity)), in_); }
+
+  void hold(std::string code, std::string sentence, std::string hint) {
+    Diagnostic d;
+    d.code = std::move(code);
+    d.severity = Severity::hold;
+    d.at = cloth_.bought.known() && cloth_.bought.at.line > 0 ? cloth_.bought.at : cloth_.named.at;
+    d.sentence = std::move(sentence);
+    d.hint = std::move(hint);
+    d.item = name_;
+    d.section = "cloths";
+    d.sheet = "cutting layouts";
+    diag_.add(std::move(d));
+  }
+
+  void add_cuts() {
+    std::int64_t all = 0, breadths = 0;
+    const Cut* longest = nullptr;
+    std::string sum;
+    for (const Cut& cut : cuts_) {
+      all += cut.piece.copies;
+      sum += (sum.empty() ? "" : " + ") + whole_number(cut.piece.copies);
+      if (!cut.piece.full_width) continue;
+      breadths += cut.piece.copies;
+      if (longest == nullptr || cut.piece.along > longest->piece.along) longest = &cut;
+    }
+    if (breadths > 0) {
+      NewFigure f = figure("breadths");
+      f.is(breadths);
+      for (const Cut& cut : cuts_)
+        if (cut.piece.full_width) f.from(cut.piece.key + "/copies");
+      f.add();
+      figure("breadth cut length").is(longest->piece.along).from(longest->piece.key + "/cut length").add();
+    }
+    NewFigure f = figure("pieces");
+    f.is(all);
+    for (const Cut& cut : cuts_) f.from(cut.piece.key + "/copies");
+    f.working("parts cut from " + name_, "sum of the copies", sum).add();
+  }
+
+  void from_cuts(NewFigure& f) const {
+    for (const Cut& cut : cuts_)
+      if (cut.in_lay)
+        f.from(cut.piece.key + "/cut length").from(cut.piece.key + "/cut width").from(cut.piece.key + "/copies");
+    f.from(key("usable width"));
+  }
+
+  // False when nothing can be laid; then a hold says why.
+  bool lay_open() {
+    const bool any = std::any_of(cuts_.begin(), cuts_.end(), [](const Cut& c) { return c.in_lay; });
+    if (!any) return false;
+    LaidStrip open = open_strip(cloth_);
+    usable_ = open.usable_width;
+    LaidOut laid = lay_on(cuts_, all_copies(cuts_), {open}, usable_, work_);
+    if (!laid.unsupported.empty() || !laid.left_out.empty()) {
+      hold("not-laid", capital(name_) + " could not be laid" + (laid.unsupported.empty() ? "" : ": " + laid.unsupported) + ".",
+           "lay it by hand before it is cut");
+      return false;
+    }
+    plan_.to_buy = laid.strips.front();
+    plan_.bound = laid.bound;
+    NewFigure lay = figure("lay length");
+    lay.is(plan_.to_buy.used);
+    from_cuts(lay);
+    lay.working("the lay of " + name_, "longest end of a piece, as drawn", lay_in_words()).add();
+    NewFigure bound = figure("bound");
+    bound.is(plan_.bound);
+    from_cuts(bound);
+    bound.working("no lay can be shorter", "area of the pieces / usable width, or full breadths and what must lie end to end",
+                  "usable width " + worked(usable_, in_)).add();
+    return true;
+  }
+
+  std::string lay_in_words() const {
+    std::string words;
+    for (const Cut& cut : cuts_) {
+      if (!cut.in_lay) continue;
+      words += (words.empty() ? "" : ", ") + whole_number(cut.piece.copies) + " × " + worked(cut.takes, in_);
+      if (cut.repeat)
+        words += " (" + worked(cut.piece.along, in_) + " up to whole repeats of " + worked(*cut.repeat, in_) + ")";
+      if (!cut.piece.full_width) words += " by " + worked(cut.piece.across, in_);
+    }
+    return words;
+  }
+
+  void lay_on_shelf() {
+    const std::vector<LaidStrip> strips = shelf(cloth_);
+    if (cloth_.bought.known()) {
+      Length sum;
+      for (const BoughtLength& b : *cloth_.bought) sum += b.length;
+      plan_.bought = sum;
+    }
+    plan_.fits_bought = false;
+    if (strips.empty()) {
+      for (std::size_t i = 0; i < cuts_.size(); ++i)
+        for (const int c : all_copies(cuts_)[i]) leave_out(i, c);
+      if (!cloth_.bought.known()) {  // nothing was said about the shelf
+        plan_.left_out.clear();
+        left_out_.clear();
+        plan_.fits_bought = true;
+      }
+      return;
+    }
+    LaidOut laid = lay_on(cuts_, all_copies(cuts_), strips, usable_, work_);
+    if (!laid.left_out.empty() || !laid.unsupported.empty())
+      for (std::size_t k = 0; k < strips.size(); ++k) {
+        // The open lay itself may lie on one length.
+        if (strips[k].usable_width != usable_ || plan_.to_buy.used > strips[k].length) continue;
+        laid.strips = strips;
+        laid.strips[k].placed = plan_.to_buy.placed;
+        laid.strips[k].used = plan_.to_buy.used;
+        laid.left_out.clear();
+        laid.unsupported.clear();
+        break;
+      }
+    if (!laid.unsupported.empty()) {
+      hold("not-laid", capital(name_) + " could not be laid on the lengths bought: " + laid.unsupported + ".", "lay it by hand before it is cut");
+      return;
+    }
+    plan_.on_bought = std::move(laid.strips);
+    for (const auto& [cut, copy] : laid.left_out) leave_out(cut, copy);
+    plan_.fits_bought = left_out_.empty();
+  }
+
+  void leave_out(std::size_t cut, int copy) {
+    left_out_.emplace_back(cut, copy);
+    const CutPiece& c = cuts_[cut].piece;
+    plan_.left_out.push_back(c.copies > 1 ? c.piece + " " + whole_number(copy + 1) : c.piece);
+  }
+
+  Length to_buy(Length lay, bool to_step) const {
+    const Length usual = in_ == ShownIn::inches ? Length::inches(36).times(1, 8) : Length::cm(10);
+    const Length step = cloth_.sold_by.known() ? *cloth_.sold_by : usual;
+    return length_to_buy(lay, shrinks_along(cloth_), straighten_each_end(cloth_), to_step ? step : Length{});
+  }
+
+  // What of the bought lengths is used, before shrinking and with the straightening of each.
+  Length taken_from_shelf() const {
+    Length sum;
+    for (const LaidStrip& s : plan_.on_bought)
+      if (!s.used.is_zero() && s.name.rfind("bought", 0) == 0) sum += to_buy(s.used, false);
+    return plan_.bought ? std::min(sum, *plan_.bought) : sum;
+  }
+
+  void add_needed() {
+    const Length lay = plan_.to_buy.used;
+    plan_.needed = to_buy(lay, true);
+    NewFigure f = figure("needed");
+    const Ratio s = shrinks_along(cloth_);
+    const Length straighten = straighten_each_end(cloth_);
+    const std::string shrunk = s.n == 0 ? "" : " / (1 − " + text_of(Percent{s}) + ")";
+    std::string formula = std::string("lay") + (s.n == 0 ? "" : " / (1 − shrinkage)") + " + 2 × straightening";
+    std::string numbers = worked(lay, in_) + shrunk + " + 2 × " + worked(straighten, in_) + " = " + worked(to_buy(lay, false), in_);
+    const bool on_shelf = !plan_.on_bought.empty() && plan_.fits_bought;
+    if (on_shelf && !plan_.bought) {
+      plan_.needed = Length{};
+      formula = "the remnants hold every piece";
+      numbers = "nothing to buy";
+    } else if (on_shelf && plan_.needed > *plan_.bought && to_buy(lay, false) <= *plan_.bought) {
+      plan_.needed = to_buy(lay, false);
+    } else if (on_shelf && plan_.needed > *plan_.bought) {
+      plan_.needed = taken_from_shelf();
+      formula = "what the pieces take of the lengths bought";
+      numbers = "as drawn";
+    } else {
+      formula += ", up to the shop's step";
+    }
+    f.is(plan_.needed).from(key("lay length")).from(key("shrinks"), cloth_.shrinks_along)
+        .from(key("straighten"), cloth_.straighten).from(key("sold by"), cloth_.sold_by)
+        .working("cloth to buy of " + name_, formula, numbers).add();
+    open_length();
+    if (plan_.bought) add_bought();
+  }
+
+  // The open length as it is drawn: what the needed cloth gives when it is straightened and shrunk.
+  void open_length() { plan_.to_buy.length = std::max(plan_.to_buy.used, laid_length(cloth_, plan_.needed)); }
+
+  void add_bought() {
+    const Length bought = *plan_.bought;
+    plan_.spare = bought - plan_.needed;
+    NewFigure f = figure("bought");
+    f.is(bought).at(cloth_.bought.at);
+    if (cloth_.bought->size() > 1) {
+      std::string sum;
+      for (const BoughtLength& b : *cloth_.bought) sum += (sum.empty() ? "" : " + ") + worked(b.length, in_);
+      f.working("bought of " + name_, "sum of the lengths", sum);
+    }
+    f.add();
+    const std::string left = worked(bought, in_) + " − " + worked(plan_.needed, in_);
+    if (*plan_.spare >= Length{} && plan_.fits_bought)
+      figure("spare").is(*plan_.spare).from(key("bought")).from(key("needed")).working("spare of " + name_, "bought − needed", left).add();
+    if (plan_.fits_bought) return;
+    const Length in_one_piece = rest_in_one_piece();
+    if (*plan_.spare < Length{}) {
+      figure("short").is(plan_.needed - bought).from(key("needed")).from(key("bought"))
+          .working("short of " + name_, "needed − bought", worked(plan_.needed, in_) + " − " + worked(bought, in_)).add();
+      hold("cloth-short",
+           capital(name_) + ": " + printed("needed") + " needed, " + printed("bought") + " bought, " + printed("short") + " short.",
+           bought.is_zero() ? "buy it, then write the length under `bought`"
+                            : first_left_out() + " cannot be laid; bought by itself, what is missing takes " +
+                                  cloth_words(in_one_piece) + " in one piece");
+    } else {
+      figure("short").is(in_one_piece).from(key("needed")).from(key("bought"))
+          .working("to buy more of " + name_ + ", in one piece", "the lay of what is left out, as above", first_left_out()).add();
+      hold("lengths-too-short",
+           capital(name_) + ": " + printed("needed") + " needed and " + printed("bought") +
+               " bought, but the lengths one by one do not hold " + first_left_out() + ".",
+           printed("short") + " more, in one piece");
+    }
+  }
+
+  std::string first_left_out() const {
+    const std::string first = plan_.left_out.front();
+    const std::size_t more = plan_.left_out.size() - 1;
+    return more == 0 ? first : first + " and " + whole_number(static_cast<std::int64_t>(more)) + " more";
+  }
+
+  std::string cloth_words(Length l) const { return cloth_text_of(l, in_, Rounding::up).plain(); }
+
+  Length rest_in_one_piece() const {
+    std::vector<std::vector<int>> copies(cuts_.size());
+    for (const auto& [cut, copy] : left_out_) copies[cut].push_back(copy);
+    const LaidOut rest = lay_on(cuts_, copies, {open_strip(cloth_)}, usable_, work_);
+    return to_buy(rest.strips.front().used, true);
+  }
+
+  void finish(LaidStrip& strip) const {
+    strip.straight_cuts = straight_cuts(strip.placed);
+    const Length least = in_ == ShownIn::inches ? Length::inches(4) : Length::cm(10);
+    std::vector<Box> taken;
+    for (const LaidPiece& p : strip.placed) {
+      Box box = p.at;
+      box.y = std::max(Length{}, p.at.y - strip.selvage);
+      box.height = std::min(p.at.bottom() - strip.selvage, strip.usable_width) - box.y;
+      taken.push_back(box);
+    }
+    if (strip.length <= Length{} || strip.usable_width <= Length{}) return;
+    strip.left_over = nest::left_over(strip.usable_width, strip.length, taken, least, kLeftOverShown);
+    for (Box& box : strip.left_over) box.y += strip.selvage;
+  }
+
+  // Placing distances of the lay that is printed: on the lengths bought when everything lies there, else on the open one.
+  void add_places() {
+    finish(plan_.to_buy);
+    for (LaidStrip& strip : plan_.on_bought) finish(strip);
+    std::vector<const LaidStrip*> printed_strips;
+    if (plan_.fits_bought && !plan_.on_bought.empty())
+      for (const LaidStrip& strip : plan_.on_bought) printed_strips.push_back(&strip);
+    else
+      printed_strips.push_back(&plan_.to_buy);
+    std::int64_t n = 0;
+    for (const LaidStrip* strip : printed_strips) {
+      for (const LaidPiece& p : strip->placed) {
+        const std::string at = "lay/" + p.piece + " " + whole_number(p.copy) + "/";
+        figure(at + "from end").is(p.at.x).from(key("lay length")).add();
+        figure(at + "from selvage").is(p.at.y).from(key("lay length")).add();
+      }
+      for (const Box& box : strip->left_over) {
+        const std::string at = "left over " + whole_number(++n) + "/";
+        const Length step = mark_step(in_);
+        figure(at + "across").is(box.height.to_step(step, Rounding::down)).from(key("lay length")).add();
+        figure(at + "along").is(box.width.to_step(step, Rounding::down)).from(key("lay length")).add();
+      }
+    }
+  }
+
+  const Project& project_;
+  const Cloth& cloth_;
+  const std::vector<Cut>& cuts_;
+  std::int64_t work_;
+  Figures& figures_;
+  Diagnostics& diag_;
+  ShownIn in_;
+  std::string name_;
+  LayPlan plan_;
+  Length usable_;
+  std::vector<std::pair<std::size_t, int>> left_out_;
+};
+
+}  // namespace
+
+std::vector<Length> straight_cuts(const std::vector<LaidPiece>& placed) {
+  std::set<Length> ends;
+  for (const LaidPiece& p : placed) ends.insert(p.at.right());
+  std::vector<Length> cuts;
+  for (const Length x : ends)
+    if (std::none_of(placed.begin(), placed.end(), [&](const LaidPiece& p) { return p.at.x < x && x < p.at.right(); }))
+      cuts.push_back(x);
+  return cuts;
+}
+
+LayPlan lay_out_cloth(const Project& project, const ClothCuts& cuts, std::int64_t work, Figures& figures, Diagnostics& diag) {
+  return ClothLay(project, cuts, work, figures, diag).made();
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,135 @@
+#include "calculate/lay_strips.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace gownsheaf {
+namespace {
+
+LaidStrip strip_of(const Cloth& cloth, std::string name, Length width, Length length) {
+  LaidStrip strip;
+  strip.name = std::move(name);
+  strip.width = width;
+  strip.selvage = selvage_of(cloth);
+  strip.usable_width = std::max(Length{}, width - 2 * strip.selvage);
+  strip.length = length;
+  return strip;
+}
+
+Length after_shrinking_across(const Cloth& cloth, Length width) {
+  const bool shrunk = cloth.shrunk_already.known() && *cloth.shrunk_already;
+  if (shrunk || !cloth.shrinks_across.known()) return width;
+  const Ratio s = cloth.shrinks_across->of_one;
+  return width.times(s.d - s.n, s.d, Rounding::down);
+}
+
+}  // namespace
+
+std::vector<std::vector<int>> all_copies(const std::vector<Cut>& cuts) {
+  std::vector<std::vector<int>> copies(cuts.size());
+  for (std::size_t i = 0; i < cuts.size(); ++i)
+    if (cuts[i].in_lay)
+      for (int c = 0; c < static_cast<int>(cuts[i].piece.copies); ++c) copies[i].push_back(c);
+  return copies;
+}
+
+LaidStrip open_strip(const Cloth& cloth) {
+  LaidStrip strip = strip_of(cloth, "to buy", *shrunk_width(cloth), {});
+  strip.open = true;
+  return strip;
+}
+
+std::vector<LaidStrip> shelf(const Cloth& cloth) {
+  std::vector<LaidStrip> strips;
+  if (cloth.bought.known()) {
+    const bool one = cloth.bought->size() == 1;
+    std::int64_t n = 0;
+    for (const BoughtLength& b : *cloth.bought) {
+      ++n;
+      const Length width = after_shrinking_across(cloth, b.width ? *b.width : *cloth.width);
+      strips.push_back(strip_of(cloth, one ? "bought length" : "bought length " + whole_number(n), width, laid_length(cloth, b.length)));
+    }
+  }
+  const Ratio s = shrinks_along(cloth);
+  for (const Remnant& r : cloth.remnants)
+    strips.push_back(strip_of(cloth, "remnant " + r.named.name, after_shrinking_across(cloth, r.width),
+                              r.length.times(s.d - s.n, s.d, Rounding::down)));
+  std::stable_sort(strips.begin(), strips.end(), [](const LaidStrip& a, const LaidStrip& b) { return a.length > b.length; });
+  return strips;
+}
+
+LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies, std::vector<LaidStrip> strips,
+               Length breadth_usable, std::int64_t work) {
+  LaidOut out;
+  nest::Request request;
+  request.work = work;
+  for (const LaidStrip& s : strips) {
+    nest::Strip strip;
+    strip.width = s.usable_width;
+    if (!s.open) strip.length = s.length;
+    request.strips.push_back(strip);
+  }
+  std::vector<std::size_t> cut_of_part;
+  for (std::size_t i = 0; i < cuts.size(); ++i) {
+    if (copies[i].empty()) continue;
+    const Cut& cut = cuts[i];
+    const bool full = cut.piece.full_width;
+    const Length across = full ? breadth_usable : cut.piece.across;
+    nest::Part part;
+    part.outline = rectangle(cut.takes, across);
+    part.copies = static_cast<int>(copies[i].size());
+    if (cut.may_turn) part.poses.push_back({1, false});
+    if (full) part.fixed_y = Length{};
+    if (cut.repeat) part.lattice = nest::Part::Lattice{*cut.repeat, {}};
+    bool fits_all = true;
+    for (std::size_t k = 0; k < strips.size(); ++k) {
+      const LaidStrip& s = strips[k];
+      const bool upright = across <= s.usable_width && (s.open || cut.takes <= s.length);
+      const bool turned = cut.may_turn && cut.takes <= s.usable_width && (s.open || across <= s.length);
+      if (upright || turned) part.strips.push_back(static_cast<int>(k));
+      else fits_all = false;
+    }
+    if (part.strips.empty()) {  // for nest an empty list means any strip
+      for (const int c : copies[i]) out.left_out.emplace_back(i, c);
+      continue;
+    }
+    if (fits_all) part.strips.clear();
+    request.parts.push_back(std::move(part));
+    cut_of_part.push_back(i);
+  }
+  if (!request.parts.empty() && !request.strips.empty()) {
+    const nest::Lay lay = nest::lay_rectangles(request);
+    out.unsupported = lay.unsupported;
+    out.bound = lay.bound;
+    for (const nest::Placed& p : lay.placed) {
+      const std::size_t i = cut_of_part[static_cast<std::size_t>(p.part)];
+      const Cut& cut = cuts[i];
+      LaidStrip& strip = strips[static_cast<std::size_t>(p.strip)];
+      LaidPiece piece;
+      piece.piece = cut.piece.piece;
+      piece.copy = copies[i][static_cast<std::size_t>(p.copy)] + 1;
+      piece.turned = p.pose.quarter_turns % 2 != 0;
+      piece.at = {p.at.x, p.at.y + strip.selvage, cut.piece.along, cut.piece.across};
+      if (piece.turned) std::swap(piece.at.width, piece.at.height);
+      if (cut.piece.full_width) {  // selvage to selvage
+        piece.at.y = Length{};
+        piece.at.height = cut.piece.across;
+      }
+      strip.used = std::max(strip.used, p.at.x + (piece.turned ? piece.at.width : cut.takes));
+      strip.placed.push_back(piece);
+    }
+    for (const auto& [part, copy] : lay.left_out) {
+      const std::size_t i = cut_of_part[static_cast<std::size_t>(part)];
+      out.left_out.emplace_back(i, copies[i][static_cast<std::size_t>(copy)]);
+    }
+  }
+  std::sort(out.left_out.begin(), out.left_out.end());
+  for (LaidStrip& s : strips)
+    std::sort(s.placed.begin(), s.placed.end(), [](const LaidPiece& a, const LaidPiece& b) {
+      return std::tie(a.at.x, a.at.y, a.piece, a.copy) < std::tie(b.at.x, b.at.y, b.piece, b.copy);
+    });
+  out.strips = std::move(strips);
+  return out;
+}
+
+}  // namespace gownsheaf

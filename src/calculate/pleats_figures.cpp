@@ -1,0 +1,307 @@
+#include "calculate/pleats_figures.h"
+
+#include <algorithm>
+
+#include "calculate/new_figure.h"
+
+namespace gownsheaf {
+namespace {
+
+class Run {
+ public:
+  Run(const Project& project, RoundSums& sums, const RunSum& s, Figures& figures)
+      : project_(project), sums_(sums), s_(s), run_(*s.run), in_(shown_in(project)), figures_(figures),
+        folds_(run_.kind == PleatKind::knife ? "2" : "4") {}
+
+  void add_sum() {
+    figure("kind").is(std::string(word_for(run_.kind))).at(run_.kind_at).written().add();
+    if (s_.pleated) add_count();
+    add_flat();
+    if (s_.finished) add_finished();
+    if (s_.pleated && !s_.sum.plus.is_zero()) figure("plus").is(s_.sum.plus).from("", run_.plus).written().at(run_.plus.at).add();
+    figure("begins at").is(s_.begins_at).at(run_.begins_at.at).add();
+    if (s_.pleated) {
+      add_depth();
+      add_visible();
+      const Length flat = s_.sum.flat - s_.sum.plus;
+      figure("fullness").is(Ratio::of(flat.in_ticks(), s_.sum.finished.in_ticks())).from(key("flat")).from(key("finished"))
+          .working("fullness", plus_words("flat", " − plus") + " / finished", worked(flat, in_) + " / " + worked(s_.sum.finished, in_))
+          .add();
+    } else if (s_.fullness) {
+      figure("fullness").is(*s_.fullness).from("", run_.fullness).written().add();
+    }
+    if (s_.pleated && s_.mirrored && !run_.half) add_half();
+  }
+
+  PleatPlan add_plan() {
+    PleatPlan plan;
+    plan.run = run_.named.name;
+    plan.kind = std::string(word_for(run_.kind));
+    plan.half = s_.mirrored;
+    plan.count = s_.half.count;
+    plan.flat = s_.half.flat;
+    plan.finished = s_.half.finished;
+    plan.depth = s_.half.depth;
+    plan.visible = s_.half.visible;
+    plan.plus = s_.half.plus;
+    plan.overlaps = s_.half.overlaps;
+    plan.toward = std::string(word_for(toward()));
+    plan.marks = pleat_marks(run_.kind, s_.half);
+    plan.measured_from = measured_from();
+    plan.seams_at = seams();
+    plan.at = run_.named.at;
+    add_marks(plan);
+    for (std::size_t i = 0; i < plan.seams_at.size(); ++i)
+      figure("seam " + whole_number(static_cast<std::int64_t>(i + 1))).is(plan.seams_at[i]).from(key("begins at")).add();
+    return plan;
+  }
+
+ private:
+  std::string key(std::string_view quantity) const { return "pleats/" + run_.named.name + "/" + std::string(quantity); }
+  NewFigure figure(std::string_view quantity) {
+    NewFigure f(figures_, in_, "pleats", run_.named.name, quantity);
+    f.at(run_.named.at);
+    return f;
+  }
+  std::string plus_words(const std::string& words, const std::string& plus) const {
+    return s_.sum.plus.is_zero() ? words : "(" + words + plus + ")";
+  }
+  std::string n() const { return whole_number(s_.sum.count); }
+  Toward toward() const { return run_.toward.known() ? *run_.toward : Toward::centre_back; }
+  Length flat_to_pleat() const { return s_.sum.flat - s_.sum.plus; }
+
+  void add_count() {
+    NewFigure f = figure("count");
+    f.is(s_.sum.count);
+    if (run_.count.known()) {
+      f.from("", run_.count).written().at(run_.count.at).add();
+      return;
+    }
+    const std::string finished = worked(s_.sum.finished, in_);
+    if (run_.depth.known() && (!run_.visible.known() || (run_.flat.known() && run_.finished.known())))
+      f.from(key("flat")).from(key("finished")).from(key("depth"), run_.depth)
+          .working("number of pleats", "(flat − finished) / (" + folds_ + " × depth)",
+                   "(" + worked(flat_to_pleat(), in_) + " − " + finished + ") / (" + folds_ + " × " + worked(*run_.depth, in_) + ")");
+    else if (run_.visible.known() && (run_.finished.known() || run_.fullness.known()))
+      f.from(key("finished"), run_.finished).from(key("visible"), run_.visible)
+          .working("number of pleats", run_.half || !s_.mirrored || s_.sum.count % 2 != 0
+                                           ? "finished / visible wished, to the nearest, a tie to fewer"
+                                           : "finished / visible wished, to the nearest that gives two halves",
+                   finished + " / " + worked(*run_.visible, in_));
+    else if (run_.visible.known() && run_.depth.known())
+      f.from(key("flat")).from(key("visible"), run_.visible).from(key("depth"), run_.depth)
+          .working("number of pleats", "flat / (visible wished + " + folds_ + " × depth), to the nearest",
+                   worked(flat_to_pleat(), in_) + " / (" + worked(*run_.visible, in_) + " + " + folds_ + " × " +
+                       worked(*run_.depth, in_) + ")");
+    f.add();
+  }
+
+  void add_flat() {
+    if (!s_.flat) return;
+    NewFigure f = figure("flat");
+    f.is(*s_.flat);
+    const Round* round = sums_.round_of(run_);
+    const std::string half = run_.half ? "half of " : "";
+    if (s_.flat_by == RunSum::FlatBy::written) {
+      f.written().from("", run_.flat);
+      if (run_.flat.known()) f.at(run_.flat.at);
+    } else if (s_.flat_by == RunSum::FlatBy::worked && s_.pleated) {
+      f.from(key("finished"), run_.finished).from(key("count")).from(key("depth"), run_.depth);
+      f.working("cloth for the pleated edge", "finished + " + folds_ + " × pleats × depth" + (s_.sum.plus.is_zero() ? "" : " + plus"),
+                worked(s_.sum.finished, in_) + " + " + folds_ + " × " + n() + " × " + worked(s_.sum.depth, in_) +
+                    (s_.sum.plus.is_zero() ? "" : " + " + worked(s_.sum.plus, in_)));
+    } else if (s_.flat_by == RunSum::FlatBy::worked) {
+      f.from(key("finished"), run_.finished).from(key("fullness"), run_.fullness).from(key("plus"), run_.plus);
+      f.working("cloth for the gathered edge", "finished × fullness + plus",
+                worked(*s_.finished, in_) + " × " + text_of(*s_.fullness) + " + " +
+                    worked(run_.plus.known() ? *run_.plus : Length{}, in_));
+    } else if (s_.flat_by == RunSum::FlatBy::rest && round != nullptr) {
+      f.from("rounds/" + round->named.name + "/joined round");
+      std::string before;
+      for (const std::string& name : round->runs) {
+        if (same_name(name, run_.named.name)) break;
+        for (const RunSum& other : sums_.runs())
+          if (same_name(other.run->named.name, name) && other.flat) {
+            const Length own = run_.half == other.run->half ? *other.flat : run_.half ? other.flat->times(1, 2) : 2 * *other.flat;
+            before += " − " + worked(own, in_);
+            f.from("pleats/" + other.run->named.name + "/flat");
+          }
+      }
+      const auto all = sums_.joined(run_.of.empty() ? round->of : run_.of).length;
+      if (all) f.working("what is left of the round", half + "the joined round − the runs before",
+                         (run_.half ? worked(*all, in_) + " / 2" : worked(*all, in_)) + before);
+    } else {
+      const std::vector<std::string>& of = run_.of.empty() && round != nullptr ? round->of : run_.of;
+      const JoinedLine line = joined_line(project_, sums_, of);
+      for (const std::string& input : line.inputs) f.from(input);
+      f.working("the run laid open", half + line.formula, run_.half ? "(" + line.numbers + ") / 2" : line.numbers);
+    }
+    f.add();
+  }
+
+  void add_finished() {
+    NewFigure f = figure("finished");
+    f.is(*s_.finished);
+    if (run_.finished.known()) {
+      f.written().from("", run_.finished).at(run_.finished.at).add();
+      return;
+    }
+    if (s_.pleated && run_.count.known() && run_.visible.known())
+      f.from(key("count")).from(key("visible"), run_.visible)
+          .working("finished width", "pleats × visible", n() + " × " + worked(*run_.visible, in_));
+    else if (s_.pleated && run_.depth.known())
+      f.from(key("flat")).from(key("count")).from(key("depth"), run_.depth)
+          .working("finished width", plus_words("flat", " − plus") + " − " + folds_ + " × pleats × depth",
+                   worked(flat_to_pleat(), in_) + " − " + folds_ + " × " + n() + " × " + worked(*run_.depth, in_));
+    else if (s_.fullness || run_.fullness.known())
+      f.from(key("flat")).from(key("fullness"), run_.fullness)
+          .working("finished width", "(flat − plus) / fullness",
+                   worked(s_.pleated ? flat_to_pleat() : *s_.flat - (run_.plus.known() ? *run_.plus : Length{}), in_) + " / " +
+                       text_of(run_.fullness.known() ? *run_.fullness : *s_.fullness));
+    else
+      f.from(key("flat"));
+    f.add();
+  }
+
+  void add_depth() {
+    NewFigure f = figure("depth");
+    f.is(s_.sum.depth);
+    const bool divides = s_.flat_by != RunSum::FlatBy::worked || !run_.depth.known();
+    if (run_.depth.known()) f.from("", run_.depth).at(run_.depth.at);
+    if (divides)
+      f.from(key("flat")).from(key("finished")).from(key("count"))
+          .working("depth of each pleat", "(flat − finished) / (" + folds_ + " × pleats)",
+                   "(" + worked(flat_to_pleat(), in_) + " − " + worked(s_.sum.finished, in_) + ") / (" + folds_ + " × " + n() + ")");
+    else
+      f.written();
+    f.add();
+  }
+
+  void add_visible() {
+    figure("visible").is(s_.sum.visible).from(key("finished")).from(key("count"))
+        .working("what shows of each pleat", "finished / pleats", worked(s_.sum.finished, in_) + " / " + n()).add();
+  }
+
+  // A whole run in two mirrored halves: the marks are of one half, so its sums stand here too.
+  void add_half() {
+    figure("half count").is(s_.half.count).from(key("count")).working("pleats in one half", "pleats / 2", n() + " / 2").add();
+    figure("half flat").is(s_.half.flat).from(key("flat"))
+        .working("one half laid open", "flat / 2", worked(s_.sum.flat, in_) + " / 2").add();
+    figure("half finished").is(s_.half.finished).from(key("finished"))
+        .working("one half pleated", "finished / 2", worked(s_.sum.finished, in_) + " / 2").add();
+  }
+
+  void add_marks(const PleatPlan& plan) {
+    const Length unit_times_n = plan.flat - plan.plus;
+    for (std::size_t i = 0; i < plan.marks.size(); ++i) {
+      const std::string mark = "mark " + whole_number(static_cast<std::int64_t>(i + 1));
+      const PleatMark& m = plan.marks[i];
+      const bool first = i == 0, last = i + 1 == plan.marks.size();
+      const auto put = [&](const char* what, Length at) {
+        NewFigure f = figure(mark + "/" + what);
+        f.is(at).from(key("flat")).from(key("finished")).from(key("count"));
+        if (run_.kind == PleatKind::knife && first && std::string_view(what) == "fold")
+          f.working("the first fold line", plan.plus.is_zero() ? "visible" : "plus + visible",
+                    (plan.plus.is_zero() ? "" : worked(plan.plus, in_) + " + ") + worked(plan.visible, in_));
+        if (run_.kind == PleatKind::knife && first && std::string_view(what) == "lay on")
+          f.working("the line it is laid to", "fold + 2 × depth", worked(m.fold, in_) + " + 2 × " + worked(plan.depth, in_));
+        if (last && std::string_view(what) == "lay on" && run_.kind != PleatKind::inverted)
+          f.working("the last line", (plan.plus.is_zero() ? "" : "plus + ") + std::string("pleats × (flat") +
+                        (plan.plus.is_zero() ? "" : " − plus") + ") / pleats",
+                    (plan.plus.is_zero() ? "" : worked(plan.plus, in_) + " + ") + whole_number(plan.count) + " × " +
+                        worked(unit_times_n, in_) + " / " + whole_number(plan.count));
+        f.add();
+      };
+      put("fold", m.fold);
+      put("lay on", m.lay_on);
+      put("edge", m.edge);
+    }
+  }
+
+  // Half the joined round, or nothing when it is not known.
+  std::optional<Length> half_round() const {
+    const Round* round = sums_.round_of(run_);
+    const auto all = sums_.joined(run_.of.empty() && round != nullptr ? round->of : run_.of).length;
+    return all ? std::optional(all->times(1, 2)) : std::nullopt;
+  }
+
+  bool from_the_back() const { return s_.mirrored && toward() == Toward::centre_front; }
+
+  // Marks run the way the pleats are laid, so that the last line is the run's flat width: toward centre back they are
+  // measured from centre front, toward centre front from centre back.
+  std::string measured_from() const {
+    if (!s_.mirrored) {
+      if (run_.of.empty() && sums_.round_of(run_) == nullptr)
+        return toward() == Toward::left ? "the right-hand end" : "the left-hand end";
+      return s_.begins_at.is_zero() ? "centre front" : "the run's start";
+    }
+    if (!from_the_back()) return s_.begins_at.is_zero() ? "centre front" : "its end nearer centre front";
+    const auto half = half_round();
+    const bool reaches = half && s_.begins_at + s_.half.flat + Length::ticks(1) >= *half;
+    return reaches ? "centre back" : "its end nearer centre back";
+  }
+
+  // Full breadths of one kind, the middle of one at centre front unless a seam is said to stand there: then the seams lie
+  // symmetrically, and those of one half tell the other.
+  std::vector<Length> seams() const {
+    const Round* round = sums_.round_of(run_);
+    const std::vector<std::string>& of = run_.of.empty() && round != nullptr ? round->of : run_.of;
+    if (of.size() != 1) return {};
+    const Piece* piece = project_.piece(of.front());
+    const Cloth* cloth = piece != nullptr && !piece->from.empty() ? project_.cloth(piece->from.front()) : nullptr;
+    if (cloth == nullptr || !is_full_width(*piece)) return {};
+    const auto breadth = joined_width(*piece, *cloth);
+    const auto number = sums_.number_of(*piece, *cloth);
+    if (!breadth || !number || *number < 2) return {};
+    if (piece->make.known() && piece->make->kind == Make::Kind::fills) return {};  // cut back to its run: where is not said
+    const std::int64_t first = round != nullptr && round->centre_front_is_seam ? 0 : 1;  // in half breadths
+    const Length begin = s_.begins_at, end = begin + s_.half.flat;
+    std::vector<Length> at;
+    for (std::int64_t i = 0; i <= *number; ++i) {
+      const Length seam = (*breadth * (2 * i + first)).times(1, 2);
+      if (2 * i + first > (s_.mirrored ? *number : 2 * *number)) break;
+      if (seam < begin || seam > end + Length::ticks(2)) continue;  // halves are rounded once each
+      const Length inside = std::min(seam, end);
+      at.push_back(from_the_back() ? end - inside : inside - begin);
+    }
+    std::sort(at.begin(), at.end());
+    return at;
+  }
+
+  const Project& project_;
+  RoundSums& sums_;
+  const RunSum& s_;
+  const PleatRun& run_;
+  ShownIn in_;
+  Figures& figures_;
+  std::string folds_;
+};
+
+bool has_no_marks_yet(PleatKind kind) {
+  return kind != PleatKind::knife && kind != PleatKind::box && kind != PleatKind::inverted && kind != PleatKind::plain;
+}
+
+}  // namespace
+
+std::vector<PleatPlan> add_pleats(const Project& project, RoundSums& sums, Figures& figures, Diagnostics& diag) {
+  std::vector<PleatPlan> plans;
+  for (const RunSum& s : sums.runs()) {
+    Run run(project, sums, s, figures);
+    run.add_sum();
+    if (s.pleated) plans.push_back(run.add_plan());
+    if (!has_no_marks_yet(s.run->kind)) continue;
+    Diagnostic d;
+    d.code = "not-worked-out-yet";
+    d.severity = Severity::note;
+    d.at = s.run->kind_at;
+    d.sentence = "Run " + s.run->named.name + " is of kind " + std::string(word_for(s.run->kind)) +
+                 ": its cloth is counted, its marks are not worked out yet.";
+    d.item = s.run->named.name;
+    d.section = "pleats";
+    d.sheet = "pleats";
+    diag.add(std::move(d));
+  }
+  return plans;
+}
+
+}  // namespace gownsheaf

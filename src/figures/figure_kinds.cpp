@@ -1,0 +1,127 @@
+// The static table of figure kinds. Words in capitals inside a quantity stand for a name or a number: `mark K/fold` is
+// met by `mark 3/fold`, `lay/PIECE N/from end` by `lay/skirt breadth 2/from end`.
+#include "figures/figures.h"
+
+namespace gownsheaf {
+namespace {
+
+constexpr Shown kCut = Shown::cut, kMark = Shown::mark, kPleat = Shown::pleat_mark, kCloth = Shown::cloth, kExact = Shown::exact;
+constexpr Action kNone = Action::none, kRecut = Action::recut, kRemark = Action::remark, kBuy = Action::buy;
+
+const std::vector<FigureKind>& table() {
+  static const std::vector<FigureKind> kinds{
+      {"garment", "worn on", "day", kExact, kNone, "", "the day it is worn", false},
+
+      {"measures", "waist to floor/longest", "length", kMark, kNone, "skirt-length",
+       "the longest of the lengths from waist to floor", true},
+      {"measures", "waist to floor/PLACE", "length", kMark, kNone, "", "waist to floor at this place, in the shoes", true},
+      {"measures", "NAME/left", "length", kMark, kNone, "", "the measure on the left side", true},
+      {"measures", "NAME/right", "length", kMark, kNone, "", "the measure on the right side", true},
+      {"measures", "NAME", "length", kMark, kNone, "", "a body measure over the layers named", true},
+
+      {"cloths", "width", "length", kMark, kNone, "", "the cloth's width, selvage to selvage", false},
+      {"cloths", "usable width", "length", kMark, kNone, "usable-width", "width less both selvages and shrinkage across", false},
+      {"cloths", "shrinks", "percent", kExact, kNone, "", "shrinkage along the cloth", false},
+      {"cloths", "breadths", "count", kExact, kRecut, "breadths", "full breadths cut from it", false},
+      {"cloths", "breadth cut length", "length", kCut, kRecut, "cut-length", "the cut length of its longest full breadth", false},
+      {"cloths", "pieces", "count", kExact, kNone, "", "all parts cut from it, copies counted", false},
+      {"cloths", "lay length", "length", kMark, kNone, "lay", "length of the lay, before shrinkage is added", false},
+      {"cloths", "bound", "length", kMark, kNone, "lay-bound", "no lay of these pieces can be shorter", false},
+      {"cloths", "needed", "length", kCloth, kBuy, "length-to-buy", "what must be bought, up to the shop's step", false},
+      {"cloths", "bought", "length", kCloth, kNone, "", "all the lengths that lie on the shelf", false},
+      {"cloths", "spare", "length", kCloth, kNone, "spare-and-short", "bought less needed", false},
+      {"cloths", "short", "length", kCloth, kBuy, "spare-and-short", "what must be bought more", false},
+      {"cloths", "lay/PIECE N/from end", "length", kMark, kNone, "lay", "from the cloth's first end to the piece", false},
+      {"cloths", "lay/PIECE N/from selvage", "length", kMark, kNone, "lay", "from the selvage to the piece", false},
+      {"cloths", "left over N/across", "length", kMark, kNone, "left-over", "a left-over rectangle, across the cloth", false},
+      {"cloths", "left over N/along", "length", kMark, kNone, "left-over", "a left-over rectangle, along the cloth", false},
+
+      {"pieces", "cut width", "length", kCut, kRecut, "cut-width", "where the scissors go, across; opened out", false},
+      {"pieces", "cut length", "length", kCut, kRecut, "cut-length", "where the scissors go, down the piece", false},
+      {"pieces", "copies", "count", kExact, kRecut, "copies", "how many are cut from this cloth", false},
+      {"pieces", "half width", "length", kCut, kRecut, "half-width", "from the fold to the cut edge", false},
+      {"pieces", "finished width", "length", kMark, kNone, "", "stitch line to stitch line, round the body", false},
+      {"pieces", "finished length", "length", kMark, kNone, "", "stitch line to stitch line or fold, down the body", false},
+      {"pieces", "seam allowance", "length", kMark, kNone, "", "allowed beyond the stitch line at the seams", false},
+      {"pieces", "hem", "length", kMark, kNone, "", "allowed at the lower edge", false},
+      {"pieces", "top", "length", kMark, kNone, "", "allowed at the waist end", false},
+
+      {"pleats", "kind", "word", kExact, kRemark, "", "knife, box, inverted", false},
+      {"pleats", "count", "count", kExact, kRemark, "pleats", "number of pleats in the run, as the maker counts it", false},
+      {"pleats", "half count", "count", kExact, kRemark, "pleats", "pleats in one half of a whole run", false},
+      {"pleats", "half flat", "length", kPleat, kRemark, "pleats", "one half of a whole run laid open", false},
+      {"pleats", "half finished", "length", kPleat, kRemark, "pleats", "one half of a whole run after pleating", false},
+      {"pleats", "flat", "length", kPleat, kRemark, "pleats", "the run laid open, between seam lines", false},
+      {"pleats", "finished", "length", kPleat, kRemark, "pleats", "the run after pleating", false},
+      {"pleats", "plus", "length", kPleat, kRemark, "pleats", "flat cloth outside the pleats, at the run's start", false},
+      {"pleats", "begins at", "length", kPleat, kRemark, "pleats", "where the run begins, flat from centre front", false},
+      {"pleats", "depth", "length", kPleat, kRemark, "pleats", "fold to inner fold", false},
+      {"pleats", "visible", "length", kPleat, kRemark, "pleats", "what shows of each pleat", false},
+      {"pleats", "fullness", "ratio", kExact, kNone, "pleats", "flat less plus, over finished", false},
+      {"pleats", "mark K/fold", "length", kPleat, kRemark, "pleat-marks", "the fold line, from the run's start", false},
+      {"pleats", "mark K/lay on", "length", kPleat, kRemark, "pleat-marks", "the line that the fold is laid to, from the run's start", false},
+      {"pleats", "mark K/edge", "length", kPleat, kRemark, "pleat-marks", "where the fold lies after pleating, from the run's start", false},
+      {"pleats", "seam K", "length", kPleat, kRemark, "breadth-seams", "where a breadth seam lands, flat from the run's start", false},
+
+      {"rounds", "joined round", "length", kMark, kNone, "joined-round", "the breadths joined, between seam lines", false},
+      {"rounds", "finished", "length", kMark, kNone, "", "the edge that the round is sewn to", false},
+      {"rounds", "explained", "length", kMark, kNone, "round-sum", "flat cloth that lies in a run", false},
+      {"rounds", "unexplained", "length", kMark, kNone, "round-sum", "flat cloth that lies in no run", false},
+
+      {"skirt", "joined round", "length", kMark, kNone, "joined-round", "the skirt's straight breadths joined", false},
+      {"skirt", "hem depth", "length", kMark, kNone, "", "depth of the hem", false},
+      {"skirt", "hem round", "length", kMark, kNone, "joined-round", "length of the hem edge", false},
+  };
+  return kinds;
+}
+
+bool is_capital_word(std::string_view s) {
+  if (s.empty()) return false;
+  for (const char c : s)
+    if (c < 'A' || c > 'Z') return false;
+  return true;
+}
+
+bool is_number(std::string_view s) {
+  if (s.empty()) return false;
+  for (const char c : s)
+    if (c < '0' || c > '9') return false;
+  return true;
+}
+
+// One part of a path against one part of a table row: "mark K" meets "mark 3", "PIECE N" meets "skirt breadth 2".
+bool part_meets(std::string_view row, std::string_view seen) {
+  if (row == seen) return true;
+  if (seen.empty()) return false;
+  if (is_capital_word(row)) return true;
+  const auto row_space = row.rfind(' ');
+  const auto seen_space = seen.rfind(' ');
+  if (row_space == std::string_view::npos || seen_space == std::string_view::npos) return false;
+  const std::string_view last = row.substr(row_space + 1);
+  if (last != "K" && last != "N") return false;
+  return is_number(seen.substr(seen_space + 1)) && part_meets(row.substr(0, row_space), seen.substr(0, seen_space));
+}
+
+bool path_meets(std::string_view row, std::string_view seen) {
+  while (true) {
+    const auto a = row.find('/');
+    const auto b = seen.find('/');
+    if ((a == std::string_view::npos) != (b == std::string_view::npos)) return false;
+    if (!part_meets(row.substr(0, a), seen.substr(0, b))) return false;
+    if (a == std::string_view::npos) return true;
+    row.remove_prefix(a + 1);
+    seen.remove_prefix(b + 1);
+  }
+}
+
+}  // namespace
+
+const std::vector<FigureKind>& figure_kinds() { return table(); }
+
+const FigureKind* find_figure_kind(std::string_view section, std::string_view quantity) {
+  for (const FigureKind& kind : table())
+    if (kind.section == section && path_meets(kind.quantity, quantity)) return &kind;
+  return nullptr;
+}
+
+}  // namespace gownsheaf
