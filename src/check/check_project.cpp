@@ -44,15 +44,7 @@ std::set<std::string> failed_sections(const Entry& root, const Diagnostics& diag
       if (section.key_at.line <= d.at.line) in = &section;
     if (in != nullptr) failed.insert(in->key);
   }
-  // What rests on a section that failed cannot be trusted either.
-  const auto rests_on = [&](const char* section, std::initializer_list<const char*> on) {
-    if (root.find(section) == nullptr) return;
-    for (const char* other : on)
-      if (failed.contains(other)) failed.insert(section);
-  };
-  rests_on("pieces", {"cloths", "allowances"});
-  rests_on("pleats", {"pieces"});
-  rests_on("rounds", {"pieces", "pleats"});
+  if (failed.contains("allowances")) failed.insert("pieces");  // their sizes rest on it
   return failed;
 }
 
@@ -95,7 +87,8 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   Project project;
   project.file = source.at.file;
   if (source.kind != Entry::Kind::block) return project;
-  for (const Entry& section : source.children) project.sections_given.insert(section.key);
+  for (const Entry& section : source.children)
+    if (section.text != kNone) project.sections_given.insert(section.key);
 
   const KnownNames names(source, templates);
   KeyCheck walk(names, diag);

@@ -118,7 +118,8 @@ bool is_quantity(KeyKind kind) {
 }
 
 bool may_be_none(const KeySpec& spec) {
-  if (spec.required || spec.path.find('/') == std::string_view::npos) return spec.path == "drapery";
+  if (spec.required) return false;
+  if (spec.path.find('/') == std::string_view::npos) return spec.kind == KeyKind::list || spec.kind == KeyKind::map;
   switch (spec.kind) {
     case KeyKind::length: case KeyKind::percent: case KeyKind::list: case KeyKind::map: case KeyKind::block:
       return spec.group.empty();

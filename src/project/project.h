@@ -183,7 +183,7 @@ struct Project {
   std::optional<Skirt> skirt;
   Work work;
   Print print;
-  std::set<std::string> sections_given;      // top-level keys present, also those not worked out yet
+  std::set<std::string> sections_given;      // top-level keys present and not `none`, also those not worked out yet
   std::set<std::string> failed_sections;     // sections with errors: their calculators do not run
   std::vector<std::pair<std::string, SourceSpan>> to_measure;  // key paths written `to measure`
 
