@@ -1,0 +1,28 @@
+// Random cases for laws: raw draws of one fixed generator, so that every machine tries the same ones.
+#pragma once
+#include <cstdint>
+#include <random>
+
+namespace draws {
+
+#ifdef GOWNSHEAF_SANITIZED
+constexpr int kRounds = 500;
+#else
+constexpr int kRounds = 10000;
+#endif
+
+class Draws {
+ public:
+  explicit Draws(std::uint32_t seed) : engine_(seed) {}
+  // From least to most, both included.
+  std::int64_t of(std::int64_t least, std::int64_t most) {
+    const auto span = static_cast<std::uint64_t>(most - least + 1);
+    const std::uint64_t high = engine_();
+    return least + static_cast<std::int64_t>(((high << 32) | engine_()) % span);
+  }
+
+ private:
+  std::mt19937 engine_;
+};
+
+}  // namespace draws
