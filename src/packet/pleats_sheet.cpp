@@ -1,4 +1,7 @@
 // Pleats of one run: the sum in a sentence, the run drawn flat and folded, the table of marks.
+#include <algorithm>
+#include <optional>
+
 #include "packet/pleat_drawing.h"
 #include "packet/sheets.h"
 #include "packet/wording.h"

@@ -1,5 +1,6 @@
 // One function a sheet, each in its own file; compose.cpp calls them in the set's order.
 #pragma once
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>

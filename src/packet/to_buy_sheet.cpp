@@ -1,4 +1,7 @@
 // To buy: each cloth needed, bought, spare or short; then the notions with what was bought of them.
+#include <optional>
+#include <utility>
+
 #include "packet/sheets.h"
 #include "packet/wording.h"
 
