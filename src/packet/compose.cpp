@@ -1,0 +1,146 @@
+#include "packet/compose.h"
+
+#include <algorithm>
+
+#include "packet/sheets.h"
+#include "packet/wording.h"
+
+namespace gownsheaf {
+namespace {
+
+constexpr std::string_view kSheets[] = {"at a glance",     "to buy",  "cutting list", "cutting layouts", "pleats",
+                                        "order of work",   "how it was worked out"};
+
+// Sheets that are made once for each item even when the set does not say `for each`.
+std::string repeats_over(const SheetEntry& entry) {
+  if (!entry.for_each.empty()) return entry.for_each;
+  if (entry.sheet == "cutting layouts") return "cloth";
+  if (entry.sheet == "pleats") return "run";
+  return "";
+}
+
+std::vector<std::string> items_of(const PacketInput& input, const std::string& kind) {
+  std::vector<std::string> items;
+  if (kind == "cloth") {
+    for (const LayPlan& lay : input.plans.lays) items.push_back(lay.cloth);
+  } else if (kind == "run") {
+    for (const PleatPlan& plan : input.plans.pleats) items.push_back(plan.run);
+  } else {
+    items.push_back("");
+  }
+  return items;
+}
+
+std::string title_of(const PacketInput& input, const SheetEntry& entry, const std::string& kind, const std::string& item) {
+  std::string title = entry.title.empty() ? capital(entry.sheet) : entry.title;
+  const bool names_item = kind.empty() || title.find("{" + kind + "}") != std::string::npos;
+  title = replaced(title, "{title}", input.project.title);
+  if (kind.empty()) return title;
+  if (!names_item) return title + ": " + item;
+  return replaced(title, "{" + kind + "}", item);
+}
+
+Sheet sheet_of(const PacketInput& input, const SheetEntry& entry, const std::string& item) {
+  if (entry.sheet == "to buy") return to_buy_sheet(input);
+  if (entry.sheet == "cutting list") return cutting_list_sheet(input);
+  if (entry.sheet == "cutting layouts") return cutting_layout_sheet(input, *lay_of(input.plans, item));
+  if (entry.sheet == "pleats") {
+    const auto at = std::find_if(input.plans.pleats.begin(), input.plans.pleats.end(),
+                                 [&](const PleatPlan& p) { return p.run == item; });
+    return pleats_sheet(input, *at);
+  }
+  if (entry.sheet == "order of work") return order_of_work_sheet(input, entry.next_steps);
+  if (entry.sheet == "how it was worked out") return worked_out_sheet(input);
+  return at_a_glance_sheet(input);
+}
+
+bool refers_to(const Sheet& sheet, std::string_view anchor) {
+  return std::any_of(sheet.blocks.begin(), sheet.blocks.end(), [&](const Block& b) {
+    const auto* line = std::get_if<ContentsLine>(&b.what);
+    return line != nullptr && line->anchor == anchor;
+  });
+}
+
+// What "at a glance" had no room for stands whole on its own sheet at the end.
+Sheet all_to_settle(const PacketInput& input) {
+  Sheet sheet;
+  sheet.id = "to settle";
+  sheet.title = "Settle these: all of them";
+  sheet.anchor = kAllWarningsAnchor;
+  sheet.section = Section::glance;
+  const std::vector<ToSettle> rows = to_settle(input);
+  sheet.answer = words("Holds first: nothing they stand on is cut before they are settled.");
+  for (const ToSettle& one : rows) {
+    sheet.blocks.push_back(block(one.row));
+  }
+  return sheet;
+}
+
+}  // namespace
+
+std::string sheet_anchor(const std::string& id, const std::string& item) {
+  return item.empty() ? "sheet " + id : "sheet " + id + "/" + item;
+}
+std::string step_anchor(int number) { return "step " + whole_number(number); }
+
+FigureText figure_text_of(const PacketInput& input) {
+  return FigureText(input.figures, input.project.show_lengths_in.value.value_or(ShownIn::inches));
+}
+
+bool pinned_up(const PacketInput& input) { return input.typesetter.scale().name == "pin-up"; }
+
+bool shown_to_reader(const PacketInput& input, const Diagnostic& d) { return !d.is_private || input.set.private_shown; }
+
+const PlannedStep* step_with_id(const Plans& plans, const std::string& id) {
+  for (const PlannedStep& s : plans.work) {
+    if (s.id == id) return &s;
+  }
+  return nullptr;
+}
+
+const LayPlan* lay_of(const Plans& plans, const std::string& cloth) {
+  for (const LayPlan& lay : plans.lays) {
+    if (lay.cloth == cloth) return &lay;
+  }
+  return nullptr;
+}
+
+Block heading(std::string s) { return block(Heading{words_in(Face::bold, std::move(s))}); }
+Block paragraph(Text text, bool wide) { return block(Paragraph{std::move(text), wide}); }
+
+const std::vector<std::string_view>& sheet_names() {
+  static const std::vector<std::string_view> names(std::begin(kSheets), std::end(kSheets));
+  return names;
+}
+
+std::vector<Sheet> compose_packet(const PacketInput& input) {
+  std::vector<Sheet> sheets;
+  const bool far = pinned_up(input);
+  for (const SheetEntry& entry : input.set.sheets) {
+    const std::string kind = repeats_over(entry);
+    for (const std::string& item : items_of(input, kind)) {
+      // A condition that cannot be answered leaves a sheet out; on a step it would count as met.
+      if (entry.when.holds(input.facts, item) != Truth::yes) continue;
+      Sheet sheet = sheet_of(input, entry, item);
+      sheet.id = entry.sheet;
+      sheet.title = title_of(input, entry, kind, item);
+      sheet.anchor = sheet_anchor(entry.sheet, item);
+      const bool may_share = entry.sheet == "to buy" || entry.sheet == "cutting list" ||
+                             entry.sheet == "pleats" || entry.sheet == "cutting layouts";
+      sheet.starts_page = far || !may_share;
+      sheets.push_back(std::move(sheet));
+    }
+  }
+  if (std::any_of(sheets.begin(), sheets.end(), [](const Sheet& s) { return refers_to(s, kAllWarningsAnchor); })) {
+    sheets.push_back(all_to_settle(input));
+  }
+  if (input.set.contents_page && !sheets.empty()) {
+    // The answer to "may I cut now?" stays the first page.
+    const Sheet contents = contents_sheet(sheets);
+    const auto place = sheets.begin() + (sheets.front().id == "at a glance" ? 1 : 0);
+    sheets.insert(place, contents);
+  }
+  return sheets;
+}
+
+}  // namespace gownsheaf

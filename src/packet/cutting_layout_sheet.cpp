@@ -1,0 +1,178 @@
+// Cutting layout of one cloth: the lay drawn to scale, then the distances that lay it again.
+#include <algorithm>
+#include <utility>
+
+#include "packet/lay_drawing.h"
+#include "packet/sheets.h"
+#include "packet/wording.h"
+
+namespace gownsheaf {
+namespace {
+
+// The lay that is printed: on what was bought when all fits there, else on one length to buy.
+std::vector<const LaidStrip*> printed_strips(const LayPlan& plan) {
+  std::vector<const LaidStrip*> strips;
+  if (plan.fits_bought && !plan.on_bought.empty()) {
+    for (const LaidStrip& s : plan.on_bought) strips.push_back(&s);
+  } else {
+    strips.push_back(&plan.to_buy);
+  }
+  return strips;
+}
+
+Text answer(const LayPlan& plan, const FigureText& text) {
+  const std::string key = "cloths/" + plan.cloth;
+  const std::int64_t pieces = text.count(key + "/pieces");
+  Text out = words("One layer, right side up. " + counted(pieces, "piece", "pieces") + " on ") +
+             text.measured(key + "/lay length");
+  if (text.has(key + "/bought")) out = out + words("; ") + text.measured(key + "/bought") + words(" bought.");
+  else out = out + words("; ") + text.measured(key + "/needed") + words(" to buy.");
+  return out;
+}
+
+Text lie_of_the_pieces(const PacketInput& input, const LayPlan& plan, const FigureText& text) {
+  const std::string key = "cloths/" + plan.cloth;
+  std::string way = plan.one_way ? "Every piece lies this way, its top to the left."
+                                 : "Tops to the left; a piece may also be turned end for end.";
+  Text out = words(way + " No lay can be shorter than ") + text.checking(key + "/bound") + words(".");
+  const Cloth* cloth = input.project.cloth(plan.cloth);
+  if (text.has(key + "/shrinks") && cloth != nullptr && !(cloth->shrunk_already.known() && *cloth->shrunk_already)) {
+    out = out + words(" Shrink the cloth first: the lay is of shrunk cloth.");
+  }
+  return out;
+}
+
+// What does not fit on what was bought, for a cloth that is short.
+void say_short(const LayPlan& plan, const FigureText& text, Sheet& sheet) {
+  if (plan.fits_bought || plan.on_bought.empty()) return;
+  const std::string key = "cloths/" + plan.cloth + "/short";
+  Text said = tag(Tag::short_of) + words(" ");
+  if (text.has(key)) said = said + text.measured(key) + words(" more is needed, in one piece. ");
+  if (!plan.left_out.empty()) said = said + words("On what was bought there is no room for " + listed(plan.left_out) + ". ");
+  said = said + words("This is the lay on one length that holds them all.");
+  sheet.blocks.push_back(paragraph(said, true));
+}
+
+std::string part_words(const LayParts& parts, std::size_t i, ShownIn shown_in) {
+  static constexpr const char* kNth[] = {"First", "Second", "Third", "Fourth", "Fifth", "Sixth", "Seventh", "Eighth"};
+  std::string nth = i < std::size(kNth) ? std::string(kNth[i]) + " part." : "Part " + whole_number(static_cast<std::int64_t>(i + 1)) + ".";
+  const LayPart& part = parts.parts[i];
+  if (part.starts_at_cut) {
+    nth += " At " + ruler_text(part.from, shown_in).plain() + " cut straight across; no piece crosses.";
+  } else if (part.repeats) {
+    nth += " No straight cut is possible here: it begins again at " + ruler_text(part.from, shown_in).plain() +
+           ", before the end of the part above.";
+  }
+  return nth;
+}
+
+void draw_strip(const PacketInput& input, const LayPlan& plan, const LaidStrip& strip, std::size_t first_left_over,
+                bool several, const FigureText& text, Sheet& sheet) {
+  if (several) {
+    Text named = words_in(Face::bold, capital(strip.name) + ": ") +
+                 length_in(Face::regular, cloth_text_of(strip.length, text.shown_in(), Rounding::down), Inline::Size::as_text);
+    if (strip.placed.empty()) named = named + words(". Nothing is cut from it.");
+    sheet.blocks.push_back(block(Paragraph{named, true}, !strip.placed.empty()));
+  }
+  if (strip.placed.empty()) return;
+  const double room_high = input.shape.bottom - input.shape.top - input.typesetter.scale().title_step -
+                           2 * input.typesetter.scale().answer_step - 4 * input.typesetter.scale().step;
+  const LayParts parts = lay_parts(strip, input.typesetter, text.shown_in(), Length::from_points(room_high));
+  for (std::size_t i = 0; i < parts.parts.size(); ++i) {
+    if (parts.parts.size() > 1) {
+      sheet.blocks.push_back(block(Paragraph{sentence_text(part_words(parts, i, text.shown_in()), false, Face::condensed), true}, true));
+    }
+    LayDrawing drawn = draw_lay_part(plan, strip, parts, i, first_left_over, text, input.typesetter);
+    const bool numbered = !drawn.numbered.empty();
+    sheet.blocks.push_back(block(std::move(drawn.drawing), numbered));
+    if (numbered) sheet.blocks.push_back(paragraph(condensed("By their numbers: ") + drawn.numbered + condensed("."), true));
+  }
+  if (!parts.parts.empty() && parts.drawn_to < strip.length) {
+    sheet.blocks.push_back(paragraph(sentence_text("Past " + ruler_text(parts.drawn_to, text.shown_in()).plain() +
+                                                   " nothing is cut: the rest is left over.", false, Face::condensed), true));
+  }
+}
+
+Table placing_table(const LayPlan& plan, const std::vector<const LaidStrip*>& strips, bool far, const FigureText& text) {
+  const std::string unit = unit_of(text.shown_in());
+  Table table;
+  const auto column = [&](Column::Kind kind, const std::string& head, double width, bool is_bold) {
+    Column c;
+    c.kind = kind;
+    c.head = words(head);
+    c.width = width;
+    c.bold = is_bold;
+    table.columns.push_back(c);
+  };
+  column(Column::Kind::words, "piece", far ? 150 : 140, false);
+  column(Column::Kind::length, "from the end, " + unit, far ? 96 : 82, true);
+  column(Column::Kind::length, "from the selvage, " + unit, far ? 120 : 96, true);
+  column(Column::Kind::words, "across \u00D7 along", 0, false);
+  for (const LaidStrip* strip : strips) {
+    if (strip->placed.empty()) continue;
+    if (strips.size() > 1) {
+      Row group;
+      group.kind = Row::Kind::group;
+      group.cells.push_back({bold(capital(strip->name))});
+      table.rows.push_back(group);
+    }
+    for (const LaidPiece& laid : strip->placed) {
+      const std::string key = "cloths/" + plan.cloth + "/lay/" + laid.piece + " " + whole_number(laid.copy);
+      const std::string cut = cut_key(plan, laid.piece);
+      Row row;
+      row.cells.push_back({words(copy_name(plan, laid))});
+      row.cells.push_back({text.cell(key + "/from end", true)});
+      row.cells.push_back({text.cell(key + "/from selvage", true)});
+      row.cells.push_back({text.sizes(cut + "/cut width", cut + "/cut length")});
+      table.rows.push_back(row);
+    }
+  }
+  return table;
+}
+
+void what_steps_cut(const PacketInput& input, const LayPlan& plan, const FigureText& text, Sheet& sheet) {
+  std::vector<const PlannedStep*> steps;
+  for (const PlannedStep& s : input.plans.work) {
+    if (s.item == plan.cloth && s.cannot_undo == kCannotUndo[0]) steps.push_back(&s);
+  }
+  if (steps.empty()) return;
+  sheet.blocks.push_back(heading("What each step cuts"));
+  for (const PlannedStep* s : steps) {
+    PairRow row;
+    row.left = bold(capital(nth_step(s->number)));
+    if (s->done) row.left = row.left + condensed(" done");
+    Text act = text.act(s->act);
+    for (Inline& part : act) {
+      if (part.kind == Inline::Kind::words) part.face = Face::condensed;
+    }
+    row.right = act;
+    row.last = s == steps.back();
+    sheet.blocks.push_back(block(row));
+  }
+}
+
+}  // namespace
+
+Sheet cutting_layout_sheet(const PacketInput& input, const LayPlan& plan) {
+  const FigureText text = figure_text_of(input);
+  const std::vector<const LaidStrip*> strips = printed_strips(plan);
+  Sheet sheet;
+  sheet.section = Section::cut;
+  sheet.answer = answer(plan, text);
+  sheet.blocks.push_back(paragraph(lie_of_the_pieces(input, plan, text), true));
+  say_short(plan, text, sheet);
+  std::size_t first_left_over = 1;
+  for (const LaidStrip* strip : strips) {
+    draw_strip(input, plan, *strip, first_left_over, strips.size() > 1, text, sheet);
+    first_left_over += strip->left_over.size();
+  }
+  sheet.blocks.push_back(heading("To lay it again"));
+  sheet.blocks.push_back(block(Paragraph{
+      words("Measure from the cut end and from the lower edge of the drawing, to the nearest corner of each piece. The "
+            "thin line along each edge is the selvage."), true}, true));
+  sheet.blocks.push_back(block(placing_table(plan, strips, pinned_up(input), text)));
+  what_steps_cut(input, plan, text, sheet);
+  return sheet;
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,102 @@
+// Cutting list: every piece of every cloth, how many, how large, what is in that size already; in the order of cutting.
+#include "packet/sheets.h"
+#include "packet/wording.h"
+
+namespace gownsheaf {
+namespace {
+
+std::string lay_words(const LayPlan& lay) { return lay.one_way ? "one way, tops together" : "either way"; }
+
+// A hold that gates the cutting of this cloth, in the words of its step.
+std::string hold_on(const PacketInput& input, const std::string& cloth) {
+  for (const PlannedStep& s : input.plans.work) {
+    if (s.item == cloth && s.cannot_undo == kCannotUndo[0] && !s.done && !s.holds.empty()) {
+      return s.holds.front() + ", " + nth_step(s.number);
+    }
+  }
+  return "";
+}
+
+Text words_of(const CutPiece& c, const FigureText& text) {
+  Text out;
+  const auto add = [&](const Text& more) {
+    if (!out.empty()) out = out + condensed("; ");
+    out = out + more;
+  };
+  if (c.on_fold && text.has(c.key + "/half width")) {
+    add(condensed("on the fold, ") + text.drawn(c.key + "/half width") + condensed(" from fold to edge"));
+  } else if (c.on_fold) {
+    add(condensed("on the fold"));
+  }
+  if (c.full_width) add(condensed("selvage to selvage"));
+  if (c.grain == "bias" || c.grain == "across") add(condensed("grain " + c.grain));
+  if (!c.allowances.empty()) add(sentence_text(c.allowances, false, Face::condensed));
+  const Figure* seam = text.figures().find("pieces/" + c.piece + "/seam allowance");
+  if (seam != nullptr && seam->standing) out = out + condensed(", maker\u2019s default");
+  return out;
+}
+
+Table list(const PacketInput& input, const FigureText& text) {
+  const bool far = pinned_up(input);
+  const std::string unit = unit_of(text.shown_in());
+  Table table;
+  const auto column = [&](Column::Kind kind, const std::string& head, double width, bool is_bold) {
+    Column c;
+    c.kind = kind;
+    c.head = words(head);
+    c.width = width;
+    c.bold = is_bold;
+    table.columns.push_back(c);
+  };
+  column(Column::Kind::words, "piece", far ? 124 : 112, false);
+  column(Column::Kind::count, "cut", far ? 34 : 30, true);
+  column(Column::Kind::unit, "", far ? 34 : 28, false);
+  column(Column::Kind::length, "across, " + unit, far ? 78 : 62, true);
+  column(Column::Kind::length, "along grain, " + unit, far ? 92 : 70, true);
+  column(Column::Kind::words, "already in it, " + unit, 0, false);
+  for (const LayPlan& lay : input.plans.lays) {
+    Row group;
+    group.kind = Row::Kind::group;
+    Text name = bold(capital(lay.cloth) + ": " + lay_words(lay));
+    const std::string hold = hold_on(input, lay.cloth);
+    if (!hold.empty()) name = name + words(" ") + tag(Tag::hold) + words(" ") + sentence_text(hold, false);
+    group.cells.push_back({name});
+    table.rows.push_back(group);
+    for (const CutPiece& c : lay.cut) {
+      Row row;
+      row.cells.push_back({words(c.piece)});
+      row.cells.push_back({bold(text.has(c.key + "/copies") ? text.value(c.key + "/copies") : whole_number(c.copies))});
+      row.cells.push_back({c.pair ? condensed("pair") : Text{}});
+      row.cells.push_back({text.cell(c.key + "/cut width", true)});
+      row.cells.push_back({text.cell(c.key + "/cut length", true)});
+      row.cells.push_back({words_of(c, text)});
+      table.rows.push_back(row);
+    }
+  }
+  return table;
+}
+
+}  // namespace
+
+Sheet cutting_list_sheet(const PacketInput& input) {
+  const FigureText text = figure_text_of(input);
+  Sheet sheet;
+  sheet.section = Section::cut;
+  if (input.plans.lays.empty()) {
+    sheet.answer = words("No piece is cut.");
+    return sheet;
+  }
+  std::int64_t pieces = 0;
+  for (const LayPlan& lay : input.plans.lays) pieces += text.count("cloths/" + lay.cloth + "/pieces");
+  const auto cloths = static_cast<std::int64_t>(input.plans.lays.size());
+  sheet.answer = words(counted(pieces, "piece", "pieces") + " from " + counted(cloths, "cloth", "cloths") +
+                       ". The sizes are where the scissors go: every allowance is in them.");
+  sheet.blocks.push_back(block(list(input, text)));
+  sheet.blocks.push_back(paragraph(
+      bold("Cut in the order of the list. ") +
+      words("The longest pieces come first: a long piece cannot come out of scraps, a short one can. Shrink the cloth "
+            "before it is measured; the sizes are of shrunk cloth. A size is of the piece opened out.")));
+  return sheet;
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,213 @@
+#include "packet/figure_text.h"
+
+#include <utility>
+
+namespace gownsheaf {
+namespace {
+
+constexpr const char* kNoBreak = "\u00A0";
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+// Digits at `i`; moves past them.
+std::string digits(std::string_view s, std::size_t& i) {
+  const std::size_t from = i;
+  while (i < s.size() && is_digit(s[i])) ++i;
+  return std::string(s.substr(from, i - from));
+}
+
+// A unit word at `i`, or "". Longest first, and not the start of a longer word ("in" in "inside").
+std::string unit_at(std::string_view s, std::size_t i) {
+  for (const std::string_view unit : {"yd", "in", "ft", "cm", "mm", "m"}) {
+    if (s.substr(i, unit.size()) != unit) continue;
+    const std::size_t end = i + unit.size();
+    const bool word_goes_on = end < s.size() && ((s[end] >= 'a' && s[end] <= 'z') || is_digit(s[end]));
+    if (!word_goes_on) return std::string(unit);
+  }
+  return "";
+}
+
+// A length written out at `i`: `13 1/2 in`, `3/8 yd`, `34.5 cm`. Moves past it and returns true.
+bool length_at(std::string_view s, std::size_t& i, LengthText& out) {
+  std::size_t k = i;
+  LengthText t;
+  std::string first = digits(s, k);
+  if (first.empty()) return false;
+  const auto fraction = [&](std::string& numerator, std::size_t& at) {
+    if (at >= s.size() || s[at] != '/') return false;
+    ++at;
+    t.numerator = numerator;
+    t.denominator = digits(s, at);
+    return !t.denominator.empty();
+  };
+  if (k < s.size() && s[k] == '/') {
+    if (!fraction(first, k)) return false;
+  } else {
+    t.whole = first;
+    if (k + 1 < s.size() && s[k] == '.' && is_digit(s[k + 1])) {
+      ++k;
+      t.whole += "." + digits(s, k);
+    } else if (k + 1 < s.size() && s[k] == ' ' && is_digit(s[k + 1])) {
+      std::size_t after = k + 1;
+      std::string numerator = digits(s, after);
+      if (fraction(numerator, after)) k = after;
+    }
+  }
+  if (k < s.size() && s[k] == ' ') {
+    ++k;
+  } else if (s.substr(k, 2) == kNoBreak) {
+    k += 2;
+  } else {
+    return false;
+  }
+  t.unit = unit_at(s, k);
+  if (t.unit.empty()) return false;
+  i = k + t.unit.size();
+  out = t;
+  return true;
+}
+
+// `4 1/2 times`, `step 7`: a number and its word stay together.
+std::string keep_numbers_with_words(std::string s) {
+  std::string out;
+  for (std::size_t i = 0; i < s.size(); ++i) {
+    const bool after_step = i >= 4 && s.compare(i - 4, 4, "step") == 0;
+    const bool number_follows = i + 1 < s.size() && is_digit(s[i + 1]);
+    if (s[i] == ' ' && after_step && number_follows) out += kNoBreak;
+    else out += s[i];
+  }
+  return out;
+}
+
+}  // namespace
+
+Text words_in(Face face, std::string s, Inline::Size size) {
+  if (s.empty()) return {};
+  Inline one;
+  one.face = face;
+  one.size = size;
+  one.words = std::move(s);
+  return {one};
+}
+
+Text length_in(Face face, LengthText length, Inline::Size size) {
+  Inline one;
+  one.kind = Inline::Kind::length;
+  one.face = face;
+  one.size = size;
+  one.length = std::move(length);
+  return {one};
+}
+
+Text verdict(std::string s) { return words_in(Face::bold, std::move(s), Inline::Size::verdict); }
+
+std::string unit_of(ShownIn shown_in) { return shown_in == ShownIn::inches ? "in" : "cm"; }
+std::string cloth_unit_of(ShownIn shown_in) { return shown_in == ShownIn::inches ? "yd" : "m"; }
+
+LengthText ruler_text(Length length, ShownIn shown_in) {
+  return text_of(length, shown_in, mark_step(shown_in), Rounding::nearest);
+}
+
+Text sentence_text(std::string_view sentence, bool to_measure, Face face) {
+  Text out;
+  std::string run;
+  const auto flush = [&] {
+    out = out + words_in(face, keep_numbers_with_words(run));
+    run.clear();
+  };
+  for (std::size_t i = 0; i < sentence.size();) {
+    const bool may_start = i == 0 || sentence[i - 1] == ' ' || sentence[i - 1] == '(' || sentence[i - 1] == '`';
+    LengthText length;
+    std::size_t k = i;
+    if (may_start && length_at(sentence, k, length)) {
+      flush();
+      out = out + (to_measure ? measured(length) : length_in(face, length, Inline::Size::as_text));
+      i = k;
+      continue;
+    }
+    if (sentence[i] != '`') run += sentence[i];
+    ++i;
+  }
+  flush();
+  return out;
+}
+
+Text FigureText::rests_on(std::string_view key) const {
+  const Figure* f = figures_->find(key);
+  if (f == nullptr) return {};
+  if (f->guessed) return words(", guessed");
+  if (f->standing && f->inputs.empty()) return condensed(", maker\u2019s default");
+  return {};
+}
+
+Text FigureText::measured(std::string_view key) const {
+  const Figure* f = figures_->find(key);
+  if (f == nullptr) return words(kFigureAbsent);
+  if (!std::holds_alternative<Length>(f->value)) return bold(plain_text(*f, shown_in_)) + rests_on(key);
+  return gownsheaf::measured(length_text(*f, shown_in_)) + rests_on(key);
+}
+
+Text FigureText::checking(std::string_view key) const {
+  const Figure* f = figures_->find(key);
+  if (f == nullptr) return words(kFigureAbsent);
+  if (!std::holds_alternative<Length>(f->value)) return words(plain_text(*f, shown_in_)) + rests_on(key);
+  return gownsheaf::checking(length_text(*f, shown_in_)) + rests_on(key);
+}
+
+Text FigureText::drawn(std::string_view key, Inline::Size size, Face face) const {
+  const Figure* f = figures_->find(key);
+  if (f == nullptr) return words(kFigureAbsent);
+  if (!std::holds_alternative<Length>(f->value)) return words_in(face, plain_text(*f, shown_in_), size);
+  return length_in(face, length_text(*f, shown_in_), size);
+}
+
+Text FigureText::sizes(std::string_view across, std::string_view along, Face face, Inline::Size size) const {
+  const Figure* a = figures_->find(across);
+  const Figure* b = figures_->find(along);
+  if (a == nullptr || b == nullptr) return words(kFigureAbsent);
+  LengthText first = length_text(*a, shown_in_);
+  first.unit.clear();
+  return length_in(face, first, size) + words_in(face, "\u00A0\u00D7\u00A0", size) +
+         length_in(face, length_text(*b, shown_in_), size);
+}
+
+Text FigureText::cell(std::string_view key, bool to_measure) const {
+  const Figure* f = figures_->find(key);
+  if (f == nullptr) return words("\u2013");
+  if (!std::holds_alternative<Length>(f->value)) return words(plain_text(*f, shown_in_));
+  LengthText t = length_text(*f, shown_in_);
+  t.unit.clear();
+  return to_measure ? gownsheaf::measured(t) : gownsheaf::checking(t);
+}
+
+std::string FigureText::value(std::string_view key) const {
+  const Figure* f = figures_->find(key);
+  return f == nullptr ? kFigureAbsent : plain_text(*f, shown_in_);
+}
+
+std::int64_t FigureText::count(std::string_view key) const { return figures_->count(key).value_or(0); }
+
+Text FigureText::say(const Say& parts, Face words_face, bool to_measure) const {
+  Text out;
+  for (const SayPart& part : parts) {
+    out = out + sentence_text(part.words, to_measure, words_face);
+    if (part.figure.empty()) continue;
+    const Figure* f = figures_->find(part.figure);
+    if (f == nullptr) {
+      out = out + words_in(words_face, kFigureAbsent);
+    } else if (std::holds_alternative<Length>(f->value)) {
+      const LengthText t = length_text(*f, shown_in_);
+      out = out + (to_measure ? gownsheaf::measured(t) : length_in(words_face, t, Inline::Size::as_text));
+    } else {
+      out = out + words_in(words_face, plain_text(*f, shown_in_));
+    }
+    if (f != nullptr && f->guessed) out = out + words_in(words_face, ", guessed");
+  }
+  return out;
+}
+
+Text FigureText::act(const Say& parts) const { return say(parts, Face::bold, true); }
+Text FigureText::reason(const Say& parts) const { return say(parts, Face::condensed, false); }
+Text FigureText::beside_step(const Say& parts) const { return say(parts, Face::condensed, true); }
+
+}  // namespace gownsheaf

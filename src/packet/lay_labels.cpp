@@ -1,0 +1,167 @@
+#include "packet/lay_labels.h"
+
+#include <algorithm>
+
+#include "packet/lay_drawing.h"
+#include "packet/scale.h"
+
+namespace gownsheaf {
+namespace {
+
+constexpr double kRoomAcross = 8, kRoomDown = 6;  // free around a label
+constexpr double kGrainRoom = 14;                 // under the label, for the arrow
+
+struct Line { Text text; double size; };
+
+double block_height(const std::vector<Line>& lines) {
+  double h = 0;
+  for (const Line& l : lines) h += l.size * 1.15;
+  return h;
+}
+
+bool fits(const LabelPlan& labels, const std::vector<Line>& lines, const Box& box, double also_down) {
+  for (const Line& l : lines) {
+    if (labels.typesetter.width(l.text, l.size) + pt(kRoomAcross) > box.width) return false;
+  }
+  return pt(block_height(lines) + kRoomDown + also_down) <= box.height;
+}
+
+void place(LabelPlan& labels, const std::vector<Line>& lines, const Box& box, double free_below, bool on_white) {
+  const double height = block_height(lines);
+  double y = (box.height.in_points() - free_below - height) / 2;
+  for (const Line& l : lines) {
+    const double step = l.size * 1.15;
+    Label label;
+    label.text = l.text;
+    label.at = {box.x + box.width.times(1, 2), box.y + pt(y + step / 2)};
+    label.across = Label::Across::middle;
+    label.up = Label::Up::middle;
+    label.size = l.size;
+    label.on_white = on_white;
+    labels.in_order.push_back(label);
+    y += step;
+  }
+}
+
+// Along the cloth, head toward the piece's top: at the left, or at the right for a piece laid the other way up. A piece
+// laid a quarter round has its arrow upright.
+void draw_grain(std::vector<DrawingItem>& grain, const Box& box, bool other_way, Length y) {
+  const Length long_enough = std::max(box.width.times(2, 5), std::min(pt(24), box.width - pt(8)));
+  const Length left = box.x + (box.width - long_enough).times(1, 2), right = left + long_enough;
+  if (other_way) {
+    grain.push_back(line({left, y}, {right - pt(5), y}, 0.7));
+    grain.push_back(arrowhead({right, y}, 0));
+  } else {
+    grain.push_back(line({left + pt(5), y}, {right, y}, 0.7));
+    grain.push_back(arrowhead({left, y}, 2));
+  }
+}
+
+void draw_upright_grain(std::vector<DrawingItem>& grain, const Box& box, Length x) {
+  const Length long_enough = std::max(box.height.times(2, 5), std::min(pt(24), box.height - pt(8)));
+  const Length top = box.y + (box.height - long_enough).times(1, 2), low = top + long_enough;
+  grain.push_back(line({x, top + pt(5)}, {x, low}, 0.7));
+  grain.push_back(arrowhead({x, top}, 1));
+}
+
+const CutPiece* find_cut(const LayPlan& plan, const std::string& piece) {
+  for (const CutPiece& c : plan.cut) {
+    if (c.piece == piece) return &c;
+  }
+  return nullptr;
+}
+
+}  // namespace
+
+void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, const Box& box,
+                 std::vector<DrawingItem>& grain) {
+  const TypeScale& t = labels.typesetter.scale();
+  const std::string key = cut_key(plan, laid.piece);
+  const CutPiece* cut = find_cut(plan, laid.piece);
+  const Text size = key.empty() ? Text{} : labels.figure_text.sizes(key + "/cut width", key + "/cut length");
+  const std::string name = copy_name(plan, laid);
+  const Text named = words_in(Face::condensed_bold, name);
+  const auto large = static_cast<double>(t.length), small = static_cast<double>(t.text);
+
+  const bool quarter_round = cut != nullptr && laid.at.width == cut->across && laid.at.height == cut->along &&
+                             cut->across != cut->along;
+  const bool has_grain = box.width >= pt(24) && box.height >= pt(20);
+  const Length low = box.bottom() - pt(9);
+  const auto arrow = [&] {
+    if (!has_grain) return;
+    if (quarter_round) draw_upright_grain(grain, box, box.right() - pt(8));
+    else draw_grain(grain, box, laid.turned, low);
+  };
+
+  const std::vector<std::vector<Line>> ways{
+      {{named, large}, {size, small}},
+      {{named, small}, {size, small}},
+      {{words_in(Face::condensed_bold, name + " ") + size, small}},
+      {{named, small}},
+      {{words_in(Face::condensed_bold, name, Inline::Size::as_text), t.smallest}},
+  };
+  const double below = quarter_round ? 0 : kGrainRoom;
+  for (const auto& way : ways) {
+    if (has_grain && fits(labels, way, box, below)) {
+      place(labels, way, box, below, false);
+      arrow();
+      return;
+    }
+    if (box.height < pt(32) && fits(labels, way, box, 0)) {  // too low for name and arrow: the name is worth more
+      place(labels, way, box, 0, false);
+      return;
+    }
+  }
+  // Upright, for a tall and narrow piece.
+  const Length long_name = labels.typesetter.width(named, small);
+  if (box.width >= pt(small + kRoomDown) && box.height >= long_name + pt(kRoomAcross)) {
+    Label label;
+    label.text = named;
+    label.at = {box.x + box.width.times(1, 2), box.y + box.height.times(1, 2)};
+    label.across = Label::Across::middle;
+    label.up = Label::Up::middle;
+    label.size = small;
+    label.angle = 90;
+    labels.in_order.push_back(label);
+    return;
+  }
+  ++labels.count;
+  const Text number = words_in(Face::condensed_bold, whole_number(labels.count));
+  for (const double s : {small, t.smallest}) {
+    if (s != t.smallest && !fits(labels, {{number, s}}, {box.x, box.y, box.width + pt(6), box.height + pt(5)}, 0)) continue;
+    place(labels, {{number, s}}, box, 0, false);
+    break;
+  }
+  if (!labels.numbered.empty()) labels.numbered = labels.numbered + condensed("; ");
+  labels.numbered = labels.numbered + words_in(Face::condensed_bold, whole_number(labels.count) + "\u00A0") +
+                    condensed(name + " ") + size;
+}
+
+void label_left_over(LabelPlan& labels, const std::string& key, const Box& box) {
+  if (!labels.figure_text.has(key + "/across") || !labels.figure_text.has(key + "/along")) return;
+  const auto size = static_cast<double>(labels.typesetter.scale().text);
+  const double smallest = labels.typesetter.scale().smallest;
+  const Text figures = labels.figure_text.sizes(key + "/across", key + "/along");
+  const std::vector<std::vector<Line>> ways{{{condensed("left over ") + figures, size}},
+                                            {{condensed("left over"), size}, {figures, size}},
+                                            {{condensed("left over"), smallest}, {figures, smallest}}};
+  for (const auto& way : ways) {
+    if (!fits(labels, way, box, 0)) continue;
+    place(labels, way, box, 0, true);
+    return;
+  }
+  const Text upright = condensed("left over ") + figures;
+  if (box.width >= pt(size + kRoomDown) && box.height >= labels.typesetter.width(upright, size) + pt(kRoomAcross)) {
+    Label label;
+    label.text = upright;
+    label.at = {box.x + box.width.times(1, 2), box.y + box.height.times(1, 2)};
+    label.across = Label::Across::middle;
+    label.up = Label::Up::middle;
+    label.size = size;
+    label.angle = 90;
+    label.on_white = true;
+    labels.in_order.push_back(label);
+  }
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,26 @@
+// Names, sizes and grain arrows of a drawn lay: inside where they fit, smaller where they do not, a number last.
+#pragma once
+#include <vector>
+
+#include "figures/plans.h"
+#include "layout/lay_out.h"
+#include "packet/figure_text.h"
+
+namespace gownsheaf {
+
+struct LabelPlan {
+  const FigureText& figure_text;
+  const Typesetter& typesetter;
+  std::vector<Label> in_order;
+  Text numbered;                // pieces that have a number in place of a name
+  std::vector<std::string> seen;
+  std::int64_t count = 0;
+};
+
+// `box` is the piece on paper; grain arrows go to `grain`.
+void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, const Box& box,
+                 std::vector<DrawingItem>& grain);
+// A left-over rectangle with its size in figures, when it has room for the words.
+void label_left_over(LabelPlan& labels, const std::string& key, const Box& box);
+
+}  // namespace gownsheaf

@@ -1,0 +1,107 @@
+// Pleats of one run: the sum in a sentence, the run drawn flat and folded, the table of marks.
+#include <algorithm>
+#include <optional>
+
+#include "packet/pleat_drawing.h"
+#include "packet/sheets.h"
+#include "packet/wording.h"
+
+namespace gownsheaf {
+namespace {
+
+Text answer(const PleatPlan& plan, const std::string& key, const FigureText& text) {
+  const std::string kind = text.has(key + "/kind") ? text.value(key + "/kind") : plan.kind;
+  Text out = text.measured(key + "/flat") + words(" of cloth becomes ") + text.measured(key + "/finished") +
+             words(": " + text.value(key + "/count") + "\u00A0" + kind + (plan.count == 1 ? " pleat" : " pleats"));
+  if (text.has(key + "/visible") && text.has(key + "/depth")) {
+    out = out + words(". Each shows ") + text.measured(key + "/visible") + words(" and is ") +
+          text.measured(key + "/depth") + words(" deep");
+  }
+  return out + words(plan.half ? ". Of one half; the other is its mirror." : ".");
+}
+
+Table marks(const PleatPlan& plan, const std::string& key, const FigureText& text, bool far) {
+  const std::string unit = unit_of(text.shown_in());
+  Table table;
+  table.heavy_every_third = true;
+  const auto column = [&](Column::Kind kind, const std::string& head, double width, bool is_bold) {
+    Column c;
+    c.kind = kind;
+    c.head = words(head);
+    c.width = width;
+    c.bold = is_bold;
+    table.columns.push_back(c);
+  };
+  column(Column::Kind::words, "pleat", far ? 70 : 60, true);
+  column(Column::Kind::length, "fold at, " + unit, far ? 120 : 110, true);
+  column(Column::Kind::length, "lay it on, " + unit, far ? 140 : 130, true);
+  column(Column::Kind::length, "edge then lies at, " + unit, 0, false);
+  for (std::size_t i = 0; i < plan.marks.size(); ++i) {
+    const std::string mark = key + "/mark " + whole_number(static_cast<std::int64_t>(i + 1));
+    const bool same_pleat = i > 0 && plan.marks[i - 1].pleat == plan.marks[i].pleat;
+    Row row;
+    row.cells.push_back({same_pleat ? Text{} : bold(whole_number(plan.marks[i].pleat))});
+    row.cells.push_back({text.cell(mark + "/fold", true)});
+    row.cells.push_back({text.cell(mark + "/lay on", true)});
+    row.cells.push_back({text.cell(mark + "/edge", false)});
+    table.rows.push_back(row);
+  }
+  return table;
+}
+
+// Where a breadth seam lands: "under pleat 4", or where it can be seen.
+std::string lands(const PleatPlan& plan, Length seam) {
+  for (const PleatMark& m : plan.marks) {
+    const Length a = std::min(m.fold, m.lay_on), b = std::max(m.fold, m.lay_on);
+    if (seam > a && seam < b) return "hidden in pleat\u00A0" + whole_number(m.pleat);
+    if (seam == m.fold) return "on the fold of pleat\u00A0" + whole_number(m.pleat);
+    if (seam == m.lay_on) return "at the lay-on line of pleat\u00A0" + whole_number(m.pleat);
+    if (seam < a) return "where it shows, before pleat\u00A0" + whole_number(m.pleat);
+  }
+  return "past the last pleat";
+}
+
+Text seams(const PleatPlan& plan, const std::string& key, const FigureText& text) {
+  Text out;
+  for (std::size_t i = 0; i < plan.seams_at.size(); ++i) {
+    const std::string seam = key + "/seam " + whole_number(static_cast<std::int64_t>(i + 1));
+    out = out + words(out.empty() ? "Breadth seams: at " : "; at ") + text.measured(seam) + words(", " + lands(plan, plan.seams_at[i]));
+  }
+  return out.empty() ? out : out + words(".");
+}
+
+}  // namespace
+
+Sheet pleats_sheet(const PacketInput& input, const PleatPlan& plan) {
+  const FigureText text = figure_text_of(input);
+  const std::string key = "pleats/" + plan.run;
+  Sheet sheet;
+  sheet.section = Section::pleats;
+  sheet.answer = answer(plan, key, text);
+  sheet.blocks.push_back(block(draw_flat_run(plan, text, input.typesetter), true));
+  sheet.blocks.push_back(block(draw_folded_run(plan, text, input.typesetter)));
+  sheet.blocks.push_back(block(marks(plan, key, text, pinned_up(input))));
+
+  std::string from = plan.measured_from.empty() ? "the start of the run" : plan.measured_from;
+  Text how = bold("Measure every mark from " + from + ".");
+  if (text.has(key + "/begins at")) {
+    const std::optional<Length> begins = input.figures.length(key + "/begins at");
+    if (begins && !begins->is_zero()) {
+      how = bold("Measure every mark from where the run begins, ") + text.measured(key + "/begins at") +
+            bold(" from " + (plan.measured_from.empty() ? std::string("centre front") : plan.measured_from) + ".");
+    }
+  }
+  how = how + words(" Never from the mark before: small errors add up.");
+  if (plan.half) how = how + words(" The other half is its mirror.");
+  if (text.has(key + "/plus")) {
+    const std::optional<Length> plus = input.figures.length(key + "/plus");
+    if (plus && !plus->is_zero()) how = how + words(" The first ") + text.measured(key + "/plus") + words(" stays flat.");
+  }
+  if (plan.overlaps) how = how + words(" Each pleat is deeper than it shows: pleats lie over each other.");
+  const Text where = seams(plan, key, text);
+  if (!where.empty()) how = how + words(" ") + where;
+  sheet.blocks.push_back(paragraph(how));
+  return sheet;
+}
+
+}  // namespace gownsheaf

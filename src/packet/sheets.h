@@ -1,0 +1,45 @@
+// One function a sheet, each in its own file; compose.cpp calls them in the set's order.
+#pragma once
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "packet/compose.h"
+#include "packet/figure_text.h"
+
+namespace gownsheaf {
+
+// Anchors by which pages refer to each other.
+inline constexpr const char* kAllWarningsAnchor = "all to settle";
+std::string sheet_anchor(const std::string& id, const std::string& item);  // "sheet pleats/sides"
+std::string step_anchor(int number);
+
+FigureText figure_text_of(const PacketInput& input);
+bool pinned_up(const PacketInput& input);           // the pin-up scale: read from further off
+bool shown_to_reader(const PacketInput& input, const Diagnostic& d);  // private ones only where the set shows them
+const PlannedStep* step_with_id(const Plans& plans, const std::string& id);
+const LayPlan* lay_of(const Plans& plans, const std::string& cloth);
+
+template <class T>
+Block block(T what, bool keep_with_next = false) { return Block{std::move(what), keep_with_next}; }
+Block heading(std::string s);
+Block paragraph(Text text, bool wide = false);
+
+// Things to settle: holds, warnings, guesses, what is to be measured, what was decided. In that order.
+struct ToSettle {
+  enum class Kind { hold, warning, guess, to_measure, decided } kind = Kind::hold;
+  PairRow row;
+};
+std::vector<ToSettle> to_settle(const PacketInput& input);
+
+Sheet at_a_glance_sheet(const PacketInput& input);
+Sheet contents_sheet(const std::vector<Sheet>& sheets);
+Sheet to_buy_sheet(const PacketInput& input);
+Sheet cutting_list_sheet(const PacketInput& input);
+Sheet cutting_layout_sheet(const PacketInput& input, const LayPlan& plan);
+Sheet pleats_sheet(const PacketInput& input, const PleatPlan& plan);
+Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_steps);
+Sheet worked_out_sheet(const PacketInput& input);
+
+}  // namespace gownsheaf

@@ -1,0 +1,88 @@
+#include "packet/wording.h"
+
+#include "units/print.h"
+
+namespace gownsheaf {
+
+std::string capital(std::string s) {
+  if (!s.empty() && s[0] >= 'a' && s[0] <= 'z') s[0] = static_cast<char>(s[0] - 'a' + 'A');
+  return s;
+}
+
+std::string listed(const std::vector<std::string>& words) {
+  std::string out;
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    if (i > 0) out += i + 1 == words.size() ? " and " : ", ";
+    out += words[i];
+  }
+  return out;
+}
+
+std::string counted(std::int64_t n, std::string_view one, std::string_view many) {
+  return whole_number(n) + "\u00A0" + std::string(n == 1 ? one : many);
+}
+
+std::string ranges(const std::vector<int>& rising) {
+  std::vector<std::string> out;
+  for (std::size_t i = 0; i < rising.size();) {
+    std::size_t k = i;
+    while (k + 1 < rising.size() && rising[k + 1] == rising[k] + 1) ++k;
+    const std::string first = whole_number(rising[i]), last = whole_number(rising[k]);
+    if (k == i) {
+      out.push_back(first);
+    } else if (k == i + 1) {
+      out.push_back(first);
+      out.push_back(last);
+    } else {
+      out.push_back(first + " to " + last);
+    }
+    i = k + 1;
+  }
+  return listed(out);
+}
+
+std::string nth_step(int number) { return "step\u00A0" + whole_number(number); }
+
+std::vector<std::string> parts_of_key(std::string_view key) {
+  std::vector<std::string> parts;
+  for (std::size_t from = 0;;) {
+    const std::size_t slash = key.find('/', from);
+    parts.emplace_back(key.substr(from, slash == std::string_view::npos ? slash : slash - from));
+    if (slash == std::string_view::npos) return parts;
+    from = slash + 1;
+  }
+}
+
+std::string figure_name(std::string_view key) {
+  const std::vector<std::string> p = parts_of_key(key);
+  if (p.size() < 2) return std::string(key);
+  if (p[0] == "measures") return p.size() == 2 ? p[1] : p[1] + ", " + p[2];
+  if (p[0] == "garment") return p.back();
+  if (p[0] == "skirt") return p.back() + " of the skirt";
+  if (p[0] == "cloths" && p.back() == "needed") return "length of " + p[1] + " to buy";
+  if (p[0] == "cloths" && p.back() == "short") return "length of " + p[1] + " that is short";
+  if (p[0] == "cloths" && p.back() == "bought") return "length of " + p[1] + " bought";
+  if (p[0] == "cloths" && p.back() == "spare") return "length of " + p[1] + " to spare";
+  if (p[0] == "pieces" && p.size() == 4) return p[3] + " of " + p[1] + " in " + p[2];
+  if (p.size() == 2) return p[1];
+  std::string what = p[2];
+  for (std::size_t i = 3; i < p.size(); ++i) what += " " + p[i];
+  return what + " of " + p[1];
+}
+
+std::string ends_with_stop(std::string sentence) {
+  while (!sentence.empty() && sentence.back() == ' ') sentence.pop_back();
+  if (sentence.empty()) return sentence;
+  const char last = sentence.back();
+  if (last != '.' && last != '?' && last != ':') sentence += '.';
+  return sentence;
+}
+
+std::string replaced(std::string text, std::string_view what, std::string_view with) {
+  for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + with.size())) {
+    text.replace(at, what.size(), with);
+  }
+  return text;
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,21 @@
+// Plain words that several sheets put together: lists, ranges of steps, names of figures.
+#pragma once
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gownsheaf {
+
+std::string capital(std::string s);                             // "slate wool" -> "Slate wool"
+std::string listed(const std::vector<std::string>& words);      // "a, b and c"
+std::string counted(std::int64_t n, std::string_view one, std::string_view many);  // "1 piece", "3 pieces"
+std::string ranges(const std::vector<int>& rising);             // {1,2,3,5} -> "1 to 3 and 5"
+std::string nth_step(int number);                               // "step 7", never parted
+// A figure's key as a maker would say it: "cut length of skirt breadth".
+std::string figure_name(std::string_view key);
+std::vector<std::string> parts_of_key(std::string_view key);
+std::string ends_with_stop(std::string sentence);               // adds a full stop when there is no mark yet
+std::string replaced(std::string text, std::string_view what, std::string_view with);
+
+}  // namespace gownsheaf

@@ -1,0 +1,143 @@
+// How it was worked out: formula, numbers put in, result and what each rests on, so that any sum can be checked by hand.
+#include <algorithm>
+
+#include "packet/sheets.h"
+#include "packet/wording.h"
+
+namespace gownsheaf {
+namespace {
+
+struct Group { std::string section, item; std::vector<const Figure*> figures; };
+
+std::string group_title(const Group& g) {
+  if (g.section == "cloths") return capital(g.item);
+  if (g.section == "pieces") return capital(g.item);
+  if (g.section == "pleats") return "Pleats: " + g.item;
+  if (g.section == "rounds") return "Round: " + g.item;
+  if (g.section == "measures") return "Body measures";
+  return capital(g.section);
+}
+
+std::vector<Group> groups(const PacketInput& input) {
+  std::vector<Group> out;
+  for (const Figure& f : input.figures.all()) {
+    if (!f.working || (f.is_private && !input.set.private_shown)) continue;
+    const std::vector<std::string> p = parts_of_key(f.key);
+    const bool own_group = p.size() > 2 && p[0] != "measures";
+    const std::string item = own_group ? p[1] : "";
+    auto at = std::find_if(out.begin(), out.end(), [&](const Group& g) { return g.section == p[0] && g.item == item; });
+    if (at == out.end()) at = out.insert(out.end(), {p[0], item, {}});
+    at->figures.push_back(&f);
+  }
+  return out;
+}
+
+// Figures that come in runs (marks, placings, left-overs) are one sum repeated: the first shows it.
+std::string run_of(const std::string& key) {
+  for (const char* run : {"/mark ", "/lay/", "/left over ", "/seam "}) {
+    const std::size_t at = key.find(run);
+    if (at == std::string::npos) continue;
+    return key.substr(0, at) + run + key.substr(key.rfind('/'));
+  }
+  return "";
+}
+
+std::string times_signs(std::string s) { return replaced(std::move(s), " x ", " \u00D7 "); }
+
+Text rests_on(const Figure& f) {
+  if (f.guessed) return words("guessed") + (f.guessed_from.empty() ? Text{} : condensed(", from " + f.guessed_from));
+  if (f.standing) return condensed("maker\u2019s default");
+  return {};
+}
+
+Row row_of(const Figure& f, std::int64_t alike) {
+  const Working& w = *f.working;
+  Row row;
+  Text what = words(w.what);
+  if (alike > 0) what = what + condensed("; " + counted(alike, "more is", "more are") + " worked alike");
+  row.cells.push_back({what});
+  Text sum = condensed(times_signs(w.formula));
+  if (!w.numbers.empty() && w.numbers != w.formula) {
+    if (!sum.empty()) {
+      Inline line_break;
+      line_break.kind = Inline::Kind::line_break;
+      sum.push_back(line_break);
+    }
+    sum = sum + sentence_text(times_signs(w.numbers), false, Face::condensed);
+  }
+  row.cells.push_back({sum});
+  row.cells.push_back({sentence_text(w.result, false, Face::bold)});
+  row.cells.push_back({rests_on(f)});
+  return row;
+}
+
+Table table_of(const Group& g, bool far) {
+  Table table;
+  const auto column = [&](const char* head, double width) {
+    Column c;
+    c.head = words(head);
+    c.width = width;
+    table.columns.push_back(c);
+  };
+  column("what", far ? 140 : 124);
+  column("formula, and the numbers put in", 0);
+  column("result", far ? 84 : 74);
+  column("rests on", far ? 84 : 76);
+  std::vector<std::string> runs, said;
+  for (const Figure* f : g.figures) {
+    const std::string run = run_of(f->key);
+    std::int64_t alike = 0;
+    if (!run.empty()) {
+      if (std::find(runs.begin(), runs.end(), run) != runs.end()) continue;
+      runs.push_back(run);
+      alike = std::count_if(g.figures.begin(), g.figures.end(), [&](const Figure* o) { return run_of(o->key) == run; }) - 1;
+    }
+    const std::string all = f->working->what + "|" + f->working->formula + "|" + f->working->numbers + "|" + f->working->result;
+    if (std::find(said.begin(), said.end(), all) != said.end()) continue;
+    said.push_back(all);
+    table.rows.push_back(row_of(*f, alike));
+  }
+  return table;
+}
+
+// Values that the maker did not write and that the sums rest on.
+void defaults(const PacketInput& input, Sheet& sheet) {
+  const FigureText text = figure_text_of(input);
+  Table table;
+  for (const char* head : {"not written", "taken as", "because"}) {
+    Column c;
+    c.head = words(head);
+    c.width = std::string_view(head) == "not written" ? 190 : std::string_view(head) == "taken as" ? 100 : 0;
+    table.columns.push_back(c);
+  }
+  for (const Figure& f : input.figures.all()) {
+    if (!f.formula.empty() || f.working || !(f.guessed || f.standing)) continue;
+    if (f.is_private && !input.set.private_shown) continue;
+    Row row;
+    row.cells.push_back({words(figure_name(f.key))});
+    row.cells.push_back({text.drawn(f.key, Inline::Size::as_text, Face::bold)});
+    row.cells.push_back({f.guessed ? words("guessed") + condensed(f.guessed_from.empty() ? "" : ", from " + f.guessed_from)
+                                   : condensed("maker\u2019s default: common practice")});
+    table.rows.push_back(row);
+  }
+  if (table.rows.empty()) return;
+  sheet.blocks.push_back(heading("What was not written"));
+  sheet.blocks.push_back(block(table));
+}
+
+}  // namespace
+
+Sheet worked_out_sheet(const PacketInput& input) {
+  Sheet sheet;
+  sheet.section = Section::sums;
+  const std::vector<Group> all = groups(input);
+  sheet.answer = words(all.empty() ? "Nothing was worked out." : "Each sum as it can be checked by hand: formula, numbers, result.");
+  for (const Group& g : all) {
+    sheet.blocks.push_back(heading(group_title(g)));
+    sheet.blocks.push_back(block(table_of(g, pinned_up(input))));
+  }
+  defaults(input, sheet);
+  return sheet;
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,215 @@
+// What each sheet says, read as its reader does.
+#include "support/catch.h"
+#include "support/plain_blocks.h"
+#include "support/small_project.h"
+
+#include "packet/sheets.h"
+
+using namespace gownsheaf;
+using namespace gownsheaf::testing;
+
+namespace {
+
+std::string text_of_sheet(const std::vector<Sheet>& sheets, const std::string& id, std::size_t which = 0) {
+  for (const Sheet& s : sheets) {
+    if (s.id == id && which-- == 0) return plain_of(s);
+  }
+  return "";
+}
+
+}  // namespace
+
+TEST_CASE("at a glance answers what, when and may I cut now") {
+  const std::string page = text_of_sheet(skirt_by_hand().compose(), "at a glance");
+  CAPTURE(page);
+  CHECK(says(page, "Skirt in slate wool, worn on Saturday 19 June 2027."));
+  CHECK(says(page, "# May I cut now?"));
+  CHECK(says(page, "Slate wool (skirt and band) | Yes. The cloth is shrunk."));
+  CHECK(says(page, "Cotton lawn (skirt) | No. The cotton lawn is 1 yd short."));
+  CHECK(says(page, "# The next two acts that cannot be undone"));
+  CHECK(says(page, "Step 2 cuts good cloth | Cut 3 breadths of slate wool"));
+  CHECK(says(page, "HOLD step 3 | Cotton lawn: 5 yd needed, 4 yd bought, 1 yd short."));
+}
+
+TEST_CASE("at a glance: past eight rows to settle, holds are printed and the rest counted") {
+  SmallProject p = skirt_by_hand();
+  for (int i = 0; i < 9; ++i) {
+    Diagnostic w;
+    w.severity = Severity::warning;
+    w.sentence = "The placket ends inside pleat " + std::to_string(i + 1) + ".";
+    p.messages.push_back(w);
+  }
+  const std::vector<Sheet> sheets = p.compose();
+  const std::string page = text_of_sheet(sheets, "at a glance");
+  CAPTURE(page);
+  CHECK(says(page, "HOLD"));
+  CHECK_FALSE(says(page, "WARNING"));
+  CHECK(says(page, "and 9 warnings more ... "));
+  const std::string all = text_of_sheet(sheets, "to settle");  // the page that the line leads to
+  CHECK(says(all, "WARNING | The placket ends inside pleat 9."));
+}
+
+TEST_CASE("at a glance: an accepted hold is a decision, a guess tells what rests on it") {
+  SmallProject p = skirt_by_hand();
+  p.messages[0].accepted_because = "the band is cut from scraps";
+  Figure guess;
+  guess.key = "measures/waist to floor/side";
+  guess.value = Length::inches(41);
+  guess.shown = Shown::mark;
+  guess.guessed = true;
+  guess.guessed_from = "the front";
+  p.figures.add(guess);
+  Figure rests = guess;
+  rests.key = "pieces/skirt breadth/slate wool/side length";
+  rests.formula = "cut-length";
+  rests.action = Action::recut;
+  p.figures.add(rests);
+  const std::string page = text_of_sheet(p.compose(), "at a glance");
+  CAPTURE(page);
+  CHECK_FALSE(says(page, "HOLD"));
+  CHECK(says(page, "Decided cotton lawn | Decided: Cotton lawn: 5 yd needed, 4 yd bought, 1 yd short, because the band is cut from scraps."));
+  CHECK(says(page, "GUESSED | Waist to floor, side, 41 in: guessed from the front. On it rests: side length of skirt breadth in slate wool."));
+}
+
+TEST_CASE("to buy: needed, bought, and what is short with its tag") {
+  const std::string page = text_of_sheet(skirt_by_hand().compose(), "to buy");
+  CAPTURE(page);
+  CHECK(says(page, "One cloth is short. Lengths in yards, in shop steps of 1/8 yd, shrinkage added."));
+  CHECK(says(page, "slate wool, 56 in wide | 5 | 5 1/2 | 1/2"));
+  CHECK(says(page, "cotton lawn, 45 in wide | 5 | 4 | SHORT 1"));
+  CHECK(says(page, "Cotton lawn: buy 1 yd more, in one piece."));
+}
+
+TEST_CASE("cutting list: sizes with what is in them, cloth by cloth") {
+  const std::string page = text_of_sheet(skirt_by_hand().compose(), "cutting list");
+  CAPTURE(page);
+  CHECK(says(page, "10 pieces from 2 cloths."));
+  CHECK(says(page, "Slate wool: either way\nskirt breadth | 3 |  | 55 | 45 | selvage to selvage; seams 1/2 in, hem 3 in, top 1 in"));
+  CHECK(says(page, "Cotton lawn: either way HOLD until 1 yd more of cotton lawn is here, step 3"));
+}
+
+TEST_CASE("cutting layout: the lay in a sentence, the bound, the distances that lay it again") {
+  const std::vector<Sheet> sheets = skirt_by_hand().compose();
+  const std::string wool = text_of_sheet(sheets, "cutting layouts");
+  CAPTURE(wool);
+  CHECK(says(wool, "Cutting layout: slate wool"));
+  CHECK(says(wool, "5 pieces on 171 in; 5 1/2 yd bought."));
+  CHECK(says(wool, "No lay can be shorter than 143 in."));
+  CHECK(says(wool, "skirt breadth 2 | 45 | 1/2 | 55 \u00D7 45 in"));
+  CHECK(says(wool, "band 2 | 135 | 4 1/2 | 4 \u00D7 36 in"));
+  CHECK(says(wool, "1/16 in on this sheet is 1 in of cloth"));
+  CHECK(says(wool, "Second part. At 90 in cut straight across; no piece crosses."));
+  CHECK(says(wool, "Step 2 | Cut 3 breadths of slate wool"));
+  const std::string lawn = text_of_sheet(sheets, "cutting layouts", 1);
+  CHECK(says(lawn, "SHORT 1 yd more is needed, in one piece. On what was bought there is no room for band 1 and band 2."));
+}
+
+TEST_CASE("pleats: the sum in a sentence and the marks as running distances") {
+  const std::string page = text_of_sheet(skirt_by_hand().compose(), "pleats");
+  CAPTURE(page);
+  // 9 x 1 1/2 + 2 x 9 x 1 1/2 = 13 1/2 + 27 = 40 1/2 in flat
+  CHECK(says(page, "40 1/2 in of cloth becomes 13 1/2 in: 9 knife pleats. Each shows 1 1/2 in and is 1 1/2 in deep."));
+  CHECK(says(page, "\n1 | 1 1/2 | 4 1/2 | 1 1/2\n"));
+  CHECK(says(page, "\n9 | 37 1/2 | 40 1/2 | 13 1/2"));
+  CHECK(says(page, "Measure every mark from centre front."));
+  CHECK(says(page, "The other half is its mirror."));
+}
+
+TEST_CASE("order of work: what is done in one sentence, holds and what cannot be undone on their steps") {
+  const std::string page = text_of_sheet(skirt_by_hand().compose(), "order of work");
+  CAPTURE(page);
+  CHECK(says(page, "Step 1 is done."));
+  CHECK_FALSE(says(page, "Shrink the wool"));
+  CHECK(says(page, "2. Cut 3 breadths of slate wool / First, because a long piece cannot come out of scraps. / Cannot be undone: cuts good cloth. > 45 in three"));
+  CHECK(says(page, "3. HOLD until 1 yd more of cotton lawn is here"));
+  CHECK(says(page, "Stand the iron on its heel"));  // step 4 presses
+}
+
+TEST_CASE("order of work: only the next few where the set asks for it") {
+  SmallProject p = skirt_by_hand();
+  p.set.sheets[1].next_steps = 2;
+  const std::string page = text_of_sheet(p.compose(), "order of work");
+  CAPTURE(page);
+  CHECK(says(page, "2. Cut"));
+  CHECK_FALSE(says(page, "4. Mark"));
+  CHECK(says(page, "1 step follows, from step 4"));
+  CHECK_FALSE(says(page, "iron"));  // nothing on this sheet is pressed
+}
+
+TEST_CASE("how it was worked out: a run of like sums is shown once") {
+  SmallProject p = skirt_by_hand();
+  for (int k = 1; k <= 12; ++k) {
+    Figure f;
+    f.key = "pleats/back/mark " + std::to_string(k) + "/fold";
+    f.value = Length::inches(k);
+    f.shown = Shown::pleat_mark;
+    f.formula = "pleat-marks";
+    f.working = Working{"fold of pleat " + std::to_string(k), "k x flat / n", std::to_string(k) + " x 12 in / 12",
+                        std::to_string(k) + " in"};
+    p.figures.add(f);
+  }
+  const std::string page = text_of_sheet(p.compose(), "how it was worked out");
+  CAPTURE(page);
+  CHECK(says(page, "# Pleats: back"));
+  CHECK(says(page, "fold of pleat 1; 11 more are worked alike | k \u00D7 flat / n 1 \u00D7 12 in / 12 | 1 in"));
+  CHECK_FALSE(says(page, "fold of pleat 2"));
+}
+
+TEST_CASE("how it was worked out: private sums only where the set shows them") {
+  SmallProject p = skirt_by_hand();
+  Figure f;
+  f.key = "measures/waist to floor/longest";
+  f.value = Length::inches(43);
+  f.formula = "skirt-length";
+  f.is_private = true;
+  f.working = Working{"longest length", "the longest of them", "40 in, 41 in, 43 in", "43 in"};
+  p.figures.add(f);
+  CHECK(says(text_of_sheet(p.compose(), "how it was worked out"), "longest length"));
+  p.set.private_shown = false;
+  CHECK_FALSE(says(text_of_sheet(p.compose(), "how it was worked out"), "longest length"));
+}
+
+TEST_CASE("titles, conditions and contents of a set") {
+  SmallProject p = skirt_by_hand();
+  p.set.sheets.clear();
+  p.sheet("at a glance", "{title}");
+  p.sheet("pleats", "Pleats", "run");
+  p.sheet("cutting layouts", "Cutting layout: {cloth}", "cloth");
+  p.set.contents_page = true;
+  const std::vector<Sheet> sheets = p.compose();
+  REQUIRE(sheets.size() == 5);
+  CHECK(sheets[0].title == "Lamp-lighting supper skirt, 1868");
+  CHECK(sheets[1].title == "Contents");
+  CHECK(sheets[2].title == "Pleats: sides");
+  CHECK(sheets[3].title == "Cutting layout: slate wool");
+  CHECK(says(plain_of(sheets[1]), "Pleats: sides ... sheet pleats/sides"));
+  for (const Sheet& s : sheets) CHECK(s.starts_page);  // pin-up: each sheet starts a page
+}
+
+TEST_CASE("no figure is absent from any sheet") {
+  for (const Sheet& s : skirt_by_hand().compose()) {
+    CAPTURE(s.id);
+    CHECK_FALSE(says(plain_of(s), kFigureAbsent));
+  }
+}
+
+TEST_CASE("an empty project still makes sheets that say so") {
+  SmallProject p;
+  p.project.title = "Nothing yet";
+  p.all_sheets();
+  const std::vector<Sheet> sheets = p.compose();
+  CHECK(says(text_of_sheet(sheets, "at a glance"), "No cloth is cut for this garment."));
+  CHECK(says(text_of_sheet(sheets, "to buy"), "No cloth is named."));
+  CHECK(says(text_of_sheet(sheets, "cutting list"), "No piece is cut."));
+  CHECK(says(text_of_sheet(sheets, "order of work"), "There are no steps for what is written."));
+}
+
+TEST_CASE("a sheet's condition that cannot be answered leaves the sheet out") {
+  SmallProject p = skirt_by_hand();
+  Diagnostics diag;
+  p.set.sheets[2].when = parse_condition("has piping", {}, diag);
+  REQUIRE_FALSE(diag.has_errors());
+  CHECK(text_of_sheet(p.compose(), "to buy").empty());
+  p.facts = [](std::string_view, std::string_view) { return FactValue{true}; };
+  CHECK_FALSE(text_of_sheet(p.compose(), "to buy").empty());
+}
