@@ -74,7 +74,7 @@ void Pen::length(Face face, Length size, const LengthText& length) {
   if (!length.unit.empty()) letters(face, size, U" " + letters_of(length.unit));
 }
 
-void Pen::lead(const Piece& piece) {
+void Pen::lead(const TextPiece& piece) {
   if (!piece.gap.is_zero()) {
     move(piece.gap);
   } else if (piece.space_before) {
@@ -82,7 +82,7 @@ void Pen::lead(const Piece& piece) {
   }
 }
 
-void Pen::piece(const Piece& piece, const TypeScale& scale) {
+void Pen::piece(const TextPiece& piece, const TypeScale& scale) {
   switch (piece.of.kind) {
     case Inline::Kind::words: letters(piece.of.face, piece.size, piece.letters); break;
     case Inline::Kind::length: length(piece.of.face, piece.size, piece.of.length); break;

@@ -18,9 +18,9 @@ class Pen {
   void letters(Face face, Length size, std::u32string_view text, Length rise = Length());
   // The trade's set fraction: whole number, squeezed space, small raised numerator, full stroke, small lowered denominator.
   void length(Face face, Length size, const LengthText& length);
-  void piece(const Piece& piece, const TypeScale& scale);
+  void piece(const TextPiece& piece, const TypeScale& scale);
   // What stands between this piece and the one before it on the same line.
-  void lead(const Piece& piece);
+  void lead(const TextPiece& piece);
   void move(Length by);
   void finish();  // hands the open run to `runs`
   Length at() const { return start_ + size_.times(advance_, 1000); }

@@ -15,7 +15,7 @@ bool is_blank(char32_t c) { return c == U' ' || c == U'\n' || c == U'\t' || c ==
 struct Gatherer {
   const TypeScale& scale;
   Length base;
-  std::vector<Piece> out;
+  std::vector<TextPiece> out;
   bool space = false;
   Face space_face = Face::regular;
   Inline::Size space_kind = Inline::Size::as_text;
@@ -27,7 +27,7 @@ struct Gatherer {
     space_face = item.face;
     space_kind = item.size;
   }
-  void add(Piece piece) {
+  void add(TextPiece piece) {
     piece.must_break = line_end;
     piece.size = size_of(piece.of.size, base, scale);
     if (!out.empty() && !line_end && space) {
@@ -40,13 +40,13 @@ struct Gatherer {
     out.push_back(std::move(piece));
   }
   void words(const Inline& item) {
-    Piece piece;
+    TextPiece piece;
     const auto flush = [&] {
       if (piece.letters.empty()) return;
       piece.of.face = item.face;
       piece.of.size = item.size;
       add(std::move(piece));
-      piece = Piece();
+      piece = TextPiece();
     };
     for (char32_t c : decode_utf8(item.words)) {
       if (is_blank(c)) {
@@ -60,13 +60,13 @@ struct Gatherer {
   }
 };
 
-bool is_kind(const Piece& piece, Inline::Kind kind) { return piece.of.kind == kind; }
+bool is_kind(const TextPiece& piece, Inline::Kind kind) { return piece.of.kind == kind; }
 
 // A box belongs to the word after it; one with nothing after it on its line belongs to the word before.
-void bind_signs(std::vector<Piece>& pieces) {
+void bind_signs(std::vector<TextPiece>& pieces) {
   bool bound = false;  // to the sign before it
   for (std::size_t i = 0; i < pieces.size(); ++i) {
-    Piece& piece = pieces[i];
+    TextPiece& piece = pieces[i];
     const bool is_tag = is_kind(piece, Inline::Kind::tag), is_box = is_kind(piece, Inline::Kind::tick_box);
     const bool has_next = i + 1 < pieces.size() && !pieces[i + 1].must_break;
     if (is_tag || is_box) {
@@ -107,7 +107,7 @@ Length size_of(Inline::Size size, Length base, const TypeScale& scale) {
   return base;
 }
 
-std::vector<Piece> pieces_of(const Text& text, Length base, const TypeScale& scale) {
+std::vector<TextPiece> pieces_of(const Text& text, Length base, const TypeScale& scale) {
   Gatherer gatherer{scale, base, {}};
   for (const Inline& item : text) {
     switch (item.kind) {
@@ -116,7 +116,7 @@ std::vector<Piece> pieces_of(const Text& text, Length base, const TypeScale& sca
       case Inline::Kind::length:
       case Inline::Kind::tag:
       case Inline::Kind::tick_box: {
-        Piece piece;
+        TextPiece piece;
         piece.of = item;
         gatherer.add(std::move(piece));
         break;
@@ -127,10 +127,10 @@ std::vector<Piece> pieces_of(const Text& text, Length base, const TypeScale& sca
   return std::move(gatherer.out);
 }
 
-Text text_of_pieces(const std::vector<Piece>& pieces, std::size_t first, std::size_t last) {
+Text text_of_pieces(const std::vector<TextPiece>& pieces, std::size_t first, std::size_t last) {
   Text text;
   for (std::size_t i = first; i < last; ++i) {
-    const Piece& piece = pieces[i];
+    const TextPiece& piece = pieces[i];
     if (i > first && piece.space_before) append_words(text, piece.space_face, piece.space_kind, " ");
     if (piece.of.kind != Inline::Kind::words) {
       text.push_back(piece.of);

@@ -7,7 +7,7 @@
 
 namespace gownsheaf {
 
-struct Piece {
+struct TextPiece {
   Inline of;                 // face, kind, tag, length; its `words` are not used, `letters` are
   Length size;
   std::u32string letters;    // of a piece of words
@@ -21,9 +21,9 @@ struct Piece {
 };
 
 // base: the size of inlines that have none of their own.
-std::vector<Piece> pieces_of(const Text& text, Length base, const TypeScale& scale);
+std::vector<TextPiece> pieces_of(const Text& text, Length base, const TypeScale& scale);
 // Pieces [first, last) as the text of one line.
-Text text_of_pieces(const std::vector<Piece>& pieces, std::size_t first, std::size_t last);
+Text text_of_pieces(const std::vector<TextPiece>& pieces, std::size_t first, std::size_t last);
 // A measured length or a verdict inside a line never falls below the scale's length size.
 Length size_of(Inline::Size size, Length base, const TypeScale& scale);
 

@@ -16,7 +16,7 @@ struct Need {
 Length widest_word(const Text& text, const Bench& bench) {
   Length widest;
   const Length base = Length::points(bench.scale().text);
-  const std::vector<Piece> pieces = pieces_of(text, base, bench.scale());
+  const std::vector<TextPiece> pieces = pieces_of(text, base, bench.scale());
   for (std::size_t i = 0; i < pieces.size();) {
     Pen pen(bench.type.fonts());
     std::size_t k = i;

@@ -18,7 +18,7 @@ class LineBreaker {
   LineBreaker(const FontSet& fonts, const TypeScale& scale, Length room)
       : fonts_(&fonts), scale_(&scale), room_(room), pen_(fonts) {}
 
-  std::vector<Text> lines(const std::vector<Piece>& pieces) {
+  std::vector<Text> lines(const std::vector<TextPiece>& pieces) {
     for (std::size_t i = 0; i < pieces.size();) {
       std::size_t end = i + 1;
       while (end < pieces.size() && !pieces[end].may_break && !pieces[end].must_break) ++end;
@@ -37,16 +37,16 @@ class LineBreaker {
   }
 
  private:
-  void put(Pen& pen, const Piece& piece, bool at_start) const {
+  void put(Pen& pen, const TextPiece& piece, bool at_start) const {
     if (!at_start) pen.lead(piece);
     pen.piece(piece, *scale_);
   }
-  bool fits(const std::vector<Piece>& pieces, std::size_t first, std::size_t last) const {
+  bool fits(const std::vector<TextPiece>& pieces, std::size_t first, std::size_t last) const {
     Pen pen = pen_;
     for (std::size_t i = first; i < last; ++i) put(pen, pieces[i], line_.empty() && i == first);
     return pen.at() <= room_;
   }
-  void add(const Piece& piece) {
+  void add(const TextPiece& piece) {
     put(pen_, piece, line_.empty());
     line_.push_back(piece);
   }
@@ -57,7 +57,7 @@ class LineBreaker {
     pen_ = Pen(*fonts_);
   }
   // Longer than a whole line: broken between letters. A length or a sign goes over whole as long as it fits at all.
-  void add_in_parts(Piece piece) {
+  void add_in_parts(TextPiece piece) {
     if (fits({piece}, 0, 1)) return add(piece);
     if (piece.of.kind != Inline::Kind::words) {
       end_line();
@@ -65,7 +65,7 @@ class LineBreaker {
       piece = as_letters(piece);
     }
     while (!piece.letters.empty()) {
-      Piece part = piece;
+      TextPiece part = piece;
       std::size_t count = 0;
       while (count < piece.letters.size()) {
         part.letters = piece.letters.substr(0, count + 1);
@@ -83,8 +83,8 @@ class LineBreaker {
       if (!piece.letters.empty()) end_line();
     }
   }
-  static Piece as_letters(const Piece& piece) {
-    Piece letters = piece;
+  static TextPiece as_letters(const TextPiece& piece) {
+    TextPiece letters = piece;
     letters.of.kind = Inline::Kind::words;
     const std::vector<char32_t> decoded = decode_utf8(piece.of.length.plain());
     letters.letters.assign(decoded.begin(), decoded.end());
@@ -96,7 +96,7 @@ class LineBreaker {
   const TypeScale* scale_;
   Length room_;
   Pen pen_;
-  std::vector<Piece> line_;
+  std::vector<TextPiece> line_;
   std::vector<Text> lines_;
 };
 
@@ -118,9 +118,9 @@ class LineSetter {
   LineSetter(const FontSet& fonts, const TypeScale& scale, Turned turned)
       : fonts_(&fonts), scale_(&scale), turned_(turned), pen_(fonts, &runs_) {}
 
-  std::vector<Mark> set(const std::vector<Piece>& pieces) {
+  std::vector<Mark> set(const std::vector<TextPiece>& pieces) {
     for (std::size_t i = 0; i < pieces.size(); ++i) {
-      const Piece& piece = pieces[i];
+      const TextPiece& piece = pieces[i];
       if (i > 0) pen_.lead(piece);
       if (piece.of.kind == Inline::Kind::tag) {
         tag(piece);
@@ -150,7 +150,7 @@ class LineSetter {
     for (TextRun& run : mark.runs) run.offset -= start;
     marks_.push_back({std::move(mark)});
   }
-  void tag(const Piece& piece) {
+  void tag(const TextPiece& piece) {
     flush();
     const Length from = pen_.at();
     pen_.piece(piece, *scale_);
@@ -188,7 +188,7 @@ class LineSetter {
 Length Typesetter::width(const Text& text, double size) const {
   Pen pen(*fonts_);
   bool first = true;
-  for (const Piece& piece : pieces_of(text, base_size(size, *scale_), *scale_)) {
+  for (const TextPiece& piece : pieces_of(text, base_size(size, *scale_), *scale_)) {
     if (!first) pen.lead(piece);
     first = false;
     pen.piece(piece, *scale_);

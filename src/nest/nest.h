@@ -51,7 +51,7 @@ struct Lay {
   std::vector<std::pair<int, int>> left_out;  // part, copy
   std::vector<Length> used;           // per strip: right-most end of a part
   Length bound;                       // of the open strip, or of all strips' length together: no lay is shorter
-  bool proven = false;                // used == bound, or search was exhaustive
+  bool proven = false;                // one strip, everything placed, used == bound
   std::int64_t work = 0;              // steps done
   std::string unsupported;            // not empty: nothing was placed; says which field cannot be honoured
 };

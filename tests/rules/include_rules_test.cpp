@@ -128,3 +128,24 @@ TEST_CASE("the top level holds what it should and nothing else", "[rules]") {
     CHECK(allowed.count(name) == 1);
   }
 }
+
+TEST_CASE("no two headers define a type of the same name", "[rules]") {
+  // Two types of one name in one namespace link without a word and crash later.
+  std::map<std::string, std::string> first_seen;
+  for (const auto& entry : fs::recursive_directory_iterator(kTop / "src")) {
+    if (entry.path().extension() != ".h") continue;
+    const std::string file = fs::relative(entry.path(), kTop).string();
+    std::ifstream in(entry.path());
+    std::string space;
+    for (std::string line; std::getline(in, line);) {
+      if (line.rfind("namespace ", 0) == 0) space = line.substr(10, line.find(' ', 10) - 10) + "::";
+      for (const std::string word : {"struct ", "class ", "enum class "}) {
+        if (line.rfind(word, 0) != 0 || line.back() == ';') continue;
+        const std::size_t end = line.find_first_of(" :{", word.size());
+        const auto [at, fresh] = first_seen.emplace(space + line.substr(word.size(), end - word.size()), file);
+        INFO(at->first << " in " << at->second << " and " << file);
+        CHECK((fresh || at->second == file));
+      }
+    }
+  }
+}

@@ -1,0 +1,237 @@
+// Rectangles on strips. Each pass places the parts one after another, in some order, at the best place of a skyline or in
+// a hole behind it; a search over orders keeps the best pass. Steps of work are placements, so effort never depends on
+// the machine's speed.
+#include <algorithm>
+#include <numeric>
+#include <random>
+#include <tuple>
+
+#include "nest/nest.h"
+#include "nest/skyline.h"
+
+namespace gownsheaf::nest {
+namespace {
+
+struct Choice { Length along, across; Pose pose; };  // one way to lie
+struct Item { int part, copy; };
+
+std::vector<Choice> choices_of(const Part& part) {
+  const Box box = bounds(part.outline);
+  std::vector<Choice> choices;
+  for (const Pose& pose : part.poses) {
+    const bool turned = pose.quarter_turns % 2 != 0;
+    const Choice choice{turned ? box.height : box.width, turned ? box.width : box.height, pose};
+    const bool seen = std::any_of(choices.begin(), choices.end(), [&](const Choice& c) {
+      return c.along == choice.along && c.across == choice.across;
+    });
+    if (!seen) choices.push_back(choice);  // a mirrored or half-turned rectangle is itself
+  }
+  return choices;
+}
+
+std::string unsupported(const Request& r) {
+  for (const Part& part : r.parts) {
+    if (!is_rectangle(part.outline)) return "an outline that is not a rectangle";
+    if (part.poses.empty()) return "a part without an allowed pose";
+    if (part.copies < 0) return "a negative number of copies";
+    if (part.lattice && part.lattice->step <= Length()) return "a lattice whose step is not above nothing";
+    for (const int strip : part.strips) {
+      if (strip < 0 || strip >= static_cast<int>(r.strips.size())) return "a part allowed on a strip that is not there";
+    }
+  }
+  for (std::size_t i = 0; i < r.strips.size(); ++i) {
+    if (!r.strips[i].length && i + 1 < r.strips.size()) return "an open strip that is not the last";
+    if (r.strips[i].cost != r.strips[0].cost) return "strips of different cost";
+  }
+  if (r.gap < Length()) return "a negative gap";
+  return "";
+}
+
+struct Result {
+  std::vector<Placed> placed;
+  std::vector<std::pair<int, int>> left_out;
+  std::vector<Length> used;
+  Area left_out_area;
+};
+
+bool better(const Result& a, const Result& b) {
+  if (a.left_out_area != b.left_out_area) return a.left_out_area < b.left_out_area;
+  for (std::size_t i = a.used.size(); i-- > 0;) {  // the open strip, then the last of the closed
+    if (a.used[i] != b.used[i]) return a.used[i] < b.used[i];
+  }
+  return false;
+}
+
+class Search {
+ public:
+  explicit Search(const Request& request) : r_(request) {
+    for (const Part& part : r_.parts) choices_.push_back(choices_of(part));
+    for (const Strip& s : r_.strips) skylines_.emplace_back(s.width, s.length, r_.gap, &s.obstacles);
+  }
+
+  // Places the items in this order. Costs one step of work an item.
+  Result pass(const std::vector<Item>& order, bool by_end) {
+    Result result;
+    result.used.assign(r_.strips.size(), Length());
+    for (Skyline& s : skylines_) s.clear();
+    for (const Item& item : order) {
+      if (!place(item, by_end, result)) {
+        result.left_out.emplace_back(item.part, item.copy);
+        result.left_out_area += bounds(r_.parts[static_cast<std::size_t>(item.part)].outline).area();
+      }
+    }
+    work_ += static_cast<std::int64_t>(order.size());
+    return result;
+  }
+
+  void idle() { ++work_; }
+  std::int64_t work() const { return work_; }
+
+ private:
+  bool place(const Item& item, bool by_end, Result& result) {
+    const auto p = static_cast<std::size_t>(item.part);
+    const Part& part = r_.parts[p];
+    for (std::size_t s = 0; s < r_.strips.size(); ++s) {
+      if (!part.strips.empty() && std::find(part.strips.begin(), part.strips.end(), static_cast<int>(s)) == part.strips.end()) {
+        continue;
+      }
+      std::optional<Spot> best;
+      Wanted best_wanted;
+      const Choice* best_choice = nullptr;
+      for (const Choice& choice : choices_[p]) {
+        Wanted wanted{choice.along, choice.across, part.fixed_y, std::nullopt, std::nullopt};
+        if (part.lattice) {
+          wanted.lattice_step = part.lattice->step;
+          wanted.lattice_phase = part.lattice->phase;
+        }
+        const std::optional<Spot> spot = skylines_[s].find(wanted, by_end);
+        if (spot && (!best || spot->end < best->end || (spot->end == best->end && spot->x < best->x))) {
+          best = spot;
+          best_wanted = wanted;
+          best_choice = &choice;
+        }
+      }
+      if (!best) continue;
+      skylines_[s].place(best_wanted, *best);
+      result.placed.push_back({item.part, item.copy, static_cast<int>(s), best_choice->pose, {best->x, best->y}});
+      result.used[s] = std::max(result.used[s], best->end);
+      return true;
+    }
+    return false;
+  }
+
+  const Request& r_;
+  std::vector<std::vector<Choice>> choices_;
+  std::vector<Skyline> skylines_;
+  std::int64_t work_ = 0;
+};
+
+// No lay is shorter: area over width; the longest part; parts of which no two lie side by side, end to end.
+Length bound_of(const Request& r) {
+  Length width, stacked, longest;
+  for (const Strip& s : r.strips) width = std::max(width, s.width);
+  Area area;
+  for (const Part& part : r.parts) {
+    const std::vector<Choice> choices = choices_of(part);
+    Length least_along = choices[0].along, least_across = choices[0].across;
+    for (const Choice& c : choices) {
+      least_along = std::min(least_along, c.along);
+      least_across = std::min(least_across, c.across);
+    }
+    if (part.copies > 0) longest = std::max(longest, least_along);
+    if (least_across + least_across + r.gap > width) stacked += (least_along + r.gap) * part.copies;
+    area += bounds(part.outline).area() * part.copies;
+  }
+  if (width <= Length()) return longest;
+  return std::max({area.over(width, Rounding::up), longest, stacked - r.gap, Length()});
+}
+
+std::vector<std::vector<Item>> first_orders(const Request& r) {
+  std::vector<Item> items;
+  std::vector<Box> box;
+  for (std::size_t p = 0; p < r.parts.size(); ++p) {
+    box.push_back(bounds(r.parts[p].outline));
+    for (int c = 0; c < r.parts[p].copies; ++c) items.push_back({static_cast<int>(p), c});
+  }
+  const auto by = [&](auto key) {
+    std::vector<Item> order = items;
+    std::stable_sort(order.begin(), order.end(), [&](const Item& a, const Item& b) {
+      return key(box[static_cast<std::size_t>(a.part)]) > key(box[static_cast<std::size_t>(b.part)]);
+    });
+    return order;
+  };
+  return {by([](const Box& b) { return b.area(); }),
+          by([](const Box& b) { return b.height; }),
+          by([](const Box& b) { return b.width; }),
+          by([](const Box& b) { return std::max(b.width, b.height); }),
+          by([](const Box& b) { return b.width + b.height; })};
+}
+
+}  // namespace
+
+Lay lay_rectangles(const Request& request) {
+  Lay lay;
+  lay.unsupported = unsupported(request);
+  if (!lay.unsupported.empty()) return lay;
+  lay.bound = bound_of(request);
+  Search search(request);
+
+  std::vector<std::vector<Item>> orders = first_orders(request);
+  std::vector<Item> order = orders[0];
+  bool by_end = false;
+  Result best = search.pass(order, by_end);
+  const auto at_bound = [&] {
+    return request.strips.size() == 1 && best.left_out.empty() && !best.used.empty() && best.used[0] <= lay.bound;
+  };
+  const auto work_left = [&] { return search.work() + static_cast<std::int64_t>(order.size()) <= request.work; };
+  for (std::size_t i = 0; i < orders.size() && order.size() > 1; ++i) {
+    for (const bool end_first : {false, true}) {
+      if (at_bound() || !work_left()) break;
+      Result result = search.pass(orders[i], end_first);
+      if (better(result, best)) {
+        best = std::move(result);
+        order = orders[i];
+        by_end = end_first;
+      }
+    }
+  }
+  // Swaps and moves in the best order; an equally good order is taken too, so that the search can walk over flat ground.
+  std::mt19937 dice(request.seed);
+  const auto any = [&](std::size_t n) { return static_cast<std::size_t>(dice() % n); };
+  Result current = best;
+  while (order.size() > 1 && !at_bound() && work_left()) {
+    std::vector<Item> next = order;
+    const std::size_t a = any(next.size()), b = any(next.size());
+    if (dice() % 2 == 0) {
+      std::swap(next[a], next[b]);
+    } else {
+      const Item moved = next[a];
+      next.erase(next.begin() + static_cast<std::ptrdiff_t>(a));
+      next.insert(next.begin() + static_cast<std::ptrdiff_t>(b), moved);
+    }
+    const bool next_by_end = dice() % 8 == 0 ? !by_end : by_end;
+    if (order[a].part == order[b].part && next_by_end == by_end) {
+      search.idle();  // swapping two copies of one part changes nothing
+      continue;
+    }
+    Result result = search.pass(next, next_by_end);
+    if (better(current, result)) continue;
+    order = std::move(next);
+    by_end = next_by_end;
+    current = std::move(result);
+    if (better(current, best)) best = current;
+  }
+
+  lay.placed = std::move(best.placed);
+  std::sort(lay.placed.begin(), lay.placed.end(), [](const Placed& a, const Placed& b) {
+    return std::tie(a.strip, a.at.x, a.at.y, a.part, a.copy) < std::tie(b.strip, b.at.x, b.at.y, b.part, b.copy);
+  });
+  lay.left_out = std::move(best.left_out);
+  std::sort(lay.left_out.begin(), lay.left_out.end());
+  lay.used = std::move(best.used);
+  lay.proven = at_bound();
+  lay.work = search.work();
+  return lay;
+}
+
+}  // namespace gownsheaf::nest
