@@ -50,9 +50,9 @@ TEST_CASE("condition: three values follow the least and the greatest", "[conditi
     for (const Truth b : all) {
       CHECK((a && b) == (a < b ? a : b));
       CHECK((a || b) == (a < b ? b : a));
-      CHECK(!(a && b) == (!a || !b));
+      CHECK((!(a && b)) == (!a || !b));
     }
-  CHECK(!Truth::unknown == Truth::unknown);
+  CHECK((!Truth::unknown) == Truth::unknown);
 }
 
 TEST_CASE("condition: `not` binds before `and`, `and` before `or`", "[condition]") {
