@@ -72,7 +72,7 @@ TEST_CASE("may I cut: no, with the earliest step that is not done", "[may-cut]")
   Diagnostics diag;
   const CutVerdict v = verdict(g, "white muslin", diag);
   CHECK(v.verdict == MayCut::no);
-  CHECK(v.reason == "Step 4, shrink the white muslin first, is not done.");
+  CHECK(v.reason == "Step 2, shrink the white muslin first, is not done.");
   g.project.work.done = {{"lay-out-cloth", std::nullopt, {}}};  // done in spite of that: what came before no longer counts
   CHECK(verdict(g, "white muslin", diag).verdict == MayCut::yes);
 }
