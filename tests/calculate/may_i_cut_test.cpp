@@ -105,6 +105,16 @@ TEST_CASE("may I cut: a hold on the cloth, its piece, its run or round, or its s
   CHECK(verdict(g, "slate wool", diag).verdict == MayCut::yes);
 }
 
+TEST_CASE("may I cut: a hold that speaks of the body is named, never quoted", "[may-cut]") {
+  WorkGarment g = skirt_garment();
+  all_ready(g);
+  Diagnostics diag;
+  Diagnostic d = hold("pleats", "sides");
+  d.is_private = true;
+  diag.add(d);
+  CHECK(verdict(g, "slate wool", diag).reason == "The hold on sides is not settled.");
+}
+
 TEST_CASE("may I cut: warnings stop nobody", "[may-cut]") {
   WorkGarment g = skirt_garment();
   all_ready(g);

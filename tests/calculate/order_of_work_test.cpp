@@ -80,6 +80,33 @@ TEST_CASE("work: the reason is that of the first step not yet done", "[work]") {
   CHECK(planned(g, t)[2].reason.empty());
 }
 
+TEST_CASE("work: where only an absent step had a reason, the step that comes first is named", "[work]") {
+  WorkGarment g = skirt_garment();
+  Templates t;
+  t.steps = {step_named("sew"), step_named("bones", {hard_after("sew", "a bone needs its channel")}),
+             step_named("try-on", {hard_after("bones", "bones change the closing line")})};
+  t.steps[1].when = when("has boned");
+  CHECK(words_of(planned(g, t)[1].reason) == "Step 1 comes first.");
+  g.project.work.done = {done("sew")};
+  CHECK(planned(g, t)[1].reason.empty());
+}
+
+TEST_CASE("work: a hold that speaks of the body is named, never quoted", "[work]") {
+  Templates t;
+  t.steps = {step_named("cut", {}, "cloth")};
+  t.steps[0].cannot_undo = "cuts good cloth";
+  Diagnostics diag;
+  Diagnostic d;
+  d.code = "waist-seam-differs";
+  d.severity = Severity::hold;
+  d.item = "sides";
+  d.sentence = "The waist is 27 in.";
+  d.is_private = true;
+  diag.add(d);
+  const auto work = planned(skirt_garment(), t, diag);
+  CHECK(work[0].holds == std::vector<std::string>{"until the hold on sides is settled"});
+}
+
 TEST_CASE("work: `done` names every item of a step, or one", "[work]") {
   WorkGarment g = skirt_garment();
   Templates t;

@@ -65,7 +65,7 @@ TEST_CASE("steps: free steps keep the library's order, waiting ones come as soon
   CHECK(stable_order(contracted(g)) == std::vector<std::size_t>{1, 2, 0, 3});
 }
 
-TEST_CASE("steps: what an absent step waits for passes on, with its own reason", "[steps]") {
+TEST_CASE("steps: what an absent step waits for passes on, without a reason that speaks of it", "[steps]") {
   Graph g = graph_of(3);
   g[2].after.push_back({1, true, "second reason"});
   g[1].after.push_back({0, true, "first reason"});
@@ -74,7 +74,10 @@ TEST_CASE("steps: what an absent step waits for passes on, with its own reason",
   REQUIRE(c[2].after.size() == 1);
   CHECK(c[2].after[0].before == 0);
   CHECK(c[2].after[0].hard);
-  CHECK(c[2].after[0].because == "first reason");
+  CHECK(c[2].after[0].because.empty());
+  g[2].after.push_back({0, true, "third reason"});  // written for it directly as well
+  CHECK(contracted(g)[2].after[0].because == "third reason");
+  g[2].after.pop_back();
   g[2].after[0].hard = false;  // a wish followed by a must is a wish
   CHECK_FALSE(contracted(g)[2].after[0].hard);
 }
