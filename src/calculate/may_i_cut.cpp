@@ -114,16 +114,24 @@ class Judge {
     for (const Diagnostic& d : messages_) {
       if (d.severity != Severity::hold || d.accepted_because.empty() || !concerns(d, v, cuts)) continue;
       if (!v.decided.empty()) v.decided += ' ';
-      v.decided += "Decided: " + without_stop(d.sentence) + ", because " + without_stop(d.accepted_because) + ".";
+      v.decided += "Decided: " + without_stop(d.is_private ? words_of_hold(d) : d.sentence) + ", because " +
+                   without_stop(d.accepted_because) + ".";
       if (d.code == "cloth-short" || d.code == "lengths-too-short") short_is_decided = true;
     }
     return short_is_decided;
   }
 
+  // A hold that speaks of the body is named, never quoted: the answer hangs where others read it.
+  static std::string words_of_hold(const Diagnostic& d) {
+    if (!d.is_private) return capitalised(without_stop(d.sentence)) + ".";
+    const std::string what = d.item.empty() ? "the measures" : d.item;
+    return d.accepted_because.empty() ? "The hold on " + what + " is not settled." : "the hold on " + what + ".";
+  }
+
   bool stopped_by_hold(CutVerdict& v, const Steps& cuts) const {
     for (const Diagnostic& d : messages_) {
       if (d.severity != Severity::hold || !d.accepted_because.empty() || !concerns(d, v, cuts)) continue;
-      v.reason = capitalised(without_stop(d.sentence)) + ".";
+      v.reason = words_of_hold(d);
       return true;
     }
     return false;
@@ -166,8 +174,9 @@ class Judge {
       const Figure* f = part.figure.empty() ? nullptr : figures_.find(part.figure);
       words += f != nullptr ? plain_text(*f, project_.show_lengths_in.value.value_or(ShownIn::inches)) : part.words;
     }
-    // The first sentence is the act; what follows is how.
-    if (const auto stop = words.find(". "); stop != std::string::npos) words.resize(stop);
+    // What stands before the first pause is the act; what follows is how.
+    for (const char* pause : {". ", "; ", ": ", ", "})
+      if (const auto stop = words.find(pause); stop != std::string::npos) words.resize(stop);
     words = without_stop(words);
     if (!words.empty() && words.front() >= 'A' && words.front() <= 'Z') words.front() = static_cast<char>(words.front() - 'A' + 'a');
     return words;

@@ -97,6 +97,8 @@ std::string until(const Diagnostic& hold, const Project& project, const Figures&
       return "until " + plain_text(*missing, project.show_lengths_in.value.value_or(ShownIn::inches)) + " more of " +
              hold.item + " is here";
   }
+  // A hold that speaks of the body is named, never quoted: steps hang where others read them.
+  if (hold.is_private) return "until the hold on " + (hold.item.empty() ? std::string("the measures") : hold.item) + " is settled";
   return "until this is settled: " + hold.sentence;
 }
 
@@ -167,15 +169,21 @@ std::vector<PlannedStep> order_of_work(const Project& project, const Templates& 
   }
   const std::vector<StepNode> nodes = contracted(all.nodes);
   std::vector<PlannedStep> work;
+  std::vector<int> numbers(nodes.size(), 0);
   for (const std::size_t i : stable_order(nodes)) {
     PlannedStep p = planned(all.steps[i], project, figures, facts);
-    p.number = static_cast<int>(work.size()) + 1;
+    p.number = numbers[i] = static_cast<int>(work.size()) + 1;
+    int first_waited_for = 0;  // where all it waits for was passed on, no written reason fits: its number is the reason
     for (const StepEdge& edge : nodes[i].after) {
       if (!edge.hard) continue;
       const StepInstance& earlier = all.steps[edge.before];
       p.hard_after.push_back(earlier.id);
-      if (p.reason.empty() && !earlier.done && !edge.because.empty()) p.reason = {{as_sentence(edge.because), ""}};
+      if (earlier.done) continue;
+      if (first_waited_for == 0) first_waited_for = numbers[edge.before];
+      if (p.reason.empty() && !edge.because.empty()) p.reason = {{as_sentence(edge.because), ""}};
     }
+    if (p.reason.empty() && first_waited_for > 0)
+      p.reason = {{"Step " + whole_number(first_waited_for) + " comes first.", ""}};
     work.push_back(std::move(p));
   }
   add_holds(work, project, figures, diag);

@@ -13,7 +13,7 @@ class Contraction {
       : nodes_(nodes), self_(self), through_hard_(nodes.size()), through_soft_(nodes.size()) {}
 
   std::vector<StepEdge> edges() {
-    for (const StepEdge& edge : nodes_[self_].after) follow(edge, true);
+    for (const StepEdge& edge : nodes_[self_].after) follow(edge);
     return std::move(found_);
   }
 
@@ -21,15 +21,15 @@ class Contraction {
   struct Way { const StepEdge* edge; bool hard; };
 
   // Depth first with a stack of its own, in the order in which edges are written.
-  void follow(const StepEdge& first, bool hard) {
-    std::vector<Way> stack{{&first, hard}};
+  void follow(const StepEdge& first) {
+    std::vector<Way> stack{{&first, true}};
     while (!stack.empty()) {
       const Way way = stack.back();
       stack.pop_back();
       const bool all_hard = way.hard && way.edge->hard;
       const std::size_t to = way.edge->before;
       if (nodes_[to].present) {
-        keep(to, all_hard, way.edge->because);
+        keep(to, all_hard, way.edge == &first ? first.because : std::string());
         continue;
       }
       auto& seen = all_hard ? through_hard_ : through_soft_;
@@ -45,9 +45,11 @@ class Contraction {
     const auto [at, fresh] = place_.emplace(to, found_.size());
     if (fresh) {
       found_.push_back({to, hard, because});
-    } else if (hard && !found_[at->second].hard) {
-      found_[at->second] = {to, true, because};
+      return;
     }
+    StepEdge& met = found_[at->second];
+    if ((hard && !met.hard && !because.empty()) || met.because.empty()) met.because = because;
+    met.hard = met.hard || hard;
   }
 
   const std::vector<StepNode>& nodes_;

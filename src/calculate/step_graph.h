@@ -28,8 +28,8 @@ struct StepNode {
 // in a library is a fault whichever conditions hold today.
 std::vector<std::size_t> hard_ring(const std::vector<StepNode>& nodes);
 
-// The same nodes with edges among present ones only. An edge made of several is hard when all of them are; it keeps the
-// reason of the one that names the node that comes first. A node waits for another once.
+// The same nodes with edges among present ones only. An edge made of several is hard when all of them are; it has no
+// reason, because each reason was written about the absent node. A node waits for another once.
 std::vector<StepNode> contracted(const std::vector<StepNode>& nodes);
 
 // Present nodes in order. Hard edges must be free of rings.

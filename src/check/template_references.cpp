@@ -43,6 +43,7 @@ ReferenceCount check_references(const Entry& e, const std::string& for_each, boo
   const SayRead read = read_say(e.text);
   if (read.fault) {
     diag.error("braces", part_of_text(e, read.fault->at, read.fault->length), read.fault->sentence, "{run:count}");
+    ++count.faults;
     return count;
   }
   for (const SayPiece& piece : read.pieces) {
@@ -55,6 +56,7 @@ ReferenceCount check_references(const Entry& e, const std::string& for_each, boo
     Wrong wrong = wrong_with(r, piece.text, for_each);
     if (!wrong.sentence.empty()) {
       diag.error("unknown-figure", part_of_text(e, piece.at, piece.length), std::move(wrong.sentence), std::move(wrong.hint));
+      ++count.faults;
       continue;
     }
     if (r.quantity.empty()) ++count.names;

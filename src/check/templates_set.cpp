@@ -34,8 +34,9 @@ void read_packet_set(const Entry& file, Templates& into, TemplateNames& names, D
   const TemplateBlock block(file, "set", diag);
   PacketSet set;
   set.name = block.text("set");
-  set.reads_from = block.length("reads from").value_or(Length{});
-  if (block.entry("reads from") != nullptr && (set.reads_from < Length::cm(20) || set.reads_from > Length::cm(200)))
+  const auto reads_from = block.length("reads from");
+  set.reads_from = reads_from.value_or(Length{});
+  if (reads_from && (set.reads_from < Length::cm(20) || set.reads_from > Length::cm(200)))
     block.error("out-of-range", "reads from", "A sheet is read from between 20 cm and 2 m.", "reads from: 60 cm");
   set.private_shown = block.text("private") == "shown";
   for (const Entry* e : block.blocks("sheets")) {

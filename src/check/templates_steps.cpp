@@ -56,7 +56,8 @@ class StepReader {
     step_.shows = block_.texts("shows");
     if (const Entry* shows = block_.entry("shows")) {
       each_text(*shows, [&](const Entry& line) {
-        if (check_references(line, step_.for_each, false, diag_).figures != 1)
+        const ReferenceCount refs = check_references(line, step_.for_each, false, diag_);
+        if (refs.faults == 0 && refs.figures != 1)
           diag_.error("shows-form", line.at, "Each line of `shows` holds one figure.", "\"{run:depth} deep\"");
       });
       if (step_.shows.size() > kMostShown)
@@ -101,7 +102,9 @@ class StepReader {
     const Entry* times = hours.entry("times");
     if (times == nullptr) return;
     const SayRead read = read_say(times->text);
-    if (check_references(*times, step_.for_each, false, diag_).figures != 1 || read.pieces.size() != 1)
+    const ReferenceCount refs = check_references(*times, step_.for_each, false, diag_);
+    if (refs.faults > 0) return;
+    if (refs.figures != 1 || read.pieces.size() != 1)
       hours.error("shows-form", "times", "`times` is one figure and nothing else.", "\"{run:count}\"");
     else step_.hours_times = read.pieces.front().text;
   }

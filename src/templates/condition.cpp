@@ -93,7 +93,8 @@ std::string open_at(const Node& node, const FactLookup& facts, std::string_view 
     case Node::Op::has: {
       const bool sentence = node.fact->type == FactType::yes_no;
       if (sentence) return (turned ? "it is not so that " : "") + std::string(node.fact->meaning);
-      return (turned ? "there is no " : "there is a ") + std::string(node.fact->name);
+      const bool counted = node.fact->type == FactType::count;
+      return std::string(counted ? "there are " : "there is ") + (turned ? "no " : counted ? "" : "a ") + std::string(node.fact->name);
     }
     case Node::Op::is_word: return std::string(node.fact->name) + (turned ? " is not " : " is ") + node.word;
     case Node::Op::compare: return (turned ? "not " : "") + node.asked;

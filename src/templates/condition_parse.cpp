@@ -215,7 +215,7 @@ class Reader {
     const std::string seen = words(next_, end);
     const std::string near = did_you_mean(seen, names);
     fail("unknown-fact", place(next_, end), "`" + seen + "` is no fact that a condition may ask for.",
-         near.empty() ? "the facts are listed in docs/templates.md" : "did you mean `" + near + "`?");
+         near.empty() ? "facts are such as skirt, pleats, hem depth, cloth breadths" : "did you mean `" + near + "`?");
   }
 
   std::string word_of(const FactKind& kind) {

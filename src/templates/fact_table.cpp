@@ -69,7 +69,7 @@ std::vector<FactKind> table() {
       {"interlined bodice", T::yes_no, "", {}, "a bodice piece is cut in an interlining too"},
       {"darts", T::count, "", {}, "darts among the seams"},
       {"princess seams", T::yes_no, "", {}, "some seam is a princess seam"},
-      {"bias edge", T::yes_no, "", {}, "an edge that grows when handled: neck, armhole, or a piece on the bias"},
+      {"bias edge", T::yes_no, "", {}, "some edge grows when it is handled: neck, armhole, or a piece on the bias"},
       {"boned", T::yes_no, "", {}, "bones are named"},
       {"piping", T::yes_no, "", {}, "piping is named"},
       {"binding", T::yes_no, "", {}, "a binding is named"},
