@@ -34,8 +34,13 @@ std::vector<const Entry*> Item::values(std::string_view key) const {
 std::vector<Item> Item::items(std::string_view key) const {
   std::vector<Item> found;
   const std::string path = (path_.empty() ? std::string(key) : path_ + "/" + std::string(key)) + "/*";
-  for (const Entry* e : values(key))
-    if (e->kind == Entry::Kind::block) found.emplace_back(e, path);
+  const auto keys = keys_below(path);
+  for (const Entry* e : values(key)) {
+    if (e->kind != Entry::Kind::block) continue;
+    // One block where a list is asked for is one item only when it has the key that names an item.
+    if (e == at(key) && !keys.empty() && e->find(keys.front()->path.substr(path.size() + 1)) == nullptr) continue;
+    found.emplace_back(e, path);
+  }
   return found;
 }
 

@@ -15,16 +15,28 @@ bool all_digits(std::string_view text) {
 
 std::string_view last_part(std::string_view path) { return path.substr(path.rfind('/') + 1); }
 
-// Nouns of all places where this key is a word, in the order of the table.
+// Nouns of the places where this key is a word: items first, then blocks. Places inside other items, and such as are
+// not worked out yet, only where there is no nearer one.
 std::vector<std::string> places_of(std::string_view key) {
-  std::vector<std::string> nouns;
+  std::vector<std::string> items, blocks, further;
   for (const KeySpec& spec : key_specs()) {
     if (last_part(spec.path) != key) continue;
     const auto cut = spec.path.rfind('/');
-    const std::string noun = cut == std::string_view::npos ? "the top level" : noun_of(spec.path.substr(0, cut));
+    const std::string_view up = cut == std::string_view::npos ? std::string_view{} : spec.path.substr(0, cut);
+    const bool item = up.ends_with("/*");
+    const bool near = (item ? up.substr(0, up.size() - 2) : up).find('/') == std::string_view::npos && spec.first_needed == 1;
+    std::vector<std::string>& nouns = near ? (item ? items : blocks) : further;
+    const std::string noun = up.empty() ? "the top level" : noun_of(up);
     if (std::find(nouns.begin(), nouns.end(), noun) == nouns.end()) nouns.push_back(noun);
   }
-  return nouns;
+  items.insert(items.end(), blocks.begin(), blocks.end());
+  return items.empty() ? further : items;
+}
+
+std::string move_to(const std::string& place) {
+  if (place == "the top level") return "move it out to the top level";
+  if (place.starts_with("`")) return "move it under " + place;
+  return "move it to the " + place.substr(place.find(' ') + 1) + " that it is about";
 }
 
 }  // namespace
@@ -57,8 +69,7 @@ void KeyCheck::block(const Entry& entry, const Spot& spot) {
 void KeyCheck::keys_of_block(const Entry& entry, const Spot& spot) {
   const std::string base = spot.path.empty() ? "" : spot.path + "/";
   const bool top = spot.path.empty();
-  for (std::size_t i = 0; i < entry.children.size(); ++i) {
-    const Entry& child = entry.children[i];
+  for (const Entry& child : entry.children) {
     const bool was_private = private_;
     if (top) section_ = child.key, item_.clear();
     const KeySpec* spec = child.key.find_first_of("/*") == std::string::npos ? find_key(base + child.key) : nullptr;
@@ -69,9 +80,7 @@ void KeyCheck::keys_of_block(const Entry& entry, const Spot& spot) {
     }
     if (spec == nullptr) {
       if (top) section_.clear();
-      unknown_key(entry, i, spot);
-    } else if (comma_in_number(entry, i)) {
-      ++i;
+      unknown_key(child, spot);
     } else {
       private_ = private_ || spec->is_private;
       Spot below{std::string(spec->path), (spot.shown.empty() ? "" : spot.shown + "/") + child.key, spot.noted};
@@ -91,29 +100,7 @@ void KeyCheck::not_worked_out(const KeySpec& spec, const SourceSpan& at, const s
   if (noted_.insert(std::string(spec.path)).second) report("not-worked-out-yet", Severity::note, at, sentence);
 }
 
-// `{ width: 2,5 m }` comes as `width: 2` and an empty key `5 m`.
-bool KeyCheck::comma_in_number(const Entry& block, std::size_t index) {
-  const Entry& first = block.children[index];
-  if (index + 1 >= block.children.size() || first.kind != Entry::Kind::text || !all_digits(first.text)) return false;
-  const Entry& rest = block.children[index + 1];
-  if (rest.kind != Entry::Kind::nothing || rest.key.empty() || rest.key[0] < '0' || rest.key[0] > '9') return false;
-  report("decimal-comma", Severity::error, first.at, ticked(first.text + "," + rest.key) + ": a comma parts two items.",
-         ticked(first.text + "." + rest.key));
-  return true;
-}
-
-void KeyCheck::unknown_key(const Entry& block, std::size_t index, const Spot& spot) {
-  const Entry& child = block.children[index];
-  if (child.kind == Entry::Kind::nothing && index > 0) {
-    // Only inside { } do two keys stand on one line: there a comma ended the text before.
-    const Entry& before = block.children[index - 1];
-    if (before.kind == Entry::Kind::text && before.at.line == child.key_at.line) {
-      report("comma-split", Severity::error, child.key_at,
-             ticked(child.key) + " stands alone: the comma before it ended the text.",
-             "put the text in quotes: `" + before.key + ": \"" + before.text + ", " + child.key + "\"`");
-      return;
-    }
-  }
+void KeyCheck::unknown_key(const Entry& child, const Spot& spot) {
   if (spot.path == "pieces/*" && (child.key == "width" || child.key == "length")) {
     report("cut-or-finished", Severity::error, child.key_at,
            "is " + ticked(child.key) + " on " + (item_.empty() ? "this piece" : item_) + " cut or finished?",
@@ -130,7 +117,7 @@ void KeyCheck::unknown_key(const Entry& block, std::size_t index, const Spot& sp
     report("wrong-place", Severity::error, child.key_at,
            ticked(child.key) + " is for " + listed(places, "or", 4) + ", not for " +
                (spot.path.empty() ? "the top level" : here) + ".",
-           "move it to where it belongs");
+           move_to(places.front()));
     return;
   }
   const std::string meant = plain != keys.end() ? *plain : did_you_mean(child.key, keys);
@@ -148,7 +135,7 @@ void KeyCheck::required_keys(const Entry& entry, const Spot& spot) {
     const Entry* name = key.empty() ? nullptr : entry.find(key);
     const std::string called = name != nullptr ? clean_name(name->text) : list->kind == KeyKind::map ? clean_name(entry.key) : "";
     who = called.empty() ? "This " + std::string(list->one) : std::string(list->one) + " " + called;
-    if (who[0] >= 'a' && who[0] <= 'z') who[0] = static_cast<char>(who[0] - 'a' + 'A');
+    who = sentence_case(who);
   }
   struct Group { std::string_view name; std::vector<const KeySpec*> all, given; };
   std::vector<Group> groups;
@@ -157,6 +144,7 @@ void KeyCheck::required_keys(const Entry& entry, const Spot& spot) {
     const bool given = entry.find(key) != nullptr;
     if (spec->required && !given) {
       std::string form = spec->kind == KeyKind::block ? key + ": { … }" : key + ": …";
+      if (key == "gownsheaf") form = "gownsheaf: 1";
       std::string hint = "write " + ticked(form);
       if (spec->kind == KeyKind::word) hint += ": one of " + listed(parted(spec->words, '|'), "or");
       report("key-missing", Severity::error, at, who + " has no " + ticked(key) + ".", hint);
@@ -287,7 +275,7 @@ void KeyCheck::one_item(const Entry& item, const KeySpec& spec, std::string_view
   if (item.kind == Entry::Kind::block && (kind == KeyKind::block || !keys_below(spot.path).empty())) return block(item, spot);
   if (kind == KeyKind::block) {
     const auto keys = keys_below(spot.path);
-    report("map-wanted", Severity::error, item.at, with_article(spec.one) + " in " + ticked(key) + " holds words of its own.",
+    report("map-wanted", Severity::error, item.at, sentence_case(with_article(spec.one)) + " in " + ticked(key) + " holds words of its own.",
            keys.empty() ? "" : "`{ " + std::string(last_part(keys.front()->path)) + ": …, … }`");
     return;
   }
@@ -309,7 +297,7 @@ void KeyCheck::map(const Entry& entry, const KeySpec& spec, const Spot& spot) {
     if (item.kind == Entry::Kind::nothing) no_value(item, spec, item.key);
     else if (spec.each == KeyKind::block && item.kind == Entry::Kind::text)
       report("map-wanted", Severity::error, item.at,
-             std::string(spec.one) + " " + item_ + " holds words of its own, not one value.",
+             sentence_case(std::string(spec.one) + " " + clean_name(item.key)) + " holds words of its own, not one value.",
              "`" + item.key + ": { " + listed(key_names(below.path), "", 3) + " }`");
     else one_item(item, spec, item.key, below);
     if (top) item_.clear();

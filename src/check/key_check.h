@@ -36,8 +36,7 @@ class KeyCheck {
 
   void block(const Entry& entry, const Spot& spot);
   void keys_of_block(const Entry& entry, const Spot& spot);
-  void unknown_key(const Entry& block, std::size_t index, const Spot& spot);
-  bool comma_in_number(const Entry& block, std::size_t index);
+  void unknown_key(const Entry& child, const Spot& spot);
   void required_keys(const Entry& entry, const Spot& spot);
   void value(const Entry& entry, const KeySpec& spec, std::string_view key, const Spot& spot);
   void list(const Entry& entry, const KeySpec& spec, std::string_view key, const Spot& spot);
@@ -71,6 +70,7 @@ std::string noun_of(std::string_view path);             // "cloths/*" -> "a clot
 std::string with_article(std::string_view noun);        // "edge" -> "an edge"
 std::string listed(const std::vector<std::string>& words, std::string_view last = "and", std::size_t most = 12);
 std::string ticked(std::string_view words);             // `words`
+std::string sentence_case(std::string words);           // "piece front" -> "Piece front"
 std::vector<std::string> key_names(std::string_view path);  // last parts of the keys below, without `*`
 std::string number_word(std::size_t n);                 // "two"
 

@@ -35,7 +35,7 @@ void add_closing_keys(std::vector<KeySpec>& keys) {
       KeyRow("closures/*/set back", length).limits("0 in", "").guess("~ the rules").means("How far they sit behind the edge."),
       KeyRow("closures/*/alone", yes_no).means("Whether the wearer closes it herself."),
       KeyRow("closures/*/compare with", any_of_these).words(kFasten).means("Other kinds whose pieces and minutes are shown beside."),
-      KeyRow("closures/*/meets", word).words("edge to edge|overlapping").must().means("How the two sides meet."),
+      KeyRow("closures/*/meets", word).words("edge to edge|overlapping").means("How the two sides meet."),
       KeyRow("closures/*/lap", length).limits("0 in", "").guess("~ 0 edge to edge; button across / 2 + 1/4 in")
           .means("Upper side past the meeting line."),
       KeyRow("closures/*/underlap", length).limits("0 in", "").guess("~ as `lap`").means("Under side past the meeting line."),

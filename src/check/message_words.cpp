@@ -7,6 +7,11 @@ namespace gownsheaf {
 
 std::string ticked(std::string_view words) { return "`" + std::string(words) + "`"; }
 
+std::string sentence_case(std::string words) {
+  if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') words[0] = static_cast<char>(words[0] - 'a' + 'A');
+  return words;
+}
+
 std::string with_article(std::string_view noun) {
   const bool vowel = !noun.empty() && std::string_view("aeiou").find(noun[0]) != std::string_view::npos;
   return (vowel ? "an " : "a ") + std::string(noun);

@@ -22,7 +22,6 @@ double apart(double a, double b) { return a > b ? a / b : b / a; }
 
 void check_units(const Filling& file, const Item& body) {
   std::vector<WrittenGirth> girths;
-  int inches = 0;
   for (const std::string_view key : kTrunk) {
     const Entry* e = body.at(key);
     if (e == nullptr || e->kind != Entry::Kind::text) continue;
@@ -31,14 +30,14 @@ void check_units(const Filling& file, const Item& body) {
     const bool imperial = read.value().unit == LengthUnit::inch;
     if (!imperial && read.value().unit != LengthUnit::centimetre) continue;
     girths.push_back({key, e, read.value().length, imperial});
-    inches += imperial ? 1 : -1;
   }
   for (const WrittenGirth& girth : girths) {
     const auto other = std::find_if(girths.begin(), girths.end(), [&](const WrittenGirth& g) { return g.inches != girth.inches; });
     if (other == girths.end()) continue;
-    if (girth.inches == (inches > 0)) continue;  // written as most are; with as many of each, both are doubted
     const double written = girth.length.in_mm(), near = other->length.in_mm();
     const double meant = girth.inches ? written / 2.54 : written * 2.54;
+    // From a child of two to the largest adult (from memory): beyond that, the unit was right.
+    if (meant < 400 || meant > 1600) continue;
     if (apart(written, near) < 1.6 || apart(meant, near) >= apart(written, near)) continue;
     std::string text = girth.entry->text;
     const std::string_view from = girth.inches ? "in" : "cm", to = girth.inches ? "cm" : "in";
