@@ -34,8 +34,11 @@ std::vector<char32_t> characters(std::string_view text) {
   for (std::size_t i = 0; i < text.size();) {
     const auto byte = [&](std::size_t at) { return static_cast<std::uint32_t>(static_cast<unsigned char>(text[at])); };
     const std::uint32_t first = byte(i);
-    const std::size_t more = first < 0x80 ? 0 : first >= 0xC2 && first < 0xE0 ? 1 : first >= 0xE0 && first < 0xF0 ? 2
-                           : first >= 0xF0 && first < 0xF5 ? 3 : 4;
+    const std::size_t more = first < 0x80                    ? 0
+                             : first >= 0xC2 && first < 0xE0 ? 1
+                             : first >= 0xE0 && first < 0xF0 ? 2
+                             : first >= 0xF0 && first < 0xF5 ? 3
+                                                             : 4;
     std::uint32_t point = more == 0 ? first : first & (0x3FU >> more);
     bool sound = more < 4 && i + more < text.size();
     for (std::size_t k = 1; sound && k <= more; ++k) {
@@ -52,7 +55,8 @@ std::vector<char32_t> characters(std::string_view text) {
 
 void append(std::string& out, char32_t c) {
   const auto byte = [&](std::uint32_t b) { out += static_cast<char>(static_cast<unsigned char>(b)); };
-  if ((c < 0x20 && c != U'\t') || (c >= 0x7F && c < 0xA0) || (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069))
+  if ((c < 0x20 && c != U'\t') || (c >= 0x7F && c < 0xA0) || (c >= 0x202A && c <= 0x202E) ||
+      (c >= 0x2066 && c <= 0x2069))
     c = kNoCharacter;
   const auto point = static_cast<std::uint32_t>(c);
   if (point < 0x80) {

@@ -10,18 +10,30 @@ std::string with_unit(const Part& part, std::string_view unit) { return quoted(p
 
 std::string_view kind_in_words(Kind kind) {
   switch (kind) {
-    case Kind::length: return "a length";
-    case Kind::area: return "an area";
-    case Kind::cloth_weight: return "a weight of cloth by its area";
-    case Kind::running_weight: return "a weight of cloth by its length";
-    case Kind::mass: return "a weight on the scale";
-    case Kind::force: return "a pull";
-    case Kind::pressure: return "a pressure";
-    case Kind::line_load: return "a pull shared along a line";
-    case Kind::angle: return "an angle";
-    case Kind::percent: return "a share of a hundred";
-    case Kind::span: return "a stretch of time";
-    case Kind::fineness: return "the fineness of a thread";
+    case Kind::length:
+      return "a length";
+    case Kind::area:
+      return "an area";
+    case Kind::cloth_weight:
+      return "a weight of cloth by its area";
+    case Kind::running_weight:
+      return "a weight of cloth by its length";
+    case Kind::mass:
+      return "a weight on the scale";
+    case Kind::force:
+      return "a pull";
+    case Kind::pressure:
+      return "a pressure";
+    case Kind::line_load:
+      return "a pull shared along a line";
+    case Kind::angle:
+      return "an angle";
+    case Kind::percent:
+      return "a share of a hundred";
+    case Kind::span:
+      return "a stretch of time";
+    case Kind::fineness:
+      return "the fineness of a thread";
   }
   return "";
 }
@@ -40,8 +52,9 @@ Misread unit_unknown(const Written& written, const Part& part, const Wanted& wan
   const std::string typed = typed_unit(written, part);
   const Unit* meant = nearest_unit(lower_case(typed), wanted.kind);
   if (meant == nullptr) meant = nearest_unit(canonical(part.words), wanted.kind);
-  return fault("unit-unknown", written.alone() + ": " + (typed.size() > 40 ? "that" : "the") + " unit " +
-                                   (typed.size() > 40 ? "" : quoted(typed) + " ") + "is not known.",
+  return fault("unit-unknown",
+               written.alone() + ": " + (typed.size() > 40 ? "that" : "the") + " unit " +
+                   (typed.size() > 40 ? "" : quoted(typed) + " ") + "is not known.",
                meant != nullptr ? with_unit(part, meant->shown) : "known here: " + std::string(wanted.all),
                part.words.front().at, part.words.back().end);
 }
@@ -49,8 +62,10 @@ Misread unit_unknown(const Written& written, const Part& part, const Wanted& wan
 Misread unit_kind(const Written& written, const Part& part, const Wanted& wanted, const Unit& unit) {
   std::string hint = offer(part, wanted);
   if (wanted.kind == Kind::cloth_weight && unit.symbol == "mm") hint = "silk is weighed in " + with_unit(part, "momme");
-  return fault("unit-kind", written.with_key() + ": " + std::string(unit.shown) + " is " + std::string(kind_in_words(unit.kind)) + ".",
-               std::move(hint), part.words.front().at, part.words.back().end);
+  return fault(
+      "unit-kind",
+      written.with_key() + ": " + std::string(unit.shown) + " is " + std::string(kind_in_words(unit.kind)) + ".",
+      std::move(hint), part.words.front().at, part.words.back().end);
 }
 
 Misread wrong_order(const Written& written, const Parts& parts, std::size_t from, const Part& part, bool repeated) {
@@ -59,7 +74,8 @@ Misread wrong_order(const Written& written, const Parts& parts, std::size_t from
     const Part& first = parts.parts[from];
     hint = quoted(part.typed + " " + typed_unit(written, part) + " " + first.typed + " " + typed_unit(written, first));
   }
-  return fault("units-order", written.alone() + (repeated ? " gives one unit twice." : " puts a smaller unit before a larger one."),
+  return fault("units-order",
+               written.alone() + (repeated ? " gives one unit twice." : " puts a smaller unit before a larger one."),
                hint.empty() ? "larger units first, each once: `2 yd 6 in`" : hint, part.at, part.words.back().end);
 }
 
@@ -84,25 +100,31 @@ ReadResult<Amount> amount_of(const Written& written, const Parts& parts, const W
     if (part.words.empty()) {
       if (before == nullptr) return {unit_missing(written, part, wanted)};
       const std::string all = written.text();
-      const std::string offered = before->symbol == "yd" || before->symbol == "ft" ? " in" : before->symbol == "m" ? " cm"
-                                  : before->symbol == "lb" ? " oz" : before->symbol == "h" ? " min" : "";
+      const std::string offered = before->symbol == "yd" || before->symbol == "ft" ? " in"
+                                  : before->symbol == "m"                          ? " cm"
+                                  : before->symbol == "lb"                         ? " oz"
+                                  : before->symbol == "h"                          ? " min"
+                                                                                   : "";
       return {fault("unit-missing", written.with_key() + ": the last number has no unit.",
-                    offered.empty() ? "every number has its unit: `2 yd 6 in`" : quoted(all + offered), part.at, part.end)};
+                    offered.empty() ? "every number has its unit: `2 yd 6 in`" : quoted(all + offered), part.at,
+                    part.end)};
     }
     const Unit* unit = find_unit(canonical(part.words));
     if (unit == nullptr) return {unit_unknown(written, part, wanted)};
     if (unit->kind != wanted.kind) return {unit_kind(written, part, wanted, *unit)};
     if (before != nullptr && unit->system != before->system)
-      return {fault("units-mixed", written.alone() + " mixes " + std::string(before->shown) + " with " + std::string(unit->shown) + ".",
-                    "one quantity, one kind of tape: " + quoted("13 1/2 in") + " or " + quoted("34.5 cm"), part.at,
-                    part.words.back().end)};
+      return {
+          fault("units-mixed",
+                written.alone() + " mixes " + std::string(before->shown) + " with " + std::string(unit->shown) + ".",
+                "one quantity, one kind of tape: " + quoted("13 1/2 in") + " or " + quoted("34.5 cm"), part.at,
+                part.words.back().end)};
     if (before != nullptr && static_cast<Int128>(unit->n) * before->d >= static_cast<Int128>(before->n) * unit->d)
       return {wrong_order(written, parts, from, part, unit == before)};
     const auto step = product(part.number, unit->n, unit->d);
     const auto total = step ? sum(amount.value, *step) : std::nullopt;
     if (!total)
-      return {fault("number-form", written.alone() + " is finer than can be measured.", "fewer digits in the fractions", part.at,
-                    part.end)};
+      return {fault("number-form", written.alone() + " is finer than can be measured.", "fewer digits in the fractions",
+                    part.at, part.end)};
     amount.value = *total;
     if (amount.first == nullptr) amount.first = unit;
     before = unit;

@@ -14,8 +14,11 @@ constexpr char32_t kNoCharacter = 0xFFFD;
 char32_t next_character(std::string_view text, std::size_t& i) {
   const auto byte = [&](std::size_t at) { return static_cast<unsigned char>(text[at]); };
   const unsigned char first = byte(i);
-  const int more = first < 0x80 ? 0 : first >= 0xC2 && first < 0xE0 ? 1 : first >= 0xE0 && first < 0xF0 ? 2
-                 : first >= 0xF0 && first < 0xF5 ? 3 : -1;
+  const int more = first < 0x80                    ? 0
+                   : first >= 0xC2 && first < 0xE0 ? 1
+                   : first >= 0xE0 && first < 0xF0 ? 2
+                   : first >= 0xF0 && first < 0xF5 ? 3
+                                                   : -1;
   if (more < 0 || i + static_cast<std::size_t>(more) >= text.size()) {
     ++i;
     return kNoCharacter;
@@ -69,7 +72,8 @@ Characters::Characters(std::string_view text) {
 
 std::string Characters::slice(int from, int to) const {
   std::string out;
-  for (int i = std::max(from, 0); i < std::min(to, size()); ++i) append(out, is_control((*this)[i]) ? U' ' : (*this)[i]);
+  for (int i = std::max(from, 0); i < std::min(to, size()); ++i)
+    append(out, is_control((*this)[i]) ? U' ' : (*this)[i]);
   return out;
 }
 
@@ -102,10 +106,9 @@ bool ready_made_fraction(char32_t c, int& numerator, int& denominator) {
     int n, d;
   };
   static constexpr Row kRows[] = {
-      {U'\u00BC', 1, 4},  {U'\u00BD', 1, 2},  {U'\u00BE', 3, 4}, {U'\u2150', 1, 7}, {U'\u2151', 1, 9},
-      {U'\u2152', 1, 10}, {U'\u2153', 1, 3},  {U'\u2154', 2, 3}, {U'\u2155', 1, 5}, {U'\u2156', 2, 5},
-      {U'\u2157', 3, 5},  {U'\u2158', 4, 5},  {U'\u2159', 1, 6}, {U'\u215A', 5, 6}, {U'\u215B', 1, 8},
-      {U'\u215C', 3, 8},  {U'\u215D', 5, 8},  {U'\u215E', 7, 8}};
+      {U'\u00BC', 1, 4}, {U'\u00BD', 1, 2}, {U'\u00BE', 3, 4}, {U'\u2150', 1, 7}, {U'\u2151', 1, 9}, {U'\u2152', 1, 10},
+      {U'\u2153', 1, 3}, {U'\u2154', 2, 3}, {U'\u2155', 1, 5}, {U'\u2156', 2, 5}, {U'\u2157', 3, 5}, {U'\u2158', 4, 5},
+      {U'\u2159', 1, 6}, {U'\u215A', 5, 6}, {U'\u215B', 1, 8}, {U'\u215C', 3, 8}, {U'\u215D', 5, 8}, {U'\u215E', 7, 8}};
   const auto* row = std::find_if(std::begin(kRows), std::end(kRows), [&](const Row& r) { return r.c == c; });
   if (row == std::end(kRows)) return false;
   numerator = row->n;

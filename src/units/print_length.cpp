@@ -40,7 +40,9 @@ LengthText with_sign(LengthText text, bool negative) {
   return text;
 }
 
-std::int64_t size_of(Length length) { return in_64_bits(length.in_ticks() < 0 ? -static_cast<Int128>(length.in_ticks()) : length.in_ticks()); }
+std::int64_t size_of(Length length) {
+  return in_64_bits(length.in_ticks() < 0 ? -static_cast<Int128>(length.in_ticks()) : length.in_ticks());
+}
 
 }  // namespace
 

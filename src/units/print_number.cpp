@@ -51,8 +51,8 @@ std::string whole_number(std::int64_t n) {
 std::string decimal(double value, int places) {
   constexpr int kAllPlaces = 1074;
   std::array<char, 1500> room{};
-  const auto end = std::to_chars(room.data(), room.data() + room.size(), std::fabs(value), std::chars_format::fixed,
-                                 kAllPlaces).ptr;
+  const auto end =
+      std::to_chars(room.data(), room.data() + room.size(), std::fabs(value), std::chars_format::fixed, kAllPlaces).ptr;
   std::string digits(room.data(), end);
   const std::size_t point = digits.find('.');
   if (point == std::string::npos) return digits;  // not a number, or endless: never printed, but never wrong either
@@ -86,7 +86,8 @@ std::string text_of(Span span) {
   }
   const bool has_hours = left >= kHour, has_minutes = left % kHour >= kMinute;
   if (has_hours) shown += whole_number(static_cast<std::int64_t>(left / kHour)) + " h";
-  if (has_minutes) shown += (has_hours ? " " : "") + whole_number(static_cast<std::int64_t>(left % kHour / kMinute)) + " min";
+  if (has_minutes)
+    shown += (has_hours ? " " : "") + whole_number(static_cast<std::int64_t>(left % kHour / kMinute)) + " min";
   const Int128 rest = left % kMinute;
   if (rest != 0 || !(has_hours || has_minutes))
     shown += (has_hours || has_minutes ? " " : "") + shown_ratio(rest, 1000) + " s";

@@ -28,16 +28,17 @@ ReadResult<Force> read_force(std::string_view text, std::string_view what) {
 }
 
 ReadResult<Pressure> read_pressure(std::string_view text, std::string_view what) {
-  return read_measured<Pressure>(text, what, {Kind::pressure, "mmHg", "kPa", "mmHg, kPa"}, [](double n, const Unit& unit) {
-    return unit.system == System::metric ? n : n * kPascalsPerMillimetreOfMercury;
-  });
+  return read_measured<Pressure>(text, what, {Kind::pressure, "mmHg", "kPa", "mmHg, kPa"},
+                                 [](double n, const Unit& unit) {
+                                   return unit.system == System::metric ? n : n * kPascalsPerMillimetreOfMercury;
+                                 });
 }
 
 ReadResult<LoadPerLength> read_line_load(std::string_view text, std::string_view what) {
-  return read_measured<LoadPerLength>(text, what, {Kind::line_load, "lbf/in", "N/cm", "lbf/in, N/cm, N/m"},
-                                      [](double n, const Unit& unit) {
-                                        return unit.system == System::metric ? n : n * kNewtonsPerMetrePerPoundForcePerInch;
-                                      });
+  return read_measured<LoadPerLength>(
+      text, what, {Kind::line_load, "lbf/in", "N/cm", "lbf/in, N/cm, N/m"}, [](double n, const Unit& unit) {
+        return unit.system == System::metric ? n : n * kNewtonsPerMetrePerPoundForcePerInch;
+      });
 }
 
 ReadResult<Angle> read_angle(std::string_view text, std::string_view what) {

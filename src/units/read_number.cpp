@@ -14,7 +14,8 @@ namespace {
 Ratio as_ratio(Exact e) { return Ratio{in_64_bits(e.n), in_64_bits(e.d)}; }
 
 // Everything after the number, for marking it.
-Misread not_alone(const Written& written, const Part& part, std::string code, const std::string& rule, const std::string& hint) {
+Misread not_alone(const Written& written, const Part& part, std::string code, const std::string& rule,
+                  const std::string& hint) {
   int end = written.chars.size();
   while (end > part.end && is_space(written.chars[end - 1])) --end;
   return fault(std::move(code), written.with_key() + rule, hint, part.words.front().at, end);
@@ -73,7 +74,8 @@ ReadResult<Percent> read_percent(std::string_view text, std::string_view what) {
   const ReadResult<Amount> amount = read_amount(written, {Kind::percent, "%", "", "%"});
   if (!amount.ok()) return {amount.fault()};
   const auto share = product(amount.value().value, 1, 100);
-  if (!share || share->d > static_cast<Int128>(std::numeric_limits<std::int64_t>::max())) return {out_of_range(written, "can be kept")};
+  if (!share || share->d > static_cast<Int128>(std::numeric_limits<std::int64_t>::max()))
+    return {out_of_range(written, "can be kept")};
   return {Percent{as_ratio(*share)}};
 }
 

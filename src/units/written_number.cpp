@@ -11,7 +11,8 @@ constexpr int kMostDigits = 9;  // before the point, after it, and on each side 
 
 class NumberReader {
  public:
-  NumberReader(const Written& written, int start) : written_(written), chars_(written.chars), start_(start), i_(start) {}
+  NumberReader(const Written& written, int start)
+      : written_(written), chars_(written.chars), start_(start), i_(start) {}
 
   ReadResult<Part> read() {
     if (auto wrong = read_first()) return {*wrong};
@@ -132,8 +133,8 @@ class NumberReader {
   Wrong refuse_other_forms(int end) const {
     const char32_t c = chars_[end];
     const auto to_word_end = [&](int i) {
-      while (is_digit(chars_[i]) || is_letter(chars_[i]) || chars_[i] == U'_' || chars_[i] == U'.' || chars_[i] == U'+' ||
-             chars_[i] == U'-')
+      while (is_digit(chars_[i]) || is_letter(chars_[i]) || chars_[i] == U'_' || chars_[i] == U'.' ||
+             chars_[i] == U'+' || chars_[i] == U'-')
         ++i;
       return i;
     };
@@ -142,12 +143,13 @@ class NumberReader {
       return wrong(shown(last) + " is not a way numbers are written here; digits stand together.", "", last);
     }
     if ((c == U'e' || c == U'E') &&
-        (is_digit(chars_[end + 1]) || ((chars_[end + 1] == U'+' || is_minus(chars_[end + 1])) && is_digit(chars_[end + 2]))))
+        (is_digit(chars_[end + 1]) ||
+         ((chars_[end + 1] == U'+' || is_minus(chars_[end + 1])) && is_digit(chars_[end + 2]))))
       return refuse_exponent(end, to_word_end(end));
     if ((c == U'x' || c == U'X') && end == start_ + 1 && chars_[start_] == U'0') {
       const int last = to_word_end(end);
-      return wrong(shown(last) + " is not a way numbers are written here.", "digits, one point or one fraction: `13 1/2`",
-                   last);
+      return wrong(shown(last) + " is not a way numbers are written here.",
+                   "digits, one point or one fraction: `13 1/2`", last);
     }
     if (c == U'.' && is_digit(chars_[end + 1])) {
       const int last = to_word_end(end);
@@ -207,14 +209,15 @@ class NumberReader {
     }
     if (is_digit(chars_[next])) {
       const int end = past_digits(next);
-      return wrong(shown(end) + ": two numbers stand side by side.", "is a stroke missing, as in `13 1/2`, or a unit?", end);
+      return wrong(shown(end) + ": two numbers stand side by side.", "is a stroke missing, as in `13 1/2`, or a unit?",
+                   end);
     }
     if (chars_[next] == U':' && is_digit(chars_[next + 1])) {
       const int end = past_digits(next + 1);
       return wrong(shown(end) + ": a colon has no place in a number.", "a time is written `2 h 30 min`", end);
     }
-    if (is_dash(chars_[next]) && (is_digit(chars_[chars_.past_spaces(next + 1)]) ||
-                                  fraction_begins(chars_.past_spaces(next + 1))))
+    if (is_dash(chars_[next]) &&
+        (is_digit(chars_[chars_.past_spaces(next + 1)]) || fraction_begins(chars_.past_spaces(next + 1))))
       return refuse_hyphen(next);
     return std::nullopt;
   }
@@ -230,8 +233,8 @@ class NumberReader {
     std::string hint = quoted(first + unit + " to " + last + unit);
     if (part_.whole_number && fraction_begins(second))
       hint = quoted(first + " " + last + unit) + ", or " + quoted(first + unit + " to " + first + " " + last + unit);
-    return fault("fraction-hyphen", quoted(chars_.slice(start_, end) + unit) + " could be a sum or a range.", hint, hyphen,
-                 hyphen + 1);
+    return fault("fraction-hyphen", quoted(chars_.slice(start_, end) + unit) + " could be a sum or a range.", hint,
+                 hyphen, hyphen + 1);
   }
 
   const Written& written_;

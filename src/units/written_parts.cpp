@@ -34,8 +34,8 @@ std::string with_units_for_marks(const Characters& chars) {
 Misread refuse_mark(const Written& written, int i) {
   const bool foot = is_foot_mark(written.chars[i]) && !is_foot_mark(written.chars[i + 1]);
   return fault("inch-mark",
-               written.alone() + (foot ? " uses a mark for feet; units are written as words."
-                                       : " uses a quotation mark for inches."),
+               written.alone() +
+                   (foot ? " uses a mark for feet; units are written as words." : " uses a quotation mark for inches."),
                quoted(with_units_for_marks(written.chars)), i, i + 1);
 }
 
@@ -43,9 +43,10 @@ Misread refuse_character(const Written& written, int i) {
   const Characters& chars = written.chars;
   if (is_inch_or_foot_mark(chars[i])) return refuse_mark(written, i);
   if (chars[i] == U',')
-    return fault("decimal-comma", written.alone() + ": a comma parts two items.",
-                 "leave the comma out: " + quoted(chars.slice(chars.past_spaces(0), i) + chars.slice(i + 1, chars.size())), i,
-                 i + 1);
+    return fault(
+        "decimal-comma", written.alone() + ": a comma parts two items.",
+        "leave the comma out: " + quoted(chars.slice(chars.past_spaces(0), i) + chars.slice(i + 1, chars.size())), i,
+        i + 1);
   if (is_dash(chars[i])) {
     const int next = chars.past_spaces(i + 1);
     if (number_begins(chars, next)) {
@@ -75,7 +76,8 @@ Word read_word(const Characters& chars, int& i) {
   }
   while (is_letter(chars[i]) && chars[i] != U'\u00B2') ++i;
   word.text = lower_case(chars.slice(word.at, i));
-  const bool ends_after_2 = !is_letter(chars[i + 1]) && !is_digit(chars[i + 1]) && chars[i + 1] != U'.' && !is_slash(chars[i + 1]);
+  const bool ends_after_2 =
+      !is_letter(chars[i + 1]) && !is_digit(chars[i + 1]) && chars[i + 1] != U'.' && !is_slash(chars[i + 1]);
   if (chars[i] == U'\u00B2' || (chars[i] == U'2' && i > word.at && ends_after_2)) {
     word.text += "2";
     ++i;
@@ -115,11 +117,11 @@ ReadResult<Parts> read_parts(const Written& written) {
   Parts all;
   int i = chars.past_spaces(0);
   if (i == chars.size())
-    return {fault("value-empty", quoted(written.key + ":") + " is followed by nothing.", "not known yet: `to measure`", 0,
-                  chars.size())};
-  if (chars.size() > kLongestQuantity)
-    return {fault("number-form", written.with_key() + " is too long to be a quantity.", "a number, then its unit: `13 1/2 in`",
+    return {fault("value-empty", quoted(written.key + ":") + " is followed by nothing.", "not known yet: `to measure`",
                   0, chars.size())};
+  if (chars.size() > kLongestQuantity)
+    return {fault("number-form", written.with_key() + " is too long to be a quantity.",
+                  "a number, then its unit: `13 1/2 in`", 0, chars.size())};
   const int begins = i;
   if (is_minus(chars[i])) {
     all.negative = true;

@@ -5,10 +5,10 @@ using namespace gownsheaf;
 
 TEST_CASE("a slip of the fingers is offered its word") {
   const std::vector<std::string> choices = {"channel", "length", "number", "stock", "casing", "cut width", "hem", "at"};
-  CHECK(did_you_mean("lenght", choices) == "length");   // neighbours swapped: one slip
-  CHECK(did_you_mean("legnht", choices) == "length");   // two swaps
+  CHECK(did_you_mean("lenght", choices) == "length");  // neighbours swapped: one slip
+  CHECK(did_you_mean("legnht", choices) == "length");  // two swaps
   CHECK(did_you_mean("chanel", choices) == "channel");
-  CHECK(did_you_mean("Number", choices) == "number");   // capitals are no slip
+  CHECK(did_you_mean("Number", choices) == "number");  // capitals are no slip
   CHECK(did_you_mean("cut_width", choices) == "cut width");
   CHECK(did_you_mean("cutwidth", choices) == "cut width");
   CHECK(did_you_mean("hen", choices) == "hem");

@@ -78,8 +78,8 @@ TEST_CASE("a long line is cut around the place") {
   const std::string line = std::string(300, 'a') + "HERE" + std::string(300, 'b');
   const std::string text = rendered(line, 301, 4);
   // 80 characters before the place, 160 in all, a sign at both cuts
-  CHECK(text == "a.yaml:1:301: error [some-code]: seen\n    …" + std::string(80, 'a') + "HERE" + std::string(76, 'b') + "…\n    " +
-                    std::string(81, ' ') + "^^^^\n");
+  CHECK(text == "a.yaml:1:301: error [some-code]: seen\n    …" + std::string(80, 'a') + "HERE" + std::string(76, 'b') +
+                    "…\n    " + std::string(81, ' ') + "^^^^\n");
 }
 
 TEST_CASE("nothing in a file can steer the terminal") {

@@ -119,7 +119,8 @@ TEST_CASE("real days print and read back, one after the other") {
 TEST_CASE("ratios and spans print and read back") {
   std::mt19937 draw(9);
   for (int round = 0; round < kRounds; ++round) {
-    const Ratio ratio = Ratio::of(static_cast<std::int64_t>(draw() % 2'000'000) - 1'000'000, static_cast<std::int64_t>(draw() % 5000) + 1);
+    const Ratio ratio = Ratio::of(static_cast<std::int64_t>(draw() % 2'000'000) - 1'000'000,
+                                  static_cast<std::int64_t>(draw() % 5000) + 1);
     const auto back = read_ratio(text_of(ratio), "key");
     INFO(text_of(ratio));
     REQUIRE(back.ok());
@@ -131,10 +132,19 @@ TEST_CASE("ratios and spans print and read back") {
 
 TEST_CASE("no text is too strange to refuse with a sentence and a place") {
   std::mt19937 draw(10);
-  static const char* const kPieces[] = {"1",   "13",  "0",  "9999999999999999999", "/",   "\u2044", "½",  "⅞",   " ",   ".",   ",",   "-",  "\u2212",
-                                        "in",  "yd",  "cm", "mm",   "oz",   "per", "sq",  "at",  "less", "each", "%",   "²",  "\"",  "'",
-                                        "e3",  "0x1f", "_", ":",    "no.",  "running", "h",  "min", "to", "+",  "^2",  "days", "momme", "\xff",
-                                        "2027", "06", "31", "1/0",  "1/2",  "\t",  "\n",  "花", "lb", "1e400", "2147483648"};
+  static const char* const kPieces[] = {"1",       "13",     "0",     "9999999999999999999",
+                                        "/",       "\u2044", "½",     "⅞",
+                                        " ",       ".",      ",",     "-",
+                                        "\u2212",  "in",     "yd",    "cm",
+                                        "mm",      "oz",     "per",   "sq",
+                                        "at",      "less",   "each",  "%",
+                                        "²",       "\"",     "'",     "e3",
+                                        "0x1f",    "_",      ":",     "no.",
+                                        "running", "h",      "min",   "to",
+                                        "+",       "^2",     "days",  "momme",
+                                        "\xff",    "2027",   "06",    "31",
+                                        "1/0",     "1/2",    "\t",    "\n",
+                                        "花",      "lb",     "1e400", "2147483648"};
   for (int round = 0; round < kRounds; ++round) {
     std::string bytes, pieces;
     const std::size_t length = draw() % 24;
@@ -147,6 +157,7 @@ TEST_CASE("no text is too strange to refuse with a sentence and a place") {
   read_every_way(std::string(100'000, '9'));
   read_every_way(std::string(100'000, ' '));
   read_every_way(std::string(119, '1'));
-  read_every_way("999999999 999999998/999999999 yd 999999999 999999998/999999999 ft 999999997/999999998 nails 1/999999993 in");
+  read_every_way(
+      "999999999 999999998/999999999 yd 999999999 999999998/999999999 ft 999999997/999999998 nails 1/999999993 in");
   SUCCEED("every text was read or refused");
 }

@@ -1,8 +1,9 @@
+#include "units/length.h"
+
 #include <stdexcept>
 
 #include "support/catch.h"
 #include "support/units_printing.h"
-#include "units/length.h"
 
 using namespace gownsheaf;
 

@@ -24,10 +24,12 @@ TEST_CASE("inches print as whole numbers and reduced fractions") {
   CHECK(inches(Length::inches(65)) == "65 in");
   CHECK(inches(Length()) == "0 in");
   CHECK(inches(-Length::ticks(1)) == "0 in");  // no minus before nothing
-  const LengthText text = text_of(Length::inches(13) + Length::sixty_fourths(32), ShownIn::inches, kSixteenth, Rounding::up);
+  const LengthText text =
+      text_of(Length::inches(13) + Length::sixty_fourths(32), ShownIn::inches, kSixteenth, Rounding::up);
   CHECK(text == LengthText{false, "13", "1", "2", "in"});
   CHECK(text.number() == "13 1/2");
-  CHECK(text_of(Length::sixty_fourths(24), ShownIn::inches, kSixteenth, Rounding::up) == LengthText{false, "", "3", "8", "in"});
+  CHECK(text_of(Length::sixty_fourths(24), ShownIn::inches, kSixteenth, Rounding::up) ==
+        LengthText{false, "", "3", "8", "in"});
 }
 
 TEST_CASE("the rounding of a printed length is the one named") {
@@ -79,16 +81,16 @@ TEST_CASE("the steps of cutting, marking and pleating") {
 
 TEST_CASE("decimals round the double as it is, ties away from zero") {
   CHECK(decimal(2.7, 2) == "2.70");
-  CHECK(decimal(0.125, 2) == "0.13");    // a tie exactly
+  CHECK(decimal(0.125, 2) == "0.13");  // a tie exactly
   CHECK(decimal(-0.125, 2) == "-0.13");
   CHECK(decimal(0.375, 2) == "0.38");
   CHECK(decimal(2.5, 0) == "3");
   CHECK(decimal(1.5, 0) == "2");
   CHECK(decimal(0.5, 0) == "1");
-  CHECK(decimal(1.005, 2) == "1.00");    // the double lies just below
+  CHECK(decimal(1.005, 2) == "1.00");  // the double lies just below
   CHECK(decimal(9.996, 2) == "10.00");
   CHECK(decimal(999.5, 0) == "1000");
-  CHECK(decimal(-0.001, 2) == "0.00");   // no minus before nothing
+  CHECK(decimal(-0.001, 2) == "0.00");  // no minus before nothing
   CHECK(decimal(0.0, 1) == "0.0");
   CHECK(decimal(1e15, 1) == "1000000000000000.0");
   CHECK(decimal(33.90575, 3) == "33.906");
