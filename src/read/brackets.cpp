@@ -18,7 +18,6 @@ std::optional<Place> never_closed(Findings& found, Place from) {
   found.report("quote-open", from, 1,
                "The quotation mark on " + on_line(from) + " is never closed, so all below it was taken as text.",
                "close it; inches are `13 in`, not `13\"`");
-  found.replace(from, 1, '_');
   return std::nullopt;
 }
 
@@ -62,7 +61,6 @@ std::optional<Place> past_quotation(Findings& found, Place from, int indent, boo
   found.report("quote-early", {after.line, next}, line.size() - next,
                "The quotation that begins with `" + std::string(1, mark) + "` ends before this text.",
                "put the whole text in quotes, and use the other kind of mark inside them");
-  found.replace(from, 1, '_');
   return std::nullopt;
 }
 

@@ -88,6 +88,7 @@ class Gatherer final : public YAML::EventHandler {
 
   void fault(const std::string& code, Place at, std::size_t bytes, std::string sentence, std::string hint = "") {
     spoiled = true;
+    if (at.line >= quiet_from_) return;
     diag_.error(code, lines_.span(at, bytes), std::move(sentence), std::move(hint));
   }
 
@@ -161,8 +162,7 @@ class Gatherer final : public YAML::EventHandler {
   void refuse_shorthand(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor) {
     if (anchor == YAML::NullAnchor && (tag.empty() || tag == "?" || tag == "!")) return;
     const Place p = place(mark);
-    if (p.line < quiet_from_)
-      fault("shorthand", p, 1, "Here stands YAML shorthand, which is not read.", "write it out");
+    fault("shorthand", p, 1, "Here stands YAML shorthand, which is not read.", "write it out");
     throw Stopped{};
   }
 
@@ -171,7 +171,6 @@ class Gatherer final : public YAML::EventHandler {
     const std::string_view line = lines_.line(f.key_place.line);
     const std::size_t after = next_text(line, f.key_place.column + f.key_length);
     if (after < line.size() && line[after] == ':') return;
-    if (f.key_place.line >= quiet_from_) return;
     const std::string_view before = line.substr(0, f.key_place.column);
     const std::size_t sign = before.find_last_not_of(" \t");
     const std::size_t colon = f.key.find(':');
@@ -244,12 +243,12 @@ class Gatherer final : public YAML::EventHandler {
     f.key_length = length;
     f.has_key = true;
     if (entry.text == "<<" && !entry.quoted) {
-      if (p.line < quiet_from_)
-        fault("shorthand", p, 2, "`<<` is YAML shorthand, which is not read here.", "write the entries out");
-      spoiled = true;
+      fault("shorthand", p, 2, "`<<` is YAML shorthand, which is not read here.", "write the entries out");
     }
     const auto [first, is_new] = f.seen.emplace(entry.text, entry.at);
     if (is_new) return;
+    f.repeated = true;
+    if (++repeats_ > 50) return;
     Diagnostic d;
     d.code = "key-twice";
     d.at = entry.at;
@@ -257,7 +256,6 @@ class Gatherer final : public YAML::EventHandler {
     d.sentence = named(entry.text) + " is given here and on line " + std::to_string(first->second.line) + ".";
     d.hint = "keep one";
     diag_.add(std::move(d));
-    f.repeated = true;
   }
 
   void add(Entry entry) {
@@ -281,7 +279,7 @@ class Gatherer final : public YAML::EventHandler {
   std::size_t quiet_from_;
   Diagnostics& diag_;
   std::vector<Frame> frames_;
-  std::size_t entries_ = 0;
+  std::size_t entries_ = 0, repeats_ = 0;
 };
 
 // The parser's own words, never printed alone, and what they mean to a maker.
@@ -324,17 +322,15 @@ Gathered gather(const std::string& mended, const SourceLines& lines, std::size_t
       Gatherer rest(lines, limits, 0, unheard);
       if (parser.HandleNextDocument(rest)) {
         const Place p = rest.last_value.value_or(Place{lines.count() - 1, 0});
-        if (p.line < quiet_from)
-          gatherer.fault("second-project", p, 1, "What stands here is no longer part of the project above.",
-                         "look for a line set in wrongly; several projects are several files");
-        gatherer.spoiled = true;
+        gatherer.fault("second-project", p, 1, "What stands here is no longer part of the project above.",
+                       "look for a line set in wrongly; several projects are several files");
       }
     }
   } catch (const Stopped&) {
     gatherer.spoiled = true;
   } catch (const YAML::Exception& e) {
     gatherer.spoiled = true;
-    if (gatherer.place(e.mark).line < quiet_from) translate(e, gatherer);
+    translate(e, gatherer);
   }
   return {std::move(gatherer.root), gatherer.done && !gatherer.spoiled};
 }

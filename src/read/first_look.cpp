@@ -2,6 +2,7 @@
 // colons missing or without their space, list items and keys set in by the wrong number of spaces.
 // It follows the blocks by their columns, and leaves alone what YAML allows: text that runs on over deeper lines, texts
 // after | and >, brackets and quotations over several lines, remarks.
+#include <algorithm>
 #include <vector>
 
 #include "read/findings.h"
@@ -43,9 +44,16 @@ class FirstLook {
       if (first > *text_block_) return true;
       text_block_.reset();
     }
-    if (next_text(line, 0) == line.size()) return true;
+    if (next_text(line, 0) == line.size()) {  // the parser, unlike YAML, stumbles over tabs here
+      const std::size_t blanks = std::min(line.find_first_not_of(" \t"), line.size());
+      found_.replace({line_, 0}, blanks, ' ');
+      return true;
+    }
     if (skip_deeper_) {
-      if (first > *skip_deeper_) return true;
+      if (first > *skip_deeper_) {
+        found_.replace({line_, 0}, line.size(), ' ');
+        return true;
+      }
       skip_deeper_.reset();
     }
     if (is_document_mark(line)) return document_mark(line);
@@ -371,6 +379,7 @@ class FirstLook {
     const bool brackets = text()[at.column] == '{' || text()[at.column] == '[';
     const auto after = brackets ? past_brackets(found_, at, indent) : past_quotation(found_, at, indent, false);
     if (!after) {
+      found_.replace(at, text().size() - at.column, ' ');
       skip_deeper_ = indent < 0 ? 0 : static_cast<std::size_t>(indent);
       return;
     }
