@@ -83,11 +83,10 @@ RulerSteps width_ruler(DrawingScale scale, ShownIn shown_in) {
 }
 
 Label ruler_number(Length value, Point at, Label::Across across, Label::Up up, const Typesetter& typesetter,
-                   ShownIn shown_in, bool with_unit) {
-  LengthText t = ruler_text(value, shown_in);
-  if (!with_unit) t.unit.clear();
+                   ShownIn shown_in) {
+  const Length unit = shown_in == ShownIn::inches ? Length::inches(1) : Length::cm(1);
   Label label;
-  label.text = length_in(Face::condensed, t, Inline::Size::as_text);
+  label.text = condensed(whole_number(count_of(value, unit, Rounding::nearest)));
   label.at = at;
   label.across = across;
   label.up = up;
@@ -111,10 +110,9 @@ void draw_length_ruler(std::vector<DrawingItem>& items, const LayPart& part, Dra
     if (!number) continue;
     // The first number stands right of its tick and the last left of the drawing's end, so that neither hangs out.
     const auto across = x - left < pt(8) ? Label::Across::left : Label::Across::middle;
-    numbers.push_back(ruler_number(real, {x, y + pt(13)}, across, Label::Up::top, typesetter, shown_in, false));
+    numbers.push_back(ruler_number(real, {x, y + pt(13)}, across, Label::Up::top, typesetter, shown_in));
   }
   if (!numbers.empty() && numbers.size() > 1) {
-    LengthText unit;
     numbers.back().text = numbers.back().text + condensed("\u00A0" + unit_of(shown_in));
   }
   for (Label& n : numbers) items.push_back(std::move(n));
@@ -135,7 +133,7 @@ void draw_width_ruler(std::vector<DrawingItem>& items, const LaidStrip& strip, D
     auto up = Label::Up::middle;
     if (i == 0) up = Label::Up::base;
     else if (y < pt(typesetter.scale().text / 2.0)) up = Label::Up::top;
-    numbers.push_back(ruler_number(real, {x + pt(13), y}, Label::Across::left, up, typesetter, shown_in, false));
+    numbers.push_back(ruler_number(real, {x + pt(13), y}, Label::Across::left, up, typesetter, shown_in));
   }
   for (Label& n : numbers) items.push_back(std::move(n));
 }

@@ -59,11 +59,15 @@ Text cautions(const std::vector<const PlannedStep*>& steps) {
     pins = pins || says(*s, "pin") || says(*s, "baste") || says(*s, "needle") || says(*s, "try");
   }
   std::string out;
-  if (cuts) out += " Lay the shears down closed, away from the table's edge.";
+  if (cuts) out += " Lay the shears down closed, away from the table\u2019s edge.";
   if (pins) out += " Count pins and needles out and in; none stay in the garment when it is tried on.";
   if (presses) out += " Stand the iron on its heel, test it on a scrap, and unplug it when you leave the table.";
   if (out.empty()) return {};
-  return bold("Care.") + words(out + " Keep blades, pins and hot irons out of children's reach.");
+  std::vector<std::string> sharp_or_hot;
+  if (cuts) sharp_or_hot.push_back("blades");
+  if (pins) sharp_or_hot.push_back("pins");
+  if (presses) sharp_or_hot.push_back("hot irons");
+  return bold("Care.") + words(out + " Keep " + listed(sharp_or_hot) + " out of children\u2019s reach.");
 }
 
 }  // namespace
