@@ -57,10 +57,12 @@ Understood understand(const Order& order, const WorkOptions& work, Made& made, D
   u.project_hash = sha256(*bytes.value);
   made.sources.push_back(lines_of(*bytes.value, order.project_path));
   const Entry source = read_yaml(*bytes.value, order.project_path, diag);
-  u.templates = load_templates(order.template_folder, diag, made.sources);
-  if (u.templates.sets.empty() && !diag.has_errors()) {
+  Diagnostics template_faults;  // the maker's file is not to blame for these
+  u.templates = load_templates(order.template_folder, template_faults, made.sources);
+  if (template_faults.has_errors() || u.templates.sets.empty()) {
+    for (const Diagnostic& d : template_faults.sorted()) diag.add(d);
     made.readable = false;
-    made.fault = "No packet sets were found in the template folder " + order.template_folder + ".";
+    made.fault = "The packet templates in " + order.template_folder + " could not be used.";
     return u;
   }
   if (source.kind == Entry::Kind::nothing) return u;

@@ -129,7 +129,11 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
   const Text number = words_in(Face::condensed_bold, whole_number(labels.count));
   for (const double s : {small, t.smallest}) {
     if (s != t.smallest && !fits(labels, {{number, s}}, {box.x, box.y, box.width + pt(6), box.height + pt(5)}, 0)) continue;
-    place(labels, {{number, s}}, box, 0, false);
+    // A piece lower than its number, at the cloth's upper edge: the number stays inside the drawing.
+    const Length centre = box.y + box.height.times(1, 2), least = pt(s * 0.35 + 1);
+    Box where = box;
+    if (centre < least) where.y += least - centre;
+    place(labels, {{number, s}}, where, 0, false);
     break;
   }
   if (!labels.numbered.empty()) labels.numbered = labels.numbered + condensed("; ");

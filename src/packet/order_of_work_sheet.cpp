@@ -86,9 +86,8 @@ Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_step
   }
   for (const PlannedStep* s : shown) sheet.blocks.push_back(block(step_block(*s, text)));
   if (later > 0) {
-    sheet.blocks.push_back(paragraph(words(counted(later, "step follows", "steps follow") + ", from " +
-                                           nth_step(shown.empty() ? 1 : shown.back()->number + 1) +
-                                           ": make the packet again when these are done.")));
+    sheet.answer = sheet.answer + words(" " + counted(later, "step follows", "steps follow") +
+                                        "; make the packet again when these are done.");
   }
   const Text care = cautions(shown);
   if (!care.empty()) sheet.blocks.push_back(paragraph(care));
