@@ -111,15 +111,17 @@ FoldedStyle style_of(const PleatPlan& plan, DrawingScale scale) {
 
 // The dimension of one stretch below the drawing; returns where its words stand.
 struct Dimension { Length from, to; Text words; };
-void dimension(std::vector<DrawingItem>& items, const Dimension& d, Length y, Length lines_from, double size) {
+void dimension(std::vector<DrawingItem>& items, const Dimension& d, Length y, Length lines_from, double size,
+               const Typesetter& typesetter) {
   if (d.to - d.from >= pt(14)) {
     level_dimension(items, d.from, d.to, y, lines_from);
   } else {
     for (const Length x : {d.from, d.to}) items.push_back(line({x, lines_from}, {x, y + pt(4)}, 0.5));
     items.push_back(line({d.from, y}, {d.to, y}, 0.7));
   }
-  items.push_back(put(d.words, {d.from + (d.to - d.from).times(1, 2), y + pt(6)}, size, Label::Across::middle,
-                      Label::Up::top));
+  const Length half = typesetter.width(d.words, size).times(1, 2);
+  const Length middle = std::clamp(d.from + (d.to - d.from).times(1, 2), half, pt(kRunWide) - half);
+  items.push_back(put(d.words, {middle, y + pt(6)}, size, Label::Across::middle, Label::Up::top));
 }
 
 }  // namespace
@@ -191,7 +193,7 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
   }
   const Length dims = low + pt(14);
   Length bottom = dims + pt(6 + size);
-  if (shows) dimension(out.items, *shows, dims, low + pt(4), size);
+  if (shows) dimension(out.items, *shows, dims, low + pt(4), size, typesetter);
   if (deep) {
     Length y = dims;
     if (shows) {
@@ -203,7 +205,7 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
         bottom = y + pt(6 + size);
       }
     }
-    dimension(out.items, *deep, y, low + pt(4), size);
+    dimension(out.items, *deep, y, low + pt(4), size, typesetter);
   }
   for (Label& l : labels) out.items.push_back(std::move(l));
   const Length base = bottom + pt(10 + size);

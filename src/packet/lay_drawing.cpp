@@ -109,8 +109,9 @@ void draw_length_ruler(std::vector<DrawingItem>& items, const LayPart& part, Dra
     items.push_back(line({x, y}, {x, y + pt(number ? 10 : longer ? 7 : 4)}, 0.7));
     if (!number) continue;
     // The first number stands right of its tick and the last left of the drawing's end, so that neither hangs out.
-    const auto across = x - left < pt(8) ? Label::Across::left : Label::Across::middle;
-    numbers.push_back(ruler_number(real, {x, y + pt(13)}, across, Label::Up::top, typesetter, shown_in));
+    Label label = ruler_number(real, {x, y + pt(13)}, Label::Across::middle, Label::Up::top, typesetter, shown_in);
+    if (x < typesetter.width(label.text, label.size).times(1, 2)) label.across = Label::Across::left;
+    numbers.push_back(std::move(label));
   }
   if (!numbers.empty() && numbers.size() > 1) {
     numbers.back().text = numbers.back().text + condensed("\u00A0" + unit_of(shown_in));

@@ -132,7 +132,7 @@ TEST_CASE("order of work: only the next few where the set asks for it") {
   CAPTURE(page);
   CHECK(says(page, "2. Cut"));
   CHECK_FALSE(says(page, "4. Mark"));
-  CHECK(says(page, "1 step follows, from step 4"));
+  CHECK(says(page, "1 step follows; make the packet again"));
   CHECK_FALSE(says(page, "iron"));  // nothing on this sheet is pressed
 }
 
