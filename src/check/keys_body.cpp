@@ -77,7 +77,7 @@ void add_body_keys(std::vector<KeySpec>& keys) {
   add_measures(keys);
   const std::vector<KeySpec> rows = {
       KeyRow("measures/other", map).each(length, "measure").secret().means("Any further measure, under a name of its own."),
-      KeyRow("ease", map).each(length).of("measures").limits("-20 in", "40 in").secret().since(2)
+      KeyRow("ease", map).each(length).of("measures").limits("-20 in", "40 in").secret().since(1)
           .guess("~ 0 to 1 in over a corset")
           .means("Finished girth minus body girth; `1/2 in less` is smaller than the body."),
       KeyRow("finished girths", map).each(length).of("measures").secret().since(2).agrees("ease")

@@ -199,7 +199,18 @@ Lay lay_rectangles(const Request& request) {
   std::mt19937 dice(request.seed);
   const auto any = [&](std::size_t n) { return static_cast<std::size_t>(dice() % n); };
   Result current = best;
+  int since_better = 0;
   while (order.size() > 1 && !at_bound() && work_left()) {
+    // Nothing better for a while: start again from an order thrown anew.
+    if (since_better > 25 * static_cast<int>(order.size())) {
+      for (std::size_t i = order.size(); i-- > 1;) std::swap(order[i], order[any(i + 1)]);
+      by_end = dice() % 2 == 0;
+      current = search.pass(order, by_end);
+      since_better = 0;
+      if (better(current, best)) best = current;
+      continue;
+    }
+    ++since_better;
     std::vector<Item> next = order;
     const std::size_t a = any(next.size()), b = any(next.size());
     if (dice() % 2 == 0) {
@@ -216,12 +227,14 @@ Lay lay_rectangles(const Request& request) {
     }
     Result result = search.pass(next, next_by_end);
     if (better(current, result)) continue;
+    if (better(result, current)) since_better = 0;
     order = std::move(next);
     by_end = next_by_end;
     current = std::move(result);
     if (better(current, best)) best = current;
   }
 
+  lay.proven = at_bound();
   lay.placed = std::move(best.placed);
   std::sort(lay.placed.begin(), lay.placed.end(), [](const Placed& a, const Placed& b) {
     return std::tie(a.strip, a.at.x, a.at.y, a.part, a.copy) < std::tie(b.strip, b.at.x, b.at.y, b.part, b.copy);
@@ -229,7 +242,6 @@ Lay lay_rectangles(const Request& request) {
   lay.left_out = std::move(best.left_out);
   std::sort(lay.left_out.begin(), lay.left_out.end());
   lay.used = std::move(best.used);
-  lay.proven = at_bound();
   lay.work = search.work();
   return lay;
 }

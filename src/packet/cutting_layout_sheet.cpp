@@ -105,8 +105,8 @@ Table placing_table(const LayPlan& plan, const std::vector<const LaidStrip*>& st
     table.columns.push_back(c);
   };
   column(Column::Kind::words, "piece", far ? 150 : 140, false);
-  column(Column::Kind::length, "from the end, " + unit, far ? 96 : 82, true);
-  column(Column::Kind::length, "from the selvage, " + unit, far ? 120 : 96, true);
+  column(Column::Kind::length, "from end, " + unit, far ? 96 : 82, true);
+  column(Column::Kind::length, "from selvage, " + unit, far ? 120 : 96, true);
   column(Column::Kind::words, "across \u00D7 along", 0, false);
   for (const LaidStrip* strip : strips) {
     if (strip->placed.empty()) continue;
@@ -130,25 +130,14 @@ Table placing_table(const LayPlan& plan, const std::vector<const LaidStrip*>& st
   return table;
 }
 
-void what_steps_cut(const PacketInput& input, const LayPlan& plan, const FigureText& text, Sheet& sheet) {
-  std::vector<const PlannedStep*> steps;
+// "Cut in steps 15 and 16."
+Text cut_in_steps(const PacketInput& input, const LayPlan& plan) {
+  std::vector<std::string> numbers;
   for (const PlannedStep& s : input.plans.work) {
-    if (s.item == plan.cloth && s.cannot_undo == kCannotUndo[0]) steps.push_back(&s);
+    if (s.item == plan.cloth && s.cannot_undo == kCannotUndo[0]) numbers.push_back(whole_number(s.number));
   }
-  if (steps.empty()) return;
-  sheet.blocks.push_back(heading("What each step cuts"));
-  for (const PlannedStep* s : steps) {
-    PairRow row;
-    row.left = bold(capital(nth_step(s->number)));
-    if (s->done) row.left = row.left + condensed(" done");
-    Text act = text.act(s->act);
-    for (Inline& part : act) {
-      if (part.kind == Inline::Kind::words) part.face = Face::condensed;
-    }
-    row.right = act;
-    row.last = s == steps.back();
-    sheet.blocks.push_back(block(row));
-  }
+  if (numbers.empty()) return {};
+  return words(numbers.size() == 1 ? " It is cut in step\u00A0" + numbers[0] + "." : " It is cut in steps " + listed(numbers) + ".");
 }
 
 }  // namespace
@@ -159,7 +148,7 @@ Sheet cutting_layout_sheet(const PacketInput& input, const LayPlan& plan) {
   Sheet sheet;
   sheet.section = Section::cut;
   sheet.answer = answer(plan, text);
-  sheet.blocks.push_back(paragraph(lie_of_the_pieces(input, plan, text), true));
+  sheet.blocks.push_back(paragraph(lie_of_the_pieces(input, plan, text) + cut_in_steps(input, plan), true));
   say_short(plan, text, sheet);
   std::size_t first_left_over = 1;
   for (const LaidStrip* strip : strips) {
@@ -171,7 +160,6 @@ Sheet cutting_layout_sheet(const PacketInput& input, const LayPlan& plan) {
       words("Measure from the cut end and from the lower edge of the drawing, to the nearest corner of each piece. The "
             "thin line along each edge is the selvage."), true}, true));
   sheet.blocks.push_back(block(placing_table(plan, strips, pinned_up(input), text)));
-  what_steps_cut(input, plan, text, sheet);
   return sheet;
 }
 

@@ -24,7 +24,7 @@ Text words_of(const CutPiece& c, const FigureText& text) {
     out = out + more;
   };
   if (c.on_fold && text.has(c.key + "/half width")) {
-    add(condensed("on the fold, ") + text.drawn(c.key + "/half width") + condensed(" from fold to edge"));
+    add(condensed("on the fold, ") + text.drawn(c.key + "/half width") + condensed(" to the edge"));
   } else if (c.on_fold) {
     add(condensed("on the fold"));
   }
@@ -48,11 +48,11 @@ Table list(const PacketInput& input, const FigureText& text) {
     c.bold = is_bold;
     table.columns.push_back(c);
   };
-  column(Column::Kind::words, "piece", far ? 124 : 112, false);
+  column(Column::Kind::words, "piece", far ? 118 : 112, false);
   column(Column::Kind::count, "cut", far ? 34 : 30, true);
   column(Column::Kind::unit, "", far ? 34 : 28, false);
   column(Column::Kind::length, "across, " + unit, far ? 78 : 62, true);
-  column(Column::Kind::length, "along grain, " + unit, far ? 92 : 70, true);
+  column(Column::Kind::length, "along, " + unit, far ? 78 : 70, true);
   column(Column::Kind::words, "already in it, " + unit, 0, false);
   for (const LayPlan& lay : input.plans.lays) {
     Row group;
@@ -93,9 +93,8 @@ Sheet cutting_list_sheet(const PacketInput& input) {
                        ". The sizes are where the scissors go: every allowance is in them.");
   sheet.blocks.push_back(block(list(input, text)));
   sheet.blocks.push_back(paragraph(
-      bold("Cut in the order of the list. ") +
-      words("The longest pieces come first: a long piece cannot come out of scraps, a short one can. Shrink the cloth "
-            "before it is measured; the sizes are of shrunk cloth. A size is of the piece opened out.")));
+      bold("Cut in this order: ") +
+      words("a long piece cannot come out of scraps. Sizes are of shrunk cloth, of the piece opened out."), true));
   return sheet;
 }
 

@@ -88,8 +88,7 @@ Drawing draw_flat_run(const PleatPlan& plan, const FigureText&, const Typesetter
   for (const PleatPlan& p : parts) together += p.flat;
 
   Drawing out;
-  const Length words = words_over(out.items, "Flat, right side up. Grey goes under. Bring each full line onto the dashed "
-                                             "line that its arrow points to.", typesetter);
+  const Length words = words_over(out.items, "Flat, right side up. Grey goes under. Bring each full line onto its dashed line.", typesetter);
   FlatStrip strip;
   strip.top = words + pt(22);
   strip.high = pt(t.text + 10);

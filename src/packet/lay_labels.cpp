@@ -133,6 +133,8 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
     const Length centre = box.y + box.height.times(1, 2), least = pt(s * 0.35 + 1);
     Box where = box;
     if (centre < least) where.y += least - centre;
+    const Length half = labels.typesetter.width(number, s).times(1, 2), middle = box.x + box.width.times(1, 2);
+    if (middle < half) where.x += half - middle;
     place(labels, {{number, s}}, where, 0, false);
     break;
   }

@@ -91,16 +91,14 @@ Sheet pleats_sheet(const PacketInput& input, const PleatPlan& plan) {
             bold(" from " + (plan.measured_from.empty() ? std::string("centre front") : plan.measured_from) + ".");
     }
   }
-  how = how + words(" Never from the mark before: small errors add up.");
-  if (plan.half) how = how + words(" The other half is its mirror.");
   if (text.has(key + "/plus")) {
     const std::optional<Length> plus = input.figures.length(key + "/plus");
     if (plus && !plus->is_zero()) how = how + words(" The first ") + text.measured(key + "/plus") + words(" stays flat.");
   }
-  if (plan.overlaps) how = how + words(" Each pleat is deeper than it shows: pleats lie over each other.");
+  if (plan.overlaps) how = how + words(" The pleats lie over each other.");
   const Text where = seams(plan, key, text);
   if (!where.empty()) how = how + words(" ") + where;
-  sheet.blocks.push_back(paragraph(how));
+  sheet.blocks.push_back(paragraph(how, true));
   return sheet;
 }
 
