@@ -1,7 +1,5 @@
 #include "make_packet.h"
 
-#include <algorithm>
-
 #include "calculate/facts.h"
 #include "check/check.h"
 #include "files/files.h"
@@ -31,8 +29,18 @@ void refuse_unprintable(const Entry& entry, const FontSet& fonts, Diagnostics& d
   for (const Entry& child : entry.children) refuse_unprintable(child, fonts, diag);
 }
 
-bool plain_ascii(const std::string& bytes) {
-  return std::all_of(bytes.begin(), bytes.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
+// Whether every letter is of ASCII or the Latin-1 Supplement (U+00A0 to U+00FF, not the soft hyphen). All faces hold
+// these (tests/fonts checks it), so that a plain file needs no font opened to be checked.
+bool plain_latin(const std::string& bytes) {
+  for (std::size_t i = 0; i < bytes.size(); ++i) {
+    const auto byte = static_cast<unsigned char>(bytes[i]);
+    if (byte < 0x80) continue;
+    const auto next = i + 1 < bytes.size() ? static_cast<unsigned char>(bytes[i + 1]) : 0;
+    const bool latin_1 = (byte == 0xC2 && next >= 0xA0 && next != 0xAD) || byte == 0xC3;
+    if (!latin_1) return false;
+    ++i;
+  }
+  return true;
 }
 
 std::unique_ptr<FontSet> fonts_or_fault(const Order& order, Made& made) {
@@ -68,7 +76,7 @@ Understood understand(const Order& order, const WorkOptions& work, Made& made, D
   if (source.kind == Entry::Kind::nothing) return u;
   u.project = check_project(source, u.templates, diag);
   u.project.file = order.project_path;
-  if (!plain_ascii(*bytes.value)) {
+  if (!plain_latin(*bytes.value)) {
     const std::unique_ptr<FontSet> fonts = fonts_or_fault(order, made);
     if (!fonts) return u;
     refuse_unprintable(source, *fonts, diag);
@@ -163,7 +171,7 @@ Made make_packet(const Order& order, Diagnostics& diag) {
     return made;
   }
   made.pdf = std::move(std::get<std::string>(pdf));
-  made.listing = page_listing(document);
+  if (order.with_listing) made.listing = page_listing(document);
   made.figures_json = figures_json(u.worked.figures, u.worked.plans, shown, file);
   made.pages = static_cast<int>(document.pages.size());
   return made;

@@ -17,6 +17,7 @@ struct Order {
   std::string font_root;
   std::optional<std::string> paper, sheets;  // options win over the project
   WorkOptions work;
+  bool with_listing = false;            // Made::listing is filled; for tests
 };
 
 struct Made {

@@ -83,6 +83,17 @@ TEST_CASE("the signs of the packet are in the text faces or the fallback", "[fon
   CHECK(face == Face::fallback);  // Roboto has no arrows
 }
 
+TEST_CASE("every face holds ASCII and the Latin-1 Supplement, so plain files need no look", "[fonts]") {
+  const auto set = fonts();
+  for (const Face face : {Face::regular, Face::bold, Face::condensed, Face::condensed_bold}) {
+    for (char32_t c = 0x20; c <= 0xFF; ++c) {
+      if ((c >= 0x7F && c < 0xA0) || c == 0xAD) continue;
+      CAPTURE(static_cast<int>(face), static_cast<unsigned>(c));
+      CHECK(set->covers(face, c));
+    }
+  }
+}
+
 TEST_CASE("what libharu cannot set is not covered, glyph or no glyph", "[fonts]") {
   const auto set = fonts();
   for (const char32_t c : {char32_t{0}, char32_t{'\t'}, char32_t{'\n'}, char32_t{7}, char32_t{0x7F}, char32_t{0xAD},

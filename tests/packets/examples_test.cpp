@@ -37,6 +37,7 @@ Order order_for(const std::string& example, const std::string& sheets) {
   order.template_folder = kTop + "/packet-templates";
   order.font_root = "/usr/share/fonts";
   order.sheets = sheets;
+  order.with_listing = true;
   return order;
 }
 
