@@ -88,7 +88,7 @@ class Gatherer final : public YAML::EventHandler {
 
   void fault(const std::string& code, Place at, std::size_t bytes, std::string sentence, std::string hint = "") {
     spoiled = true;
-    if (at.line >= quiet_from_) return;
+    if (at.line >= quiet_from_ || ++told_ > 50) return;
     diag_.error(code, lines_.span(at, bytes), std::move(sentence), std::move(hint));
   }
 
@@ -279,7 +279,7 @@ class Gatherer final : public YAML::EventHandler {
   std::size_t quiet_from_;
   Diagnostics& diag_;
   std::vector<Frame> frames_;
-  std::size_t entries_ = 0, repeats_ = 0;
+  std::size_t entries_ = 0, repeats_ = 0, told_ = 0;
 };
 
 // The parser's own words, never printed alone, and what they mean to a maker.

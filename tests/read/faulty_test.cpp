@@ -113,7 +113,7 @@ TEST_CASE("each fault has its code and its narrowest place") {
       {"a: [\n  - b ]\n", {{"stray-dash", 2, 3, 1}}},
       {"m: { note: wool, mostly }\n", {{"comma-split", 1, 18, 6}}},
       {"a: [1, 2\n", {{"bracket-open", 1, 4, 1}}},
-      {"l:\n  - { a: 1, b: [2, 3\n  - { a: 2 }\n", {{"bracket-open", 2, 18, 1}}},
+      {"l:\n  - { a: 1, b: [2, 3\n  - { a: 2 }\n", {{"bracket-open", 2, 16, 1}}},
       {"c:\n  wool: { kind: x, width: 3 in\n  silk: { kind: y }\n", {{"bracket-open", 2, 9, 1}}},
       {"a: { b: 1 ]\n", {{"bracket-open", 1, 11, 1}}},
       {"a: { b: 1 }}\n", {{"bracket-extra", 1, 12, 1}}},
@@ -195,6 +195,9 @@ TEST_CASE("a file wrong from end to end gives a bounded number of messages") {
   std::string text = "a:\n";
   for (int i = 0; i < 5000; ++i) text += "\tb: 1\n";
   CHECK(faults(text).size() == 50 + 49);  // so many tabs, and a key as often twice in what was read up to there
+  std::string commas = "m: { a: 1";
+  for (int i = 0; i < 5000; ++i) commas += ", k" + std::to_string(i);
+  CHECK(faults(commas + " }\n").size() == 50);
   std::string latin;
   for (int i = 0; i < 5000; ++i) latin += "a: \xE9\n";
   CHECK(faults(latin).size() == 20);
