@@ -57,6 +57,19 @@ const char* const kBodicePieces =
   - { piece: sleeve, part of: sleeve, make: pair, from: [outer cloth, lining], finished width: 13 in, finished length: 22 in }
 )";
 
+const char* const kPetticoatCloths = R"(cloths:                        # each under its own name; `bought` is what lies on the shelf
+  white cotton: { kind: cotton lawn, width: 45 in, bought: [5 yd] }
+)";
+
+const char* const kPetticoatPieces =
+    R"(  - { piece: petticoat breadth, part of: petticoat, make: 3, from: [white cotton], cut width: full, finished length: 38 in }
+  - { piece: waistband, part of: band, make: 1, from: [white cotton], finished width: 30 in, finished length: 1 in }
+)";
+
+const char* const kPetticoatPleats = R"(pleats:                        # give what you know of flat, finished, count, depth, visible; the rest is worked out
+  - { run: petticoat top, of: [petticoat breadth], kind: knife, toward: centre back, finished: 28 in, count: 20 }
+)";
+
 const char* const kSkirtPieces =
     R"(  - { piece: skirt breadth, part of: skirt, make: 3, from: [outer cloth], cut width: full, finished length: 40 in }
 )";
@@ -79,6 +92,9 @@ std::string project_for(const std::string& garment) {
   if (garment == "bodice") return head + kind + kBodiceMeasures + kBodiceCloths + kAllowances + kBodicePieces + kWork;
   if (garment == "dress") {
     return head + kind + kDressMeasures + kDressCloths + kAllowances + kBodicePieces + kSkirtPieces + skirt_rest;
+  }
+  if (garment == "petticoat") {
+    return head + kind + kSkirtMeasures + kPetticoatCloths + kAllowances + kPetticoatPieces + kPetticoatPleats + kWork;
   }
   return head + kind + kSkirtMeasures + kCloths + kAllowances + kSkirtPieces + kBand + skirt_rest;
 }

@@ -17,7 +17,11 @@ Text answer(const PleatPlan& plan, const std::string& key, const FigureText& tex
     out = out + words(". Each shows ") + text.measured(key + "/visible") + words(" and is ") +
           text.measured(key + "/depth") + words(" deep");
   }
-  return out + words(plan.half ? ". Of one half; the other is its mirror." : ".");
+  if (text.has(key + "/half count")) {  // the sums are of the whole run, the marks of one half
+    return out + words(". The marks are of one half, " + text.value(key + "/half count") +
+                       "\u00A0pleats; the other is its mirror.");
+  }
+  return out + words(plan.half ? ". All of one half; the other is its mirror." : ".");
 }
 
 Table marks(const PleatPlan& plan, const std::string& key, const FigureText& text, bool far) {

@@ -112,7 +112,7 @@ TEST_CASE("pleats: the sum in a sentence and the marks as running distances") {
   CHECK(says(page, "\n1 | 1 1/2 | 4 1/2 | 1 1/2\n"));
   CHECK(says(page, "\n9 | 37 1/2 | 40 1/2 | 13 1/2"));
   CHECK(says(page, "Measure every mark from centre front."));
-  CHECK(says(page, "Of one half; the other is its mirror."));
+  CHECK(says(page, "All of one half; the other is its mirror."));
 }
 
 TEST_CASE("order of work: what is done in one sentence, holds and what cannot be undone on their steps") {
