@@ -49,6 +49,14 @@ std::string typed_unit(const Written& written, const Part& part) {
 }
 
 Misread unit_unknown(const Written& written, const Part& part, const Wanted& wanted) {
+  // `13 in wide`: the unit is there, and a word too many after it.
+  for (std::size_t n = part.words.size() - 1; n > 0; --n) {
+    const Unit* known = find_unit(canonical(part.words, 0, n));
+    if (known == nullptr || known->kind != wanted.kind) continue;
+    const std::string extra = written.chars.slice(part.words[n].at, part.words.back().end);
+    return fault("unit-unknown", written.alone() + ": " + quoted(extra) + " after the unit is not known.",
+                 with_unit(part, known->shown), part.words[n].at, part.words.back().end);
+  }
   const std::string typed = typed_unit(written, part);
   const Unit* meant = nearest_unit(lower_case(typed), wanted.kind);
   if (meant == nullptr) meant = nearest_unit(canonical(part.words), wanted.kind);
@@ -70,7 +78,7 @@ Misread unit_kind(const Written& written, const Part& part, const Wanted& wanted
 
 Misread wrong_order(const Written& written, const Parts& parts, std::size_t from, const Part& part, bool repeated) {
   std::string hint;
-  if (!repeated && parts.parts.size() - from == 2) {
+  if (!repeated && !parts.negative && parts.parts.size() - from == 2) {
     const Part& first = parts.parts[from];
     hint = quoted(part.typed + " " + typed_unit(written, part) + " " + first.typed + " " + typed_unit(written, first));
   }

@@ -33,8 +33,8 @@ ReadResult<Bare> read_bare(const Written& written, const std::string& code, cons
   const Part& part = parts.parts.front();
   if (!part.words.empty()) {
     const bool names_key = code == "unit-in-key" && !written.key.empty();
-    const std::string number = (parts.negative ? "-" : "") + part.typed;
-    const std::string hint = parts.parts.size() > 1 ? "" : quoted(names_key ? written.key + ": " + number : number);
+    const std::string hint =
+        parts.parts.size() > 1 ? "" : quoted(names_key ? written.key + ": " + part.typed : part.typed);
     return {not_alone(written, part, code, rule, hint)};
   }
   Bare bare{part.number, part.whole_number};

@@ -143,6 +143,7 @@ ReadResult<Parts> read_parts(const Written& written) {
     ReadResult<Part> number = read_number_at(written, i);
     if (!number.ok()) return {number.fault()};
     Part part = number.value();
+    if (all.negative && all.parts.empty()) part.typed.insert(0, "-");  // so that hints keep it
     for (i = chars.past_spaces(i); i < chars.size() && !number_begins(chars, i); i = chars.past_spaces(i)) {
       const bool joins_letters = chars[i] == U'-' && is_letter(chars[i - 1]) && is_letter(chars[i + 1]);
       if (joins_letters) {
