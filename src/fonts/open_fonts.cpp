@@ -31,9 +31,9 @@ constexpr std::array<FaceFile, kFaces> kFaceFiles{{
     {Face::fallback, "truetype/dejavu/DejaVuSans.ttf", "fonts-dejavu-core"},
 }};
 
-// libharu sets letters one after another from left to right and does not shape them. Characters that then print nothing,
-// or print wrong, count as not covered even when the face holds a glyph: controls, invisible format characters, scripts
-// that run right to left or join or stack their letters, and all above U+FFFF.
+// libharu sets letters one after another from left to right and does not shape them. Characters that then print
+// nothing, or print wrong, count as not covered even when the face holds a glyph: controls, invisible format
+// characters, scripts that run right to left or join or stack their letters, and all above U+FFFF.
 bool can_be_set(char32_t c) {
   struct Range { char32_t first, last; };
   static constexpr Range kNotSet[] = {

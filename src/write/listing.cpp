@@ -1,5 +1,5 @@
-// Pages as text, one line a mark, for tests and goldens. Lengths are points to 0.01, rounded from whole ticks by integers
-// alone, so that a listing never changes with the machine.
+// Pages as text, one line a mark, for tests and goldens. Lengths are points to 0.01, rounded from whole ticks by
+// integers alone, so that a listing never changes with the machine.
 #include <cstdint>
 
 #include "units/print.h"

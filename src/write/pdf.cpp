@@ -1,8 +1,8 @@
 // Pages to PDF through libharu; the only file that includes hpdf.h. Compiles with 2.3.0 (Debian 12) and with 2.4.x.
 //
 // libharu is C with sticky errors: after one bad call all later calls fail. The callback records the first error, with
-// what was being drawn, and `Pdf::check` turns it into a Refusal; nothing is thrown through libharu itself. What libharu
-// accepts but prints wrong is refused before, in pdf_checks.
+// what was being drawn, and `Pdf::check` turns it into a Refusal; nothing is thrown through libharu itself. What
+// libharu accepts but prints wrong is refused before, in pdf_checks.
 #include <hpdf.h>
 
 #include <algorithm>
@@ -134,7 +134,8 @@ void Pdf::add_pages() {
 
 void Pdf::find_anchors(const std::vector<Mark>& marks, std::size_t page) {
   for (const Mark& mark : marks) {
-    if (const auto* anchor = std::get_if<AnchorMark>(&mark.what)) anchors_.try_emplace(anchor->name, Anchor{page, anchor->at});
+    if (const auto* anchor = std::get_if<AnchorMark>(&mark.what))
+      anchors_.try_emplace(anchor->name, Anchor{page, anchor->at});
     if (const auto* clip = std::get_if<ClipMark>(&mark.what)) find_anchors(clip->inside, page);
   }
 }

@@ -27,7 +27,8 @@ bool is_utf8(std::string_view bytes, const std::vector<char32_t>& decoded) {
   return again == bytes;
 }
 
-// Names and titles are shown by the viewer, not by a face of ours; PDF text strings hold them when libharu can encode them.
+// Names and titles are shown by the viewer, not by a face of ours; PDF text strings hold them when libharu can encode
+// them.
 std::string why_no_title(const std::string& utf8) {
   if (utf8.size() > std::size_t{kLongestRun}) return "is longer than " + whole_number(kLongestRun) + " bytes";
   const std::vector<char32_t> characters = decode_utf8(utf8);
@@ -65,7 +66,8 @@ class Checker {
   }
   std::string why(const ClipMark& clip) {
     if (std::string why = why_path(clip.path); !why.empty()) return "a clip group: " + why;
-    if (++clips_ > kClipsInside) return "more than " + whole_number(kClipsInside) + " clip groups lie inside each other";
+    if (++clips_ > kClipsInside)
+      return "more than " + whole_number(kClipsInside) + " clip groups lie inside each other";
     std::string why = why_any(clip.inside);
     --clips_;
     return why;
@@ -90,7 +92,8 @@ class Checker {
 
  private:
   std::string why_run(const TextRun& run) const {
-    if (run.size <= Length() || run.size > Length::points(kLargestTypePoints)) return "the size is outside 0 to 600 points";
+    if (run.size <= Length() || run.size > Length::points(kLargestTypePoints))
+      return "the size is outside 0 to 600 points";
     if (far(run.offset) || far(run.rise)) return "they lie too far from the page";
     if (run.utf8.size() > std::size_t{kLongestRun}) return "they are too long";
     if (fonts_.file(run.face).empty()) return "the face " + std::string(name_of(run.face)) + " has no font file";

@@ -85,7 +85,9 @@ Json strip_json(const LaidStrip& strip, const Lengths& lengths) {
 Json may_cut_json(const Plans& plans, const JsonScope&) {
   Json all = Json::array();
   for (const CutVerdict& verdict : plans.may_cut) {
-    const char* answer = verdict.verdict == MayCut::yes ? "yes" : verdict.verdict == MayCut::yes_after ? "yes, after" : "no";
+    const char* answer = verdict.verdict == MayCut::yes         ? "yes"
+                         : verdict.verdict == MayCut::yes_after ? "yes, after"
+                                                                : "no";
     Json json{{"cloth", verdict.cloth}, {"parts", verdict.parts}, {"answer", answer}};
     put_words(json, "after", verdict.after);
     put_words(json, "reason", verdict.reason);

@@ -1,6 +1,6 @@
-// Looks at a finished PDF with the tools a stranger would use: qpdf and poppler's pdftotext, pdfinfo, pdffonts, pdftoppm.
-// They are test packages (README); without them a check says so and is passed over. Only their standard output and exit
-// code count: poppler warns on standard error about every UTF-8 font that libharu writes.
+// Looks at a finished PDF with the tools a stranger would use: qpdf and poppler's pdftotext, pdfinfo, pdffonts,
+// pdftoppm. They are test packages (README); without them a check says so and is passed over. Only their standard
+// output and exit code count: poppler warns on standard error about every UTF-8 font that libharu writes.
 #pragma once
 #include <sys/wait.h>
 

@@ -171,7 +171,8 @@ TEST_CASE("a lay names where every piece lies", "[json]") {
   lay.to_buy.name = "to buy";
   lay.to_buy.open = true;
   lay.to_buy.width = Length::inches(45);
-  lay.to_buy.placed.push_back({"skirt breadth", 2, {Length::inches(40), Length(), Length::inches(40), Length::inches(20)}, true});
+  lay.to_buy.placed.push_back(
+      {"skirt breadth", 2, {Length::inches(40), Length(), Length::inches(40), Length::inches(20)}, true});
   lay.to_buy.left_over.push_back({Length(), Length::inches(40), Length::inches(10), Length::inches(5)});
   lay.to_buy.straight_cuts = {Length::inches(40)};
   plans.lays.push_back(lay);
@@ -208,7 +209,8 @@ TEST_CASE("pleats, work and verdicts are plain text and exact places", "[json]")
   run.run = "sides";
   run.kind = "knife";
   run.count = 2;
-  run.marks = {{1, Length::inches(1), Length::sixty_fourths(160), Length::inches(1)}, {2, Length::inches(4), Length(), Length()}};
+  run.marks = {{1, Length::inches(1), Length::sixty_fourths(160), Length::inches(1)},
+               {2, Length::inches(4), Length(), Length()}};
   run.seams_at = {Length::inches(20)};
   plans.pleats.push_back(run);
   PlannedStep step;
@@ -222,9 +224,10 @@ TEST_CASE("pleats, work and verdicts are plain text and exact places", "[json]")
   step.hard_after = {"hem"};
   step.cannot_undo = "cuts good cloth";
   plans.work.push_back(step);
-  plans.may_cut = {{"slate wool", {"skirt"}, MayCut::yes, "", "", "", ""},
-                   {"lining", {"bodice"}, MayCut::yes_after, "the skirt", "", "", ""},
-                   {"silk", {}, MayCut::no, "", "Silk is 1/2 yd short.", "cloths/silk/spare", "Decided: narrow hem because short"}};
+  plans.may_cut = {
+      {"slate wool", {"skirt"}, MayCut::yes, "", "", "", ""},
+      {"lining", {"bodice"}, MayCut::yes_after, "the skirt", "", "", ""},
+      {"silk", {}, MayCut::no, "", "Silk is 1/2 yd short.", "cloths/silk/spare", "Decided: narrow hem because short"}};
   const Json json = written(figures, plans);
   CHECK(json["pleats"][0]["marks"][0]["lay on"] == Json{{"ticks", 160 * 1143}, {"printed", "2 1/2 in"}});
   CHECK(json["pleats"][0]["marks"][1]["pleat"] == 2);
@@ -239,7 +242,9 @@ TEST_CASE("pleats, work and verdicts are plain text and exact places", "[json]")
   CHECK(work["cannot be undone"] == "cuts good cloth");
   CHECK_FALSE(work.contains("gate"));
   CHECK(json["may I cut"][0]["answer"] == "yes");
-  CHECK(json["may I cut"][1] == Json{{"cloth", "lining"}, {"parts", Json::array({"bodice"})}, {"answer", "yes, after"}, {"after", "the skirt"}});
+  CHECK(
+      json["may I cut"][1] ==
+      Json{{"cloth", "lining"}, {"parts", Json::array({"bodice"})}, {"answer", "yes, after"}, {"after", "the skirt"}});
   CHECK(json["may I cut"][2]["answer"] == "no");
   CHECK(json["may I cut"][2]["reason figure"] == "cloths/silk/spare");
   CHECK(json["may I cut"][2]["decided"] == "Decided: narrow hem because short");
@@ -253,7 +258,8 @@ TEST_CASE("a locale with commas changes nothing", "[json]") {
   const std::string before = figures_json(figures, {}, ShownIn::centimetres, {});
   CHECK(before.find("\"value\": 1234.5,") != std::string::npos);
   const std::string kept = std::setlocale(LC_ALL, nullptr);
-  if (std::setlocale(LC_ALL, "de_DE.UTF-8") == nullptr) WARN("de_DE.UTF-8 is not installed: only the C locale is tried");
+  if (std::setlocale(LC_ALL, "de_DE.UTF-8") == nullptr)
+    WARN("de_DE.UTF-8 is not installed: only the C locale is tried");
   CHECK(figures_json(figures, {}, ShownIn::centimetres, {}) == before);
   std::setlocale(LC_ALL, kept.c_str());
 }

@@ -55,8 +55,10 @@ const PaperDocument& everything() {
         {LinkMark{Box{pt(76), pt(160), pt(100), pt(14)}, "a sheet of another set"}},
     });
     d.subject = "Pin-up set";
-    d.pages.push_back({Length::mm(210), Length::mm(297),
-                       {{AnchorMark{"order of work", at(76, 100)}}, text(at(76, 120), Face::bold, 20, "Order of work")}});
+    d.pages.push_back(
+        {Length::mm(210),
+         Length::mm(297),
+         {{AnchorMark{"order of work", at(76, 100)}}, text(at(76, 120), Face::bold, 20, "Order of work")}});
     d.pages.push_back({pt(792), pt(612), {}});
     d.bookmarks = {{"At a glance – ½ é", 0, 0, pt(66)}, {"Order of work", 1, 1, pt(100)}, {"Blank", 0, 2, Length()}};
     return d;
@@ -180,16 +182,18 @@ TEST_CASE("links have no border and lead to their anchor; a link to another set'
 
 TEST_CASE("the first of two anchors with one name counts", "[pdf]") {
   if (!have("qpdf")) return;
-  const std::string plain = plain_objects(pdf_of(document({{AnchorMark{"step 7", at(76, 200)}},
-                                                           {AnchorMark{"step 7", at(76, 600)}},
-                                                           {LinkMark{Box{pt(10), pt(10), pt(50), pt(10)}, "step 7"}}})));
+  const std::string plain =
+      plain_objects(pdf_of(document({{AnchorMark{"step 7", at(76, 200)}},
+                                     {AnchorMark{"step 7", at(76, 600)}},
+                                     {LinkMark{Box{pt(10), pt(10), pt(50), pt(10)}, "step 7"}}})));
   CHECK(holds(plain, "/XYZ 76 592"));  // 792 - 200
   CHECK_FALSE(holds(plain, "/XYZ 76 192"));
 }
 
 TEST_CASE("places off the page lead to the nearest place on it", "[pdf]") {
   if (!have("qpdf")) return;
-  PaperDocument made = document({{AnchorMark{"step 7", at(-20, 900)}}, {LinkMark{Box{pt(10), pt(10), pt(50), pt(10)}, "step 7"}}});
+  PaperDocument made =
+      document({{AnchorMark{"step 7", at(-20, 900)}}, {LinkMark{Box{pt(10), pt(10), pt(50), pt(10)}, "step 7"}}});
   made.bookmarks = {{"Above", 0, 0, pt(-30)}};
   const std::string plain = plain_objects(pdf_of(made));
   CHECK(holds(plain, "/XYZ 0 0 1"));
@@ -203,7 +207,8 @@ TEST_CASE("bookmarks are readable text in their levels", "[pdf]") {
   CAPTURE(outlines);
   CHECK(holds(outlines, "\"title\": \"At a glance – ½ é\""));
   CHECK(holds(outlines, "\"title\": \"Order of work\""));
-  CHECK(outlines.find("Order of work") < outlines.find("At a glance"));  // a kid is listed inside its parent, before its title
+  CHECK(outlines.find("Order of work") <
+        outlines.find("At a glance"));  // a kid is listed inside its parent, before its title
   CHECK(holds(outlines, "\"title\": \"Blank\""));
 }
 
@@ -218,9 +223,10 @@ TEST_CASE("the file asks for no scaling when printed and names its language", "[
 
 TEST_CASE("ink lies where the marks say: black 72 to 144 pt from the top left", "[pdf]") {
   if (!have("pdftoppm")) return;
-  const ScratchFile file("ink.pdf", pdf_of(document({{FillMark{box(72, 72, 72, 72), Ink::black}},
-                                                     {FillMark{box(300, 72, 72, 72), Ink::pale_grey}},
-                                                     {ClipMark{box(72, 300, 72, 72), {{FillMark{box(0, 300, 600, 20), Ink::black}}}}}})));
+  const ScratchFile file(
+      "ink.pdf", pdf_of(document({{FillMark{box(72, 72, 72, 72), Ink::black}},
+                                  {FillMark{box(300, 72, 72, 72), Ink::pale_grey}},
+                                  {ClipMark{box(72, 300, 72, 72), {{FillMark{box(0, 300, 600, 20), Ink::black}}}}}})));
   const std::string image = run("pdftoppm -r 72 -gray -singlefile " + file.path()).out;  // one pixel to the point
   const std::string head = "P5\n612 792\n255\n";
   REQUIRE(image.substr(0, head.size()) == head);
