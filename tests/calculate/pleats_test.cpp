@@ -168,12 +168,12 @@ TEST_CASE("too much that does not agree says what to drop") {
   input.visible = cm(3);
   const PleatFault f = fault(input, ShownIn::centimetres);
   CHECK(f.code == "pleats-contradict");
-  CHECK(f.sentence == "22 pleats showing 3 cm make 66 cm; finished says 76 cm.");
+  CHECK(f.sentence == "22 pleats showing 3.0 cm make 66.0 cm; finished says 76.0 cm.");
   CHECK(f.hint == "drop `visible` or `count`");
   input.visible.reset();
   input.depth = cm(5);
   CHECK(fault(input, ShownIn::centimetres).sentence ==
-        "22 pleats 5 cm deep take up 220 cm; between 274 cm flat and 76 cm finished there are 198 cm.");
+        "22 pleats 5.0 cm deep take up 220.0 cm; between 274.0 cm flat and 76.0 cm finished there are 198.0 cm.");
   CHECK(fault(input, ShownIn::centimetres).hint == "drop `depth`: it comes to 4.5 cm; or drop `count`");
   input.depth = mm(45);
   input.visible = mm(35);  // 3.45 to the millimetre: what the packet prints agrees with itself
@@ -189,7 +189,7 @@ TEST_CASE("nothing to take up") {
   input.finished = cm(80);
   input.count = 10;
   CHECK(fault(input, ShownIn::centimetres).code == "no-take-up");
-  CHECK(fault(input, ShownIn::centimetres).sentence == "Run sides finishes at 80 cm but is only 74 cm flat.");
+  CHECK(fault(input, ShownIn::centimetres).sentence == "Run sides finishes at 80.0 cm but is only 74.0 cm flat.");
   input.flat = cm(80);
   CHECK(fault(input, ShownIn::centimetres).code == "no-take-up");
   PleatInput deep;  // 20 pleats 3 in deep take 120 in of 100
@@ -207,7 +207,7 @@ TEST_CASE("nothing to take up") {
 
 TEST_CASE("law: marks increase, end at the flat width, and what shows adds up to the finished width") {
   draws::Draws draw(7);
-  for (int round = 0; round < draws::kRounds; ++round) {
+  for (int round = 0; round < kLawRounds; ++round) {
     PleatInput input;
     const PleatKind kinds[] = {PleatKind::knife, PleatKind::box, PleatKind::inverted};
     input.kind = kinds[draw.of(0, 2)];
@@ -242,7 +242,7 @@ TEST_CASE("law: marks increase, end at the flat width, and what shows adds up to
 TEST_CASE("law: any subset of a settled run that is enough settles the same run") {
   draws::Draws draw(11);
   int enough = 0;
-  for (int round = 0; round < draws::kRounds; ++round) {
+  for (int round = 0; round < kLawRounds; ++round) {
     PleatInput whole;
     const PleatKind kinds[] = {PleatKind::knife, PleatKind::box, PleatKind::inverted};
     whole.kind = kinds[draw.of(0, 2)];
@@ -268,5 +268,5 @@ TEST_CASE("law: any subset of a settled run that is enough settles the same run"
     ++enough;
     same_run(std::get<0>(outcome), s, Length{});
   }
-  CHECK(enough > draws::kRounds / 2);
+  CHECK(enough > kLawRounds / 2);
 }
