@@ -153,13 +153,11 @@ class ClothLay {
     }
     plan_.fits_bought = false;
     if (strips.empty()) {
-      for (std::size_t i = 0; i < cuts_.size(); ++i)
-        for (const int c : all_copies(cuts_)[i]) leave_out(i, c);
-      if (!cloth_.bought.known()) {  // nothing was said about the shelf
-        plan_.left_out.clear();
-        left_out_.clear();
-        plan_.fits_bought = true;
-      }
+      plan_.fits_bought = !cloth_.bought.known();  // nothing was said about the shelf
+      if (plan_.fits_bought) return;
+      const std::vector<std::vector<int>> copies = all_copies(cuts_);
+      for (std::size_t i = 0; i < copies.size(); ++i)
+        for (const int c : copies[i]) leave_out(i, c);
       return;
     }
     LaidOut laid = lay_on(cuts_, all_copies(cuts_), strips, usable_, work_);
