@@ -281,29 +281,14 @@ class Run {
   std::string folds_;
 };
 
-bool has_no_marks_yet(PleatKind kind) {
-  return kind != PleatKind::knife && kind != PleatKind::box && kind != PleatKind::inverted && kind != PleatKind::plain;
-}
-
 }  // namespace
 
-std::vector<PleatPlan> add_pleats(const Project& project, RoundSums& sums, Figures& figures, Diagnostics& diag) {
+std::vector<PleatPlan> add_pleats(const Project& project, RoundSums& sums, Figures& figures) {
   std::vector<PleatPlan> plans;
   for (const RunSum& s : sums.runs()) {
     Run run(project, sums, s, figures);
     run.add_sum();
     if (s.pleated) plans.push_back(run.add_plan());
-    if (!has_no_marks_yet(s.run->kind)) continue;
-    Diagnostic d;
-    d.code = "not-worked-out-yet";
-    d.severity = Severity::note;
-    d.at = s.run->kind_at;
-    d.sentence = "Run " + s.run->named.name + " is of kind " + std::string(word_for(s.run->kind)) +
-                 ": its cloth is counted, its marks are not worked out yet.";
-    d.item = s.run->named.name;
-    d.section = "pleats";
-    d.sheet = "pleats";
-    diag.add(std::move(d));
   }
   return plans;
 }

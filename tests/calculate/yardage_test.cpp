@@ -73,6 +73,7 @@ TEST_CASE("the wool day dress: bodice pieces get a seam at every edge; muslin fi
   CHECK(g.length("pieces/skirt breadth/slate wool/cut length") == in(93, 2));
   CHECK(g.length("pieces/bodice back/slate wool/half width") == in(35, 8));   // (7 1/2 + 1 1/4) / 2
   CHECK(g.count("pieces/skirt interlining/white muslin/copies") == 4);        // 170 1/4 / 43 3/4 = 3.9
+  CHECK(g.figures().at("pieces/skirt interlining/white muslin/copies").working->numbers == "170 1/4 in / 43 3/4 in");
   CHECK(g.length("cloths/white muslin/lay length") == in(186));               // 4 x 46 1/2
   // 186 / 0.95 + 4 = 199.8 in, by 1/8 yd 202 1/2 in
   CHECK(g.length("cloths/white muslin/needed") == in(405, 2));
