@@ -26,7 +26,7 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
     for (const ClothCuts& cuts : cut_list(project, sums, figures, diag))
       plans.lays.push_back(lay_out_cloth(project, cuts, options.lay_work, figures, diag));
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
-  if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures, diag);
+  if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures);
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
 
   apply_accepted(project, diag);

@@ -246,7 +246,7 @@ class CutList {
     const std::string times = layers > 1 ? " × " + whole_number(layers) + " layers" : "";
     if (make.kind == Make::Kind::joined_round || make.kind == Make::Kind::fills) {
       const Length one = *joined_width(piece, cloth);
-      const std::string what = make.kind == Make::Kind::fills ? make.fills : worked(make.joined_round, in_);
+      const std::string what = worked(make.kind == Make::Kind::fills ? *sums_.filled(make.fills) : make.joined_round, in_);
       f.plain_input(make.kind == Make::Kind::fills ? (project_.run(make.fills) != nullptr ? "pleats/" : "rounds/") + make.fills
                                                    : key(piece, "joined round"));
       f.from("cloths/" + cloth.named.name + "/width").from(key(piece, "seam allowance"));

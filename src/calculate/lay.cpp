@@ -111,9 +111,25 @@ class ClothLay {
     NewFigure bound = figure("bound");
     bound.is(plan_.bound);
     from_cuts(bound);
-    bound.working("no lay can be shorter", "area of the pieces / usable width, or full breadths and what must lie end to end",
-                  "usable width " + worked(usable_, in_)).add();
+    bound.working("no lay can be shorter", "the most of: area / usable width; the longest piece; pieces too wide to lie side by side, end to end",
+                  bound_in_words()).add();
     return true;
+  }
+
+  // The three sums that the bound is the most of.
+  std::string bound_in_words() const {
+    Area area;
+    Length longest, stacked;
+    for (const Cut& cut : cuts_) {
+      if (!cut.in_lay) continue;
+      const Length across = cut.piece.full_width ? usable_ : cut.piece.across;
+      const Length least_along = cut.may_turn ? std::min(cut.takes, across) : cut.takes;
+      const Length least_across = cut.may_turn ? std::min(cut.takes, across) : across;
+      area += Area::of(cut.takes, across) * cut.piece.copies;
+      longest = std::max(longest, least_along);
+      if (2 * least_across > usable_) stacked += cut.piece.copies * least_along;
+    }
+    return worked(area.over(usable_, Rounding::up), in_) + "; " + worked(longest, in_) + "; " + worked(stacked, in_);
   }
 
   std::string lay_in_words() const {
@@ -137,13 +153,11 @@ class ClothLay {
     }
     plan_.fits_bought = false;
     if (strips.empty()) {
-      for (std::size_t i = 0; i < cuts_.size(); ++i)
-        for (const int c : all_copies(cuts_)[i]) leave_out(i, c);
-      if (!cloth_.bought.known()) {  // nothing was said about the shelf
-        plan_.left_out.clear();
-        left_out_.clear();
-        plan_.fits_bought = true;
-      }
+      plan_.fits_bought = !cloth_.bought.known();  // nothing was said about the shelf
+      if (plan_.fits_bought) return;
+      const std::vector<std::vector<int>> copies = all_copies(cuts_);
+      for (std::size_t i = 0; i < copies.size(); ++i)
+        for (const int c : copies[i]) leave_out(i, c);
       return;
     }
     LaidOut laid = lay_on(cuts_, all_copies(cuts_), strips, usable_, work_);

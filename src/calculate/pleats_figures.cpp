@@ -200,16 +200,20 @@ class Run {
       const auto put = [&](const char* what, Length at) {
         NewFigure f = figure(mark + "/" + what);
         f.is(at).from(key("flat")).from(key("finished")).from(key("count"));
-        if (run_.kind == PleatKind::knife && first && std::string_view(what) == "fold")
-          f.working("the first fold line", plan.plus.is_zero() ? "visible" : "plus + visible",
-                    (plan.plus.is_zero() ? "" : worked(plan.plus, in_) + " + ") + worked(plan.visible, in_));
-        if (run_.kind == PleatKind::knife && first && std::string_view(what) == "lay on")
-          f.working("the line it is laid to", "fold + 2 × depth", worked(m.fold, in_) + " + 2 × " + worked(plan.depth, in_));
-        if (last && std::string_view(what) == "lay on" && run_.kind != PleatKind::inverted)
-          f.working("the last line", (plan.plus.is_zero() ? "" : "plus + ") + std::string("pleats × (flat") +
-                        (plan.plus.is_zero() ? "" : " − plus") + ") / pleats",
-                    (plan.plus.is_zero() ? "" : worked(plan.plus, in_) + " + ") + whole_number(plan.count) + " × " +
-                        worked(unit_times_n, in_) + " / " + whole_number(plan.count));
+        // The first and the last line show how all are found; each is divided by itself, so that no rounding adds up.
+        if (run_.kind == PleatKind::knife && (first || last)) {
+          const std::string k = whole_number(m.pleat), n_here = whole_number(plan.count);
+          const bool fold = std::string_view(what) == "fold", lay_on = std::string_view(what) == "lay on";
+          const std::string plus = plan.plus.is_zero() ? "" : "plus + ", plus_here = plan.plus.is_zero() ? "" : worked(plan.plus, in_) + " + ";
+          const std::string flat = plan.plus.is_zero() ? "flat" : "(flat − plus)";
+          if (fold)
+            f.working("fold line " + k, plus + "((k − 1) × " + flat + " + finished) / pleats",
+                      plus_here + "(" + whole_number(m.pleat - 1) + " × " + worked(unit_times_n, in_) + " + " +
+                          worked(plan.finished, in_) + ") / " + n_here);
+          if (lay_on)
+            f.working("the line that fold " + k + " is laid to", plus + "k × " + flat + " / pleats",
+                      plus_here + k + " × " + worked(unit_times_n, in_) + " / " + n_here);
+        }
         f.add();
       };
       put("fold", m.fold);
@@ -277,29 +281,14 @@ class Run {
   std::string folds_;
 };
 
-bool has_no_marks_yet(PleatKind kind) {
-  return kind != PleatKind::knife && kind != PleatKind::box && kind != PleatKind::inverted && kind != PleatKind::plain;
-}
-
 }  // namespace
 
-std::vector<PleatPlan> add_pleats(const Project& project, RoundSums& sums, Figures& figures, Diagnostics& diag) {
+std::vector<PleatPlan> add_pleats(const Project& project, RoundSums& sums, Figures& figures) {
   std::vector<PleatPlan> plans;
   for (const RunSum& s : sums.runs()) {
     Run run(project, sums, s, figures);
     run.add_sum();
     if (s.pleated) plans.push_back(run.add_plan());
-    if (!has_no_marks_yet(s.run->kind)) continue;
-    Diagnostic d;
-    d.code = "not-worked-out-yet";
-    d.severity = Severity::note;
-    d.at = s.run->kind_at;
-    d.sentence = "Run " + s.run->named.name + " is of kind " + std::string(word_for(s.run->kind)) +
-                 ": its cloth is counted, its marks are not worked out yet.";
-    d.item = s.run->named.name;
-    d.section = "pleats";
-    d.sheet = "pleats";
-    diag.add(std::move(d));
   }
   return plans;
 }

@@ -14,7 +14,8 @@ JoinedLine joined_line(const Project& project, RoundSums& sums, const std::vecto
 
 // Rounds: joined, explained and unexplained. Holds: round-unexplained, waist-seam-differs.
 void add_rounds(const Project& project, RoundSums& sums, Figures& figures, Diagnostics& diag);
-// Runs: the sums, the marks and where the seams of full breadths land. One note for each run whose kind has no marks yet.
-std::vector<PleatPlan> add_pleats(const Project& project, RoundSums& sums, Figures& figures, Diagnostics& diag);
+// Runs: the sums, the marks and where the seams of full breadths land. Of kinds without marks (plain, gathers and those
+// of later work) the flat and finished widths, so that rounds add up.
+std::vector<PleatPlan> add_pleats(const Project& project, RoundSums& sums, Figures& figures);
 
 }  // namespace gownsheaf

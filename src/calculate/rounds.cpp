@@ -99,16 +99,20 @@ std::optional<std::int64_t> RoundSums::number_of(const Piece& piece, const Cloth
   if (make.kind == Make::Kind::joined_round)
     return std::max<std::int64_t>(1, count_of(make.joined_round, *one, Rounding::up));
   if (!filling_.insert(piece.named.name).second) return std::nullopt;  // it fills a run that waits for it
-  std::optional<Length> wanted;
-  for (std::size_t i = 0; i < runs_.size(); ++i)
-    if (same_name(project_.pleats[i].named.name, make.fills)) {
-      const RunSum& s = settle(i);
-      wanted = s.in_round(s.flat);
-    }
-  if (const Round* round = project_.round(make.fills); round != nullptr && !wanted) wanted = joined(round->of).length;
+  const std::optional<Length> wanted = filled(make.fills);
   filling_.erase(piece.named.name);
   if (!wanted) return std::nullopt;
   return std::max<std::int64_t>(1, count_of(*wanted, *one, Rounding::up));
+}
+
+std::optional<Length> RoundSums::filled(const std::string& run_or_round) {
+  for (std::size_t i = 0; i < runs_.size(); ++i)
+    if (same_name(project_.pleats[i].named.name, run_or_round)) {
+      const RunSum& s = settle(i);
+      return s.in_round(s.flat);
+    }
+  const Round* round = project_.round(run_or_round);
+  return round == nullptr ? std::nullopt : joined(round->of).length;
 }
 
 Joined RoundSums::joined(const std::vector<std::string>& pieces) {

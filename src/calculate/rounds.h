@@ -54,6 +54,8 @@ class RoundSums {
   Joined joined(const std::vector<std::string>& pieces);     // all of these pieces joined, of their first cloth
   // How many of the piece are cut for one layer of this cloth.
   std::optional<std::int64_t> number_of(const Piece& piece, const Cloth& cloth);
+  // The flat width, right round, of the run or round that a piece fills.
+  std::optional<Length> filled(const std::string& run_or_round);
   const Round* round_of(const PleatRun& run) const;
 
  private:

@@ -42,8 +42,8 @@ struct InWords {
   }
   std::string operator()(Angle a) const { return decimal(a.value, 1) + " deg"; }
   std::string operator()(Ratio r) const {
-    const std::string exact = text_of(r);
-    return exact.size() <= 7 ? exact : decimal(r.value(), 2);  // 123457/65536 helps nobody
+    const bool plain = r.d <= 4 || r.d == 5 || r.d == 8 || r.d == 10;
+    return plain ? text_of(r) : decimal(r.value(), 2);  // 6 1/7 is no help at the table
   }
   std::string operator()(Percent p) const { return text_of(p); }
   std::string operator()(const Money& m) const {

@@ -26,7 +26,8 @@ struct CutPiece {
   std::string key;                // figures below it: key + "/cut width", "/cut length", "/copies"
 };
 
-// A piece where it lies. The cloth's length runs along x from its first end, its width along y from one selvage.
+// A piece where it lies. The cloth's length runs along x from its first end, its width along y from the outer edge of one
+// selvage: a full breadth lies at y 0 and is as high as the cloth is wide.
 struct LaidPiece { std::string piece; int copy = 1; Box at; bool turned = false; };
 
 struct LaidStrip {                // one bought length, or the length to buy
@@ -56,7 +57,7 @@ struct PleatMark { int pleat = 0; Length fold, lay_on, edge; };  // running dist
 struct PleatPlan {
   std::string run;
   std::string kind;               // word
-  bool half = false;
+  bool half = false;              // all that follows is of one half; the other is its mirror
   std::int64_t count = 0;
   Length flat, finished, depth, visible, plus;
   bool overlaps = false;          // depth > visible: pleats lie over each other

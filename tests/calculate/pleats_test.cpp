@@ -207,7 +207,7 @@ TEST_CASE("nothing to take up") {
 
 TEST_CASE("law: marks increase, end at the flat width, and what shows adds up to the finished width") {
   draws::Draws draw(7);
-  for (int round = 0; round < draws::kRounds; ++round) {
+  for (int round = 0; round < kLawRounds; ++round) {
     PleatInput input;
     const PleatKind kinds[] = {PleatKind::knife, PleatKind::box, PleatKind::inverted};
     input.kind = kinds[draw.of(0, 2)];
@@ -242,7 +242,7 @@ TEST_CASE("law: marks increase, end at the flat width, and what shows adds up to
 TEST_CASE("law: any subset of a settled run that is enough settles the same run") {
   draws::Draws draw(11);
   int enough = 0;
-  for (int round = 0; round < draws::kRounds; ++round) {
+  for (int round = 0; round < kLawRounds; ++round) {
     PleatInput whole;
     const PleatKind kinds[] = {PleatKind::knife, PleatKind::box, PleatKind::inverted};
     whole.kind = kinds[draw.of(0, 2)];
@@ -268,5 +268,5 @@ TEST_CASE("law: any subset of a settled run that is enough settles the same run"
     ++enough;
     same_run(std::get<0>(outcome), s, Length{});
   }
-  CHECK(enough > draws::kRounds / 2);
+  CHECK(enough > kLawRounds / 2);
 }

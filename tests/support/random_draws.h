@@ -3,13 +3,9 @@
 #include <cstdint>
 #include <random>
 
-namespace draws {
+#include "support/rounds.h"
 
-#ifdef GOWNSHEAF_SANITIZED
-constexpr int kRounds = 500;
-#else
-constexpr int kRounds = 10000;
-#endif
+namespace draws {
 
 class Draws {
  public:
