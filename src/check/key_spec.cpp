@@ -28,8 +28,8 @@ void add_note_and_was(std::vector<KeySpec>& keys) {
     // After the item's own keys.
     std::size_t end = i + 1;
     while (end < keys.size() && keys[end].path.starts_with(base)) ++end;
-    KeySpec note = Row(paths.emplace_back(base + "note"), KeyKind::text).means("Printed beside it.");
-    KeySpec was = Row(paths.emplace_back(base + "was"), KeyKind::text).means("Its older name, so that its figures keep theirs.");
+    KeySpec note = KeyRow(paths.emplace_back(base + "note"), KeyKind::text).means("Printed beside it.");
+    KeySpec was = KeyRow(paths.emplace_back(base + "was"), KeyKind::text).means("Its older name, so that its figures keep theirs.");
     keys.insert(keys.begin() + static_cast<std::ptrdiff_t>(end), note);
     if (items) keys.insert(keys.begin() + static_cast<std::ptrdiff_t>(end) + 1, was);
   }

@@ -42,21 +42,21 @@ void add_measures(std::vector<KeySpec>& keys) {
   const auto kept = [](std::string path) -> std::string_view { return paths.emplace_back(std::move(path)); };
   const auto add = [&](const MeasureRow& m, std::string_view least, std::string_view most) {
     const std::string base = "measures/" + std::string(m.name);
-    Row whole(kept(base), length);
+    KeyRow whole(kept(base), length);
     whole.limits(least, most).secret().form("{ left, right }").means(m.meaning);
     if (m.name == "hip depth") whole.is("7 in", 'a');
     keys.push_back(whole);
-    keys.push_back(Row(kept(base + "/left"), length).must().limits(least, most).secret().means("The left side."));
-    keys.push_back(Row(kept(base + "/right"), length).must().limits(least, most).secret().means("The right side."));
+    keys.push_back(KeyRow(kept(base + "/left"), length).must().limits(least, most).secret().means("The left side."));
+    keys.push_back(KeyRow(kept(base + "/right"), length).must().limits(least, most).secret().means("The right side."));
   };
   for (const MeasureRow& m : kGirths) add(m, "5 in", "80 in");
   for (const MeasureRow& m : kLengths) add(m, "1 in", "80 in");
-  keys.push_back(Row("measures/waist to floor", length).limits("1 in", "80 in").secret()
+  keys.push_back(KeyRow("measures/waist to floor", length).limits("1 in", "80 in").secret()
                      .form("{ front, side, back }, or eight: { front, front left, left, back left, … }")
                      .means("Waist to floor, over everything and in the shoes."));
   for (const char* place :
        {"front", "side", "back", "front left", "left", "back left", "back right", "right", "front right"})
-    keys.push_back(Row(kept(std::string("measures/waist to floor/") + place), length).limits("1 in", "80 in").secret()
+    keys.push_back(KeyRow(kept(std::string("measures/waist to floor/") + place), length).limits("1 in", "80 in").secret()
                        .means("Waist to floor there."));
 }
 
@@ -64,50 +64,50 @@ void add_measures(std::vector<KeySpec>& keys) {
 
 void add_body_keys(std::vector<KeySpec>& keys) {
   using enum KeyKind;
-  keys.push_back(Row("measures", block).secret().means("Measures of the body, over the layers named in `taken`."));
+  keys.push_back(KeyRow("measures", block).secret().means("Measures of the body, over the layers named in `taken`."));
   const std::vector<KeySpec> taken = {
-      Row("measures/taken", block).secret().since(2).means("When and over what the measures were taken."),
-      Row("measures/taken/day", day).secret().means("The day."),
-      Row("measures/taken/over", list).each(text).means("The layers worn: chemise, corset …"),
-      Row("measures/taken/measured by", text).secret().means("Who measured."),
-      Row("measures/taken/corset gap", length).limits("0 in", "12 in").secret()
+      KeyRow("measures/taken", block).secret().since(2).means("When and over what the measures were taken."),
+      KeyRow("measures/taken/day", day).secret().means("The day."),
+      KeyRow("measures/taken/over", list).each(text).means("The layers worn: chemise, corset …"),
+      KeyRow("measures/taken/measured by", text).secret().means("Who measured."),
+      KeyRow("measures/taken/corset gap", length).limits("0 in", "12 in").secret()
           .means("How far the corset's edges stand apart, laced."),
   };
   keys.insert(keys.end(), taken.begin(), taken.end());
   add_measures(keys);
   const std::vector<KeySpec> rows = {
-      Row("measures/other", map).each(length, "measure").secret().means("Any further measure, under a name of its own."),
-      Row("ease", map).each(length).of("measures").limits("-20 in", "40 in").secret().since(2)
+      KeyRow("measures/other", map).each(length, "measure").secret().means("Any further measure, under a name of its own."),
+      KeyRow("ease", map).each(length).of("measures").limits("-20 in", "40 in").secret().since(2)
           .guess("~ 0 to 1 in over a corset")
           .means("Finished girth minus body girth; `1/2 in less` is smaller than the body."),
-      Row("finished girths", map).each(length).of("measures").secret().since(2).agrees("ease")
+      KeyRow("finished girths", map).each(length).of("measures").secret().since(2).agrees("ease")
           .means("Girths measured on the garment or pattern; must agree with measure and ease."),
-      Row("size table", block).since(2).means("A printed or own table of sizes."),
-      Row("size table/name", text).must().means("Whose table it is."),
-      Row("size table/chosen by", name).of("measures").guess("~ bust for bodices, chest for coats, hip for skirts")
+      KeyRow("size table", block).since(2).means("A printed or own table of sizes."),
+      KeyRow("size table/name", text).must().means("Whose table it is."),
+      KeyRow("size table/chosen by", name).of("measures").guess("~ bust for bodices, chest for coats, hip for skirts")
           .means("The girth that decides the size."),
-      Row("size table/girths are", word).words("body|finished").is("body", 'c').means("What the table's girths measure."),
-      Row("size table/sizes", list).each(block, "size").must().means("Two rows or more, rising."),
-      Row("size table/sizes/*/size", text).must().means("Label of the size."),
-      Row("size table/sizes/*/*", length).of("measures").means("A measure of this size."),
-      Row("size", text).is("nearest", 'c').since(2)
+      KeyRow("size table/girths are", word).words("body|finished").is("body", 'c').means("What the table's girths measure."),
+      KeyRow("size table/sizes", list).each(block, "size").must().means("Two rows or more, rising."),
+      KeyRow("size table/sizes/*/size", text).must().means("Label of the size."),
+      KeyRow("size table/sizes/*/*", length).of("measures").means("A measure of this size."),
+      KeyRow("size", text).is("nearest", 'c').since(2)
           .means("Which size is made: its label, or `nearest`, `larger`, `between`."),
-      Row("grade", block).since(kLater).means("How pieces change between sizes."),
-      Row("grade/lines in quarter", map).each(ratio).means("How many lines each quarter of the girth is spread over."),
-      Row("fittings", list).each(block, "fitting").secret().since(2).means("What each mock-up showed."),
-      Row("fittings/*/fitting", name).must().means("Name of the fitting."),
-      Row("fittings/*/day", day).means("The day."),
-      Row("fittings/*/wore", list).each(text).means("Layers worn."),
-      Row("fittings/*/cloth thickness", length).is("0.3 mm", 'c').means("Thickness of the layers the mock-up had."),
-      Row("fittings/*/found", list).each(block, "finding").means("What was too loose, tight, long or short, and where."),
-      Row("fittings/*/found/*/at", text).must().means("A measure or an edge."),
-      Row("fittings/*/found/*/is", word).words("loose|tight|long|short|gapes|rides up").must().means("What it does."),
-      Row("fittings/*/found/*/by", length).must().means("By how much."),
-      Row("fittings/*/found/*/shared over", list).each(name).of("seams").guess("~ all that cross it")
+      KeyRow("grade", block).since(kLater).means("How pieces change between sizes."),
+      KeyRow("grade/lines in quarter", map).each(ratio).means("How many lines each quarter of the girth is spread over."),
+      KeyRow("fittings", list).each(block, "fitting").secret().since(2).means("What each mock-up showed."),
+      KeyRow("fittings/*/fitting", name).must().means("Name of the fitting."),
+      KeyRow("fittings/*/day", day).means("The day."),
+      KeyRow("fittings/*/wore", list).each(text).means("Layers worn."),
+      KeyRow("fittings/*/cloth thickness", length).is("0.3 mm", 'c').means("Thickness of the layers the mock-up had."),
+      KeyRow("fittings/*/found", list).each(block, "finding").means("What was too loose, tight, long or short, and where."),
+      KeyRow("fittings/*/found/*/at", text).must().means("A measure or an edge."),
+      KeyRow("fittings/*/found/*/is", word).words("loose|tight|long|short|gapes|rides up").must().means("What it does."),
+      KeyRow("fittings/*/found/*/by", length).must().means("By how much."),
+      KeyRow("fittings/*/found/*/shared over", list).each(name).of("seams").guess("~ all that cross it")
           .means("Seams that share the change."),
-      Row("fittings/*/found/*/at most", length).is("1/4 in", 'c').means("The most that one edge may take."),
-      Row("fittings/*/girths", map).each(length).of("measures").means("Girths measured at the fitting."),
-      Row("fittings/*/signed", day).words("not yet").means("The day it was found right."),
+      KeyRow("fittings/*/found/*/at most", length).is("1/4 in", 'c').means("The most that one edge may take."),
+      KeyRow("fittings/*/girths", map).each(length).of("measures").means("Girths measured at the fitting."),
+      KeyRow("fittings/*/signed", day).words("not yet").means("The day it was found right."),
   };
   keys.insert(keys.end(), rows.begin(), rows.end());
 }

@@ -6,61 +6,61 @@ namespace gownsheaf {
 void add_head_keys(std::vector<KeySpec>& keys) {
   using enum KeyKind;
   const std::vector<KeySpec> rows = {
-      Row("gownsheaf", count).must().limits("1", "").means("Number of the format that the file is written in: 1."),
-      Row("title", text).must().limits("1", "120").means("What the garment is called on every page."),
-      Row("worn on", day).means("The day the garment is worn."),
-      Row("today", day).means("The day that late and stale are counted from; without it nothing is called late."),
-      Row("show lengths in", word).words("inches|centimetres").guess("~ the unit written most, then the first")
+      KeyRow("gownsheaf", count).must().limits("1", "").means("Number of the format that the file is written in: 1."),
+      KeyRow("title", text).must().limits("1", "120").means("What the garment is called on every page."),
+      KeyRow("worn on", day).means("The day the garment is worn."),
+      KeyRow("today", day).means("The day that late and stale are counted from; without it nothing is called late."),
+      KeyRow("show lengths in", word).words("inches|centimetres").guess("~ the unit written most, then the first")
           .means("The unit that the packet prints."),
-      Row("money in", text).since(kLater).means("The word printed after prices."),
-      Row("garment", word).words("dress|bodice|skirt|petticoat|corset|spencer|coat|waistcoat|other")
+      KeyRow("money in", text).since(kLater).means("The word printed after prices."),
+      KeyRow("garment", word).words("dress|bodice|skirt|petticoat|corset|spencer|coat|waistcoat|other")
           .guess("~ from `part of` of the pieces").form("{ kind, features }")
           .means("The kind of garment; it picks steps and checks."),
-      Row("garment/kind", word).words("dress|bodice|skirt|petticoat|corset|spencer|coat|waistcoat|other").must()
+      KeyRow("garment/kind", word).words("dress|bodice|skirt|petticoat|corset|spencer|coat|waistcoat|other").must()
           .since(kLater).means("The kind of garment, in the short description."),
-      Row("garment/boned", yes_no).since(kLater).means("Whether the bodice is boned."),
-      Row("garment/closes at", word).words("centre front|centre back|side").since(kLater).means("Where it closes."),
-      Row("garment/fasten", word)
+      KeyRow("garment/boned", yes_no).since(kLater).means("Whether the bodice is boned."),
+      KeyRow("garment/closes at", word).words("centre front|centre back|side").since(kLater).means("Where it closes."),
+      KeyRow("garment/fasten", word)
           .words("hooks and eyes|hooks and bars|hooks and loops|buttons|snaps|lacing|buckle|ties|drawstring|busk")
           .since(kLater).means("What it closes with."),
-      Row("garment/sleeves", word).words("none|short|long").since(kLater).means("How long the sleeves are."),
-      Row("garment/piped edges", list).each(text).since(kLater).means("Edges that are piped."),
-      Row("garment/breadths", count).since(kLater).means("How many breadths of cloth the skirt has."),
-      Row("garment/fullness", ratio).since(kLater).means("Skirt width for each unit of waist."),
-      Row("garment/pleats", word)
+      KeyRow("garment/sleeves", word).words("none|short|long").since(kLater).means("How long the sleeves are."),
+      KeyRow("garment/piped edges", list).each(text).since(kLater).means("Edges that are piped."),
+      KeyRow("garment/breadths", count).since(kLater).means("How many breadths of cloth the skirt has."),
+      KeyRow("garment/fullness", ratio).since(kLater).means("Skirt width for each unit of waist."),
+      KeyRow("garment/pleats", word)
           .words("knife|box|inverted|double box|cartridge|gathers|tucks|plain|inverted at seams").since(kLater)
           .means("How the skirt's fullness is taken in."),
-      Row("garment/interlined", yes_no).since(kLater).means("Whether the skirt is interlined."),
-      Row("garment/pocket", yes_no).since(kLater).means("Whether the skirt has a pocket."),
-      Row("garment/drapery", word).words("none|fixed|tacked|detachable").since(kLater).means("How drapery is held."),
-      Row("joined at waist", yes_no).guess("~ yes for a dress").means("Whether bodice and skirt are joined at the waist."),
-      Row("worn for", any_of_these).words("street|standing|dancing|stairs|stage|near flame|sitting|outdoors").since(2)
+      KeyRow("garment/interlined", yes_no).since(kLater).means("Whether the skirt is interlined."),
+      KeyRow("garment/pocket", yes_no).since(kLater).means("Whether the skirt has a pocket."),
+      KeyRow("garment/drapery", word).words("none|fixed|tacked|detachable").since(kLater).means("How drapery is held."),
+      KeyRow("joined at waist", yes_no).guess("~ yes for a dress").means("Whether bodice and skirt are joined at the waist."),
+      KeyRow("worn for", any_of_these).words("street|standing|dancing|stairs|stage|near flame|sitting|outdoors").since(2)
           .means("What is done in the garment."),
-      Row("lining sewn in", word).words("flat|bagged|none").is("~ flat where a piece has a lining", 'a')
+      KeyRow("lining sewn in", word).words("flat|bagged|none").is("~ flat where a piece has a lining", 'a')
           .means("Whether a lining is sewn in with its outer cloth, or made apart and bagged."),
-      Row("pattern", word).words("own|bought").is("own", 'c').since(kLater)
+      KeyRow("pattern", word).words("own|bought").is("own", 'c').since(kLater)
           .means("Whose pattern it is; outlines of a bought one are not passed on."),
-      Row("wearer", block).secret().since(2).means("Who wears it."),
-      Row("wearer/name", text).secret().means("The wearer's name."),
-      Row("wearer/age", count).secret().limits("1", "110").means("The wearer's age in years."),
-      Row("still to make", list).each(block, "layer").since(2).means("Underlayers that are not finished yet."),
-      Row("still to make/*/layer", text).must().means("What the layer is."),
-      Row("still to make/*/ready by", day).means("When it is ready."),
-      Row("people", list).each(block, "person").secret().since(kLater).means("Several wearers of one project."),
-      Row("people/*/person", name).must().secret().means("What the person is called here."),
-      Row("people/*/age", count).secret().limits("1", "110").means("Age in years."),
-      Row("people/*/measures", map).each(length).of("measures").secret().means("Measures of this person."),
-      Row("people/*/ease", map).each(length).of("measures").limits("-20 in", "40 in").secret()
+      KeyRow("wearer", block).secret().since(2).means("Who wears it."),
+      KeyRow("wearer/name", text).secret().means("The wearer's name."),
+      KeyRow("wearer/age", count).secret().limits("1", "110").means("The wearer's age in years."),
+      KeyRow("still to make", list).each(block, "layer").since(2).means("Underlayers that are not finished yet."),
+      KeyRow("still to make/*/layer", text).must().means("What the layer is."),
+      KeyRow("still to make/*/ready by", day).means("When it is ready."),
+      KeyRow("people", list).each(block, "person").secret().since(kLater).means("Several wearers of one project."),
+      KeyRow("people/*/person", name).must().secret().means("What the person is called here."),
+      KeyRow("people/*/age", count).secret().limits("1", "110").means("Age in years."),
+      KeyRow("people/*/measures", map).each(length).of("measures").secret().means("Measures of this person."),
+      KeyRow("people/*/ease", map).each(length).of("measures").limits("-20 in", "40 in").secret()
           .means("Ease wanted by this person."),
-      Row("people/*/size", text).secret().means("Size of this person."),
-      Row("views", map).each(block, "view").since(kLater).means("Versions of the garment that one file holds."),
-      Row("views/*/leave out", list).each(text).means("Names that this view does without."),
-      Row("views/*/*", any_of_these).means("Any section that this view replaces."),
-      Row("view", name).of("views").since(kLater).means("Which view is made."),
-      Row("accept", list).each(block, "decision").means("Holds and warnings that the maker has decided."),
-      Row("accept/*/code", text).must().means("Code of the message, as printed in square brackets."),
-      Row("accept/*/at", text).means("Name of the item that the message is about."),
-      Row("accept/*/because", text).must().limits("10", "200").means("Why it is right as it is, in ten letters or more."),
+      KeyRow("people/*/size", text).secret().means("Size of this person."),
+      KeyRow("views", map).each(block, "view").since(kLater).means("Versions of the garment that one file holds."),
+      KeyRow("views/*/leave out", list).each(text).means("Names that this view does without."),
+      KeyRow("views/*/*", any_of_these).means("Any section that this view replaces."),
+      KeyRow("view", name).of("views").since(kLater).means("Which view is made."),
+      KeyRow("accept", list).each(block, "decision").means("Holds and warnings that the maker has decided."),
+      KeyRow("accept/*/code", text).must().means("Code of the message, as printed in square brackets."),
+      KeyRow("accept/*/at", text).means("Name of the item that the message is about."),
+      KeyRow("accept/*/because", text).must().limits("10", "200").means("Why it is right as it is, in ten letters or more."),
   };
   keys.insert(keys.end(), rows.begin(), rows.end());
 }
@@ -68,26 +68,26 @@ void add_head_keys(std::vector<KeySpec>& keys) {
 void add_rules_keys(std::vector<KeySpec>& keys) {
   using enum KeyKind;
   const std::vector<KeySpec> rows = {
-      Row("rules", block).since(3).means("The maker's choice where published sources disagree."),
-      Row("rules/yardage by", word).words("lay|width chart").is("lay", 'x').means("How cloth is reckoned."),
-      Row("rules/strips lose", word).words("both seams|one seam").is("both seams", 'x')
+      KeyRow("rules", block).since(3).means("The maker's choice where published sources disagree."),
+      KeyRow("rules/yardage by", word).words("lay|width chart").is("lay", 'x').means("How cloth is reckoned."),
+      KeyRow("rules/strips lose", word).words("both seams|one seam").is("both seams", 'x')
           .means("What a joined strip loses at each join."),
-      Row("rules/plaid extra", word).words("by the lay|one repeat a piece").is("by the lay", 'x')
+      KeyRow("rules/plaid extra", word).words("by the lay|one repeat a piece").is("by the lay", 'x')
           .means("How cloth for matching is added."),
-      Row("rules/pleat seams", word).words("inner fold|as they fall").means("Where breadth seams lie among pleats."),
-      Row("rules/hook set back", length).is("1/4 in", 'a').limits("0 in", "2 in").means("How far hooks sit behind the edge."),
-      Row("rules/buttonhole is", word).words("across and thickness|and 1/8 in more|more for a shank")
+      KeyRow("rules/pleat seams", word).words("inner fold|as they fall").means("Where breadth seams lie among pleats."),
+      KeyRow("rules/hook set back", length).is("1/4 in", 'a').limits("0 in", "2 in").means("How far hooks sit behind the edge."),
+      KeyRow("rules/buttonhole is", word).words("across and thickness|and 1/8 in more|more for a shank")
           .is("across and thickness", 'a').means("How long a buttonhole is cut."),
-      Row("rules/bias by", word).words("real strips|joined strips|area|length along the selvage").is("real strips", 'x')
+      KeyRow("rules/bias by", word).words("real strips|joined strips|area|length along the selvage").is("real strips", 'x')
           .means("How bias strips are reckoned."),
-      Row("rules/piping strip", word).words("by the cord|flat 1 1/4 in").is("by the cord", 'x')
+      KeyRow("rules/piping strip", word).words("by the cord|flat 1 1/4 in").is("by the cord", 'x')
           .means("How wide a piping strip is cut."),
-      Row("rules/allowances as", word).words("own|wool dress 1916").means("Whose allowances are used."),
-      Row("rules/thread by", word).words("formula|class ratio").means("How thread is reckoned."),
-      Row("rules/overedge base", count).limits("3", "5").means("Base ratio of an overedge seam: 3 or 5."),
-      Row("rules/thread waste", percent).is("15 %", 'a').means("Thread lost at starts and ends."),
-      Row("rules/waist is", word).words("belt line|midway").is("belt line", 'a').means("Where the waist is taken."),
-      Row("rules/steps from", word).words("library|this file").is("library", 'x').means("Where the steps of work come from."),
+      KeyRow("rules/allowances as", word).words("own|wool dress 1916").means("Whose allowances are used."),
+      KeyRow("rules/thread by", word).words("formula|class ratio").means("How thread is reckoned."),
+      KeyRow("rules/overedge base", count).limits("3", "5").means("Base ratio of an overedge seam: 3 or 5."),
+      KeyRow("rules/thread waste", percent).is("15 %", 'a').means("Thread lost at starts and ends."),
+      KeyRow("rules/waist is", word).words("belt line|midway").is("belt line", 'a').means("Where the waist is taken."),
+      KeyRow("rules/steps from", word).words("library|this file").is("library", 'x').means("Where the steps of work come from."),
   };
   keys.insert(keys.end(), rows.begin(), rows.end());
 }
