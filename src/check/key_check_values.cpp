@@ -147,7 +147,7 @@ void KeyCheck::unknown_name(const SourceSpan& at, std::string_view written, std:
     hint = "this file names no " + listed(nouns, "or");
   } else {
     if (const std::string meant = did_you_mean(name, all); !meant.empty()) hint = "did you mean " + ticked(meant) + "? ";
-    if (!hint.empty() && all.size() == 1) hint = hint.substr(0, hint.size() - 1);
+    if (!hint.empty() && (all.size() == 1 || all.size() > 8)) hint.pop_back();  // the nearest says enough
     else hint += (hint.empty() ? "the " : "The ") + listed(plurals) + (all.size() == 1 ? " here is " : " are ") + listed(all, "and", 20);
     if (all.size() == 1 && hint.starts_with("the ")) {
       const auto is = hint.find(plurals.front());

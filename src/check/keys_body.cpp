@@ -68,7 +68,7 @@ void add_body_keys(std::vector<KeySpec>& keys) {
   const std::vector<KeySpec> taken = {
       KeyRow("measures/taken", block).secret().since(2).means("When and over what the measures were taken."),
       KeyRow("measures/taken/day", day).secret().means("The day."),
-      KeyRow("measures/taken/over", list).each(text).means("The layers worn: chemise, corset …"),
+      KeyRow("measures/taken/over", list).each(text).means("The layers worn, such as chemise and corset."),
       KeyRow("measures/taken/measured by", text).secret().means("Who measured."),
       KeyRow("measures/taken/corset gap", length).limits("0 in", "12 in").secret()
           .means("How far the corset's edges stand apart, laced."),

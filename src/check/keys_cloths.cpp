@@ -84,8 +84,8 @@ void add_notion_keys(std::vector<KeySpec>& keys) {
                  "lace|ribbon|braid|fringe|thread|wadding|other")
           .means("What it is."),
       KeyRow("notions/*/size", text).means("Size as sold, a label: `no. 2`."),
-      KeyRow("notions/*/width", length).limits("", "2 yd").means("Width of a tape, ribbon, lace …"),
-      KeyRow("notions/*/thickness", length).limits("", "4 in").means("Thickness of a cord, button …"),
+      KeyRow("notions/*/width", length).limits("", "2 yd").means("Width of a tape, ribbon or lace."),
+      KeyRow("notions/*/thickness", length).limits("", "4 in").means("Thickness of a cord or button."),
       KeyRow("notions/*/across", length).limits("", "6 in").means("Across a button."),
       KeyRow("notions/*/shank", yes_no).since(2).means("Whether the button has a shank."),
       KeyRow("notions/*/bought", list).each(length).or_a(count).limits("0 in", "500 yd")
