@@ -108,6 +108,7 @@ Drawing draw_flat_run(const PleatPlan& plan, const FigureText&, const Typesetter
   out.width = pt(kRunWide);
   out.height = low + pt(plan.seams_at.empty() ? 4 + t.smallest : 10 + t.smallest);
   out.name = "pleats flat " + plan.run;
+  keep_labels_inside(out, typesetter);
   return out;
 }
 

@@ -225,6 +225,7 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
   out.width = pt(kRunWide);
   out.height = base + pt(4);
   out.name = "pleats folded " + plan.run;
+  keep_labels_inside(out, typesetter);
   return out;
 }
 

@@ -273,6 +273,7 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
   out.drawing.caption = scale_sentence(scale, shown_in, "cloth");
   out.drawing.name = "cutting layout " + plan.cloth + " " + strip.name + " part " +
                      whole_number(static_cast<std::int64_t>(which + 1));
+  keep_labels_inside(out.drawing, typesetter);
   out.numbered = labels.numbered;
   return out;
 }

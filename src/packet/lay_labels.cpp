@@ -33,7 +33,10 @@ void place(LabelPlan& labels, const std::vector<Line>& lines, const Box& box, do
     const double step = l.size * 1.15;
     Label label;
     label.text = l.text;
-    label.at = {box.x + box.width.times(1, 2), box.y + pt(y + step / 2)};
+    // A number may be taller than its piece: it then stands over the piece, but never over the drawing's edge.
+    const Length middle = std::max(box.y + pt(y + step / 2), pt(l.size / 2));
+    const Length half_wide = labels.typesetter.width(l.text, l.size).times(1, 2);
+    label.at = {std::max(box.x + box.width.times(1, 2), half_wide), middle};
     label.across = Label::Across::middle;
     label.up = Label::Up::middle;
     label.size = l.size;

@@ -8,7 +8,7 @@
 namespace gownsheaf {
 
 inline constexpr double kRunWide = 486;   // points on paper
-inline constexpr double kRunMargin = 3;   // half an arrowhead, so that no ink leaves the drawing
+inline constexpr double kRunMargin = 2;   // half an arrowhead, so that no ink leaves the drawing
 inline constexpr double kRunGap = 96;     // the gap of a crowded run holds "... 14 alike ..."
 
 // The run as it is drawn: whole, or its two ends with a gap between, each moved to its own zero.

@@ -1,5 +1,6 @@
 #include "packet/scale.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "packet/figure_text.h"
@@ -100,6 +101,19 @@ void level_dimension(std::vector<DrawingItem>& items, Length from, Length to, Le
   items.push_back(line({from, y}, {to, y}, 0.7));
   items.push_back(arrowhead({from, y}, 2));
   items.push_back(arrowhead({to, y}, 0));
+}
+
+void keep_labels_inside(Drawing& drawing, const Typesetter& typesetter) {
+  for (DrawingItem& item : drawing.items) {
+    auto* label = std::get_if<Label>(&item);
+    if (label == nullptr || label->angle != 0) continue;
+    const Length wide = typesetter.width(label->text, label->size);
+    Length before{};  // of the words, left of the label's point
+    if (label->across == Label::Across::middle) before = wide.times(1, 2);
+    if (label->across == Label::Across::right) before = wide;
+    const Length left = std::max(std::min(label->at.x - before, drawing.width - wide), Length{});
+    label->at.x = left + before;
+  }
 }
 
 Length scale_bar(std::vector<DrawingItem>& items, Point at, DrawingScale scale, ShownIn shown_in, double text_size,

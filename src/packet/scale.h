@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "layout/block.h"
+#include "layout/lay_out.h"
 #include "units/print.h"
 
 namespace gownsheaf {
@@ -37,5 +38,7 @@ StrokeMark outline(const Box& box, double weight, std::vector<int> dash = {});
 FillMark arrowhead(Point tip, int quarter_turns);
 // A dimension between two upright extension lines, level at y, two-headed.
 void level_dimension(std::vector<DrawingItem>& items, Length from, Length to, Length y, Length lines_from);
+// Moves level labels that hang out at the left or right back to the drawing's edge.
+void keep_labels_inside(Drawing& drawing, const Typesetter& typesetter);
 
 }  // namespace gownsheaf
