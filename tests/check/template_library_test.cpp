@@ -46,7 +46,7 @@ TEST_CASE("library: sets, steps and cloths are all there", "[library]") {
   CHECK_FALSE(t.set("pin-up")->private_shown);
   CHECK_FALSE(t.set("pin-up")->contents_page);
   CHECK(t.set("binder")->contents_page);
-  CHECK(t.set("pin-up")->sheets[1].next_steps == 8);
+  CHECK(t.set("pin-up")->sheets[1].next_steps == 7);
   CHECK(t.steps.size() >= 30);
   CHECK(t.cloth_kinds.size() == 32);
   CHECK(t.fingerprints.size() == 6);
