@@ -13,7 +13,7 @@ namespace {
 const std::string kFolder = std::string(GOWNSHEAF_SOURCE_DIR) + "/tests/check/";
 }
 
-TEST_CASE("every faulty file gives exactly the messages at its foot") {
+TEST_CASE("every faulty file gives exactly the messages at its foot", "[faulty]") {
   const auto names = list_files(kFolder, ".yaml");
   REQUIRE(names.ok());
   CHECK(names.value->size() >= 50);
@@ -30,7 +30,7 @@ TEST_CASE("every faulty file gives exactly the messages at its foot") {
   }
 }
 
-TEST_CASE("every faulty file is faulty, and its message is the one it is named after") {
+TEST_CASE("every faulty file is faulty, and its message is the one it is named after", "[faulty]") {
   const auto names = list_files(kFolder, ".yaml");
   REQUIRE(names.ok());
   for (const std::string& name : *names.value) {

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "calculate/calculate.h"
 #include "check/check.h"
 #include "files/files.h"
 #include "read/entry.h"
@@ -36,11 +37,16 @@ inline const Templates& the_library() {
   return templates;
 }
 
-// Every message that a run over this file gives. A later stage adds its own to `diag` after check_project.
+// Every message of a `check` of this file: reader, checker and calculators.
 inline std::vector<Diagnostic> messages_of(const std::string& path) {
   Diagnostics diag;
   const Entry source = read_yaml(faulty_file(path).body, file_name_of(path), diag);
-  const Project project = check_project(source, the_library(), diag);
+  if (source.kind != Entry::Kind::nothing) {
+    const Project project = check_project(source, the_library(), diag);
+    WorkOptions quick;
+    quick.lay_work = 0;
+    calculate(project, the_library(), quick, diag);
+  }
   return diag.sorted();
 }
 
