@@ -1,0 +1,166 @@
+// Documents that cannot drift: key tables, message codes, formulas and sources are compared with the code.
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <regex>
+#include <set>
+#include <sstream>
+
+#include "check/check.h"
+#include "check/key_spec.h"
+#include "figures/figures.h"
+#include "make_packet.h"
+#include "support/catch.h"
+#include "support/golden.h"
+
+namespace fs = std::filesystem;
+using namespace gownsheaf;
+using gownsheaf_test::slurp;
+
+namespace {
+
+const std::string kTop = GOWNSHEAF_SOURCE_DIR;
+
+std::set<std::string> all_matches(const std::string& text, const std::regex& pattern) {
+  std::set<std::string> found;
+  for (auto i = std::sregex_iterator(text.begin(), text.end(), pattern); i != std::sregex_iterator(); ++i) found.insert((*i)[1].str());
+  return found;
+}
+
+std::string all_of(const std::string& folder, const std::set<std::string>& endings) {
+  std::vector<fs::path> files;
+  for (const auto& entry : fs::recursive_directory_iterator(kTop + "/" + folder)) {
+    if (endings.count(entry.path().extension().string()) == 1) files.push_back(entry.path());
+  }
+  std::sort(files.begin(), files.end());
+  std::string text;
+  for (const fs::path& file : files) text += slurp(file.string()) + "\n";
+  return text;
+}
+
+// Kebab-case words in the code that are no message codes.
+const std::set<std::string> kOtherWords = {
+    "condensed-bold", "fonts-dejavu-core", "fonts-roboto-unhinted", "mark-pleats", "mid-breadth", "mid-grey", "pale-grey",
+    "mock-up",        "pin-up",            "re-mark"};
+const std::set<std::string> kOneWordCodes = {"shorthand", "braces", "utf16"};
+
+std::set<std::string> formula_headings() {
+  return all_matches(slurp(kTop + "/docs/formulas.md"), std::regex("\n## ([a-z-]+)"));
+}
+
+}  // namespace
+
+TEST_CASE("the key tables of docs/project-file.md are the program's own", "[docs]") {
+  const std::string path = kTop + "/docs/project-file.md", begin = "schema --tables` -->\n", end = "<!-- end of key tables -->";
+  const std::string text = slurp(path);
+  const std::size_t from = text.find(begin) + begin.size(), to = text.find(end);
+  REQUIRE(to != std::string::npos);
+  REQUIRE(from <= to);
+  if (std::getenv("UPDATE_GOLDEN") != nullptr) {
+    std::ofstream(path, std::ios::binary) << text.substr(0, from) << key_tables_markdown() << text.substr(to);
+    return;
+  }
+  CHECK(text.substr(from, to - from) == key_tables_markdown());
+}
+
+TEST_CASE("every key that the checker knows is in the tables", "[docs]") {
+  const std::string text = slurp(kTop + "/docs/project-file.md");
+  REQUIRE(key_specs().size() > 300);
+  for (const KeySpec& key : key_specs()) {
+    const std::string path(key.path);
+    const std::string last = path.substr(path.rfind('/') == std::string::npos ? 0 : path.rfind('/') + 1);
+    if (last == "*") continue;
+    CAPTURE(path);
+    CHECK(text.find(last) != std::string::npos);
+  }
+}
+
+TEST_CASE("every message code has its entry in docs/diagnostics.md, and every entry is a code", "[docs]") {
+  const std::string code = all_of("src", {".cpp", ".h"});
+  std::set<std::string> seen = all_matches(code, std::regex("\"([a-z]+(?:-[a-z0-9]+)+)\""));
+  for (const std::string& word : kOtherWords) seen.erase(word);
+  for (const std::string& word : formula_headings()) seen.erase(word);
+  for (const std::string& word : kOneWordCodes) {
+    if (code.find("\"" + word + "\"") != std::string::npos) seen.insert(word);
+  }
+  const std::set<std::string> told = all_matches(slurp(kTop + "/docs/diagnostics.md"), std::regex("\n\\| `([a-z0-9-]+)` \\|"));
+  REQUIRE(told.size() > 60);
+  for (const std::string& word : seen) {
+    CAPTURE(word);
+    CHECK(told.count(word) == 1);
+  }
+  for (const std::string& word : told) {
+    CAPTURE(word);
+    CHECK(seen.count(word) == 1);
+  }
+}
+
+TEST_CASE("every error of the project file is shown by a faulty file", "[docs]") {
+  // Not shown by a small text file: these need a file of megabytes or of thousands of entries, bytes that no editor shows,
+  // or the packet's fonts. tests/read, tests/units and tests/calculate raise each of them.
+  const std::set<std::string> elsewhere = {"too-large",     "too-deep",    "too-many-entries", "control-character", "utf16",
+                                           "bracket-early", "bracket-extra", "yaml-form",      "units-order",       "units-mixed",
+                                           "no-letter",     "steps-many",  "pleats-too-many"};
+  const std::string faulty = all_of("tests/check", {".yaml"});
+  const std::string docs = slurp(kTop + "/docs/diagnostics.md");
+  for (const std::string& word : all_matches(docs, std::regex("\n\\| `([a-z0-9-]+)` \\| error \\|"))) {
+    CAPTURE(word);
+    CHECK((elsewhere.count(word) == 1 || faulty.find("[" + word + "]") != std::string::npos));
+  }
+}
+
+TEST_CASE("every figure's formula is a heading of docs/formulas.md", "[docs]") {
+  const std::set<std::string> headings = formula_headings();
+  for (const FigureKind& kind : figure_kinds()) {
+    CAPTURE(kind.section, kind.quantity, kind.formula);
+    CHECK((kind.formula.empty() || headings.count(std::string(kind.formula)) == 1));
+  }
+  for (const std::string example : {"wool-day-dress", "linen-skirt"}) {
+    Order order;
+    order.project_path = kTop + "/examples/" + example + "/project.yaml";
+    order.template_folder = kTop + "/packet-templates";
+    order.font_root = "/usr/share/fonts";
+    Diagnostics diag;
+    const std::string json = make_figures(order, diag).figures_json;
+    REQUIRE(json.size() > 1000);
+    for (const std::string& formula : all_matches(json, std::regex("\"formula\": \"([a-z-]+)\""))) {
+      CAPTURE(formula);
+      CHECK(headings.count(formula) == 1);
+    }
+  }
+}
+
+TEST_CASE("every source that is named is in docs/sources.md", "[docs]") {
+  const std::string sources = slurp(kTop + "/docs/sources.md");
+  const std::string naming = all_of("packet-templates", {".yaml"}) + all_of("src", {".cpp", ".h"}) +
+                             slurp(kTop + "/docs/formulas.md");
+  const std::set<std::string> anchors = all_matches(naming, std::regex("sources\\.md#([a-z0-9-]+)"));
+  REQUIRE(anchors.size() > 20);
+  for (const std::string& anchor : anchors) {
+    if (anchor == "largest-first") continue;  // the hint's own example
+    CAPTURE(anchor);
+    CHECK((sources.find("id=\"" + anchor + "\"") != std::string::npos || sources.find("### " + anchor + "\n") != std::string::npos));
+  }
+}
+
+TEST_CASE("the documents name no path of a machine and no unfinished work", "[docs]") {
+  const std::string docs = all_of("docs", {".md"}) + slurp(kTop + "/README.md") + slurp(kTop + "/DEVELOPERS.md");
+  for (const char* word : {"../shared", "/work/", "/root/", "TODO", "FIXME"}) {
+    CAPTURE(word);
+    CHECK(docs.find(word) == std::string::npos);
+  }
+}
+
+TEST_CASE("the example in docs/project-file.md is the linen skirt and checks clean", "[docs]") {
+  const std::string docs = slurp(kTop + "/docs/project-file.md");
+  const std::size_t from = docs.find("```yaml\n") + 8;
+  const std::string example = docs.substr(from, docs.find("```", from) - from);
+  Diagnostics diag;
+  std::vector<SourceText> sources;
+  const Templates templates = load_templates(kTop + "/packet-templates", diag, sources);
+  const Entry entry = read_yaml(example, "example.yaml", diag);
+  check_project(entry, templates, diag);
+  for (const Diagnostic& d : diag.sorted()) UNSCOPED_INFO(d.sentence);
+  CHECK(diag.sorted().empty());
+}
