@@ -151,7 +151,8 @@ Made make_packet(const Order& order, Diagnostics& diag) {
   const std::unique_ptr<FontSet> fonts = fonts_or_fault(order, made);
   if (!fonts) return made;
 
-  const FigureFile file = about(order, u, set);
+  FigureFile file = about(order, u, set);
+  file.made_with = made_with(*fonts);
   const ShownIn shown = u.project.show_lengths_in.known() ? *u.project.show_lengths_in : ShownIn::inches;
   const Typesetter typesetter(*fonts, set->reads_from > Length::mm(500) ? pin_up_scale() : binder_scale());
   const PageShape shape = shape_for(u.project, order.paper);

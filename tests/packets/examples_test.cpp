@@ -113,7 +113,11 @@ TEST_CASE("pages are Letter or A4 to the point, and all fonts are inside", "[exa
 TEST_CASE("figures and page listings of the linen skirt are the expected ones", "[examples][golden]") {
   for (const MadePacket& packet : all_packets()) {
     if (packet.example != "linen-skirt" || packet.sheets != "pin-up") continue;
-    gownsheaf_test::check_golden("packets/linen-skirt.figures.json", packet.made.figures_json);
+    std::string figures = packet.made.figures_json;  // less its one member that may differ between machines
+    const std::size_t from = figures.find("\"made with\"");
+    REQUIRE(from != std::string::npos);
+    figures.erase(from, figures.find('\n', from) - from + 1);
+    gownsheaf_test::check_golden("packets/linen-skirt.figures.json", figures);
     gownsheaf_test::check_golden("packets/linen-skirt.listing", packet.made.listing);
   }
 }
