@@ -1,6 +1,7 @@
 #include "packet/compose.h"
 
 #include <algorithm>
+#include <stdexcept>
 
 #include "packet/sheets.h"
 #include "packet/wording.h"
@@ -8,8 +9,8 @@
 namespace gownsheaf {
 namespace {
 
-constexpr std::string_view kSheets[] = {"at a glance",     "to buy",  "cutting list", "cutting layouts", "pleats",
-                                        "order of work",   "how it was worked out"};
+constexpr std::string_view kSheets[] = {"at a glance", "contents",      "to buy", "cutting list", "cutting layouts",
+                                        "pleats",      "order of work", "how it was worked out"};
 
 // Sheets that are made once for each item even when the set does not say `for each`.
 std::string repeats_over(const SheetEntry& entry) {
@@ -51,7 +52,9 @@ Sheet sheet_of(const PacketInput& input, const SheetEntry& entry, const std::str
   }
   if (entry.sheet == "order of work") return order_of_work_sheet(input, entry.next_steps);
   if (entry.sheet == "how it was worked out") return worked_out_sheet(input);
-  return at_a_glance_sheet(input);
+  if (entry.sheet == "at a glance") return at_a_glance_sheet(input);
+  if (entry.sheet == "contents") return {};  // filled when all the others are there
+  throw std::logic_error("no sheet is called " + entry.sheet);
 }
 
 bool refers_to(const Sheet& sheet, std::string_view anchor) {
@@ -59,6 +62,22 @@ bool refers_to(const Sheet& sheet, std::string_view anchor) {
     const auto* line = std::get_if<ContentsLine>(&b.what);
     return line != nullptr && line->anchor == anchor;
   });
+}
+
+// Where the set names a contents sheet; in a set that only asks for one, after "at a glance", so that the answer to
+// "may I cut now?" stays the first page.
+void place_contents(const PacketInput& input, std::vector<Sheet>& sheets) {
+  const auto named = std::find_if(sheets.begin(), sheets.end(), [](const Sheet& s) { return s.id == "contents"; });
+  if (named != sheets.end()) {
+    fill_contents(*named, sheets);
+  } else if (input.set.contents_page && !sheets.empty()) {
+    Sheet contents;
+    contents.id = "contents";
+    contents.title = "Contents";
+    contents.anchor = sheet_anchor(contents.id, "");
+    fill_contents(contents, sheets);
+    sheets.insert(sheets.begin() + (sheets.front().id == "at a glance" ? 1 : 0), contents);
+  }
 }
 
 // What "at a glance" had no room for stands whole on its own sheet at the end.
@@ -117,7 +136,6 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
   std::vector<Sheet> sheets;
   const bool far = pinned_up(input);
   for (const SheetEntry& entry : input.set.sheets) {
-    if (entry.sheet == "contents") continue;  // made last, when all sheets are known
     const std::string kind = repeats_over(entry);
     for (const std::string& item : items_of(input, kind)) {
       // A condition that cannot be answered leaves a sheet out; on a step it would count as met.
@@ -135,12 +153,7 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
   if (std::any_of(sheets.begin(), sheets.end(), [](const Sheet& s) { return refers_to(s, kAllWarningsAnchor); })) {
     sheets.push_back(all_to_settle(input));
   }
-  if (input.set.contents_page && !sheets.empty()) {
-    // The answer to "may I cut now?" stays the first page.
-    const Sheet contents = contents_sheet(sheets);
-    const auto place = sheets.begin() + (sheets.front().id == "at a glance" ? 1 : 0);
-    sheets.insert(place, contents);
-  }
+  place_contents(input, sheets);
   return sheets;
 }
 

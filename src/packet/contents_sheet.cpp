@@ -3,15 +3,12 @@
 
 namespace gownsheaf {
 
-Sheet contents_sheet(const std::vector<Sheet>& sheets) {
-  Sheet contents;
-  contents.id = "contents";
-  contents.title = "Contents";
-  contents.anchor = sheet_anchor(contents.id, "");
+void fill_contents(Sheet& contents, const std::vector<Sheet>& sheets) {
   contents.section = Section::glance;
   contents.answer = words("Where to find each answer.");
-  for (const Sheet& s : sheets) contents.blocks.push_back(block(ContentsLine{s.title, s.anchor}));
-  return contents;
+  for (const Sheet& s : sheets) {
+    if (s.id != "contents") contents.blocks.push_back(block(ContentsLine{s.title, s.anchor}));
+  }
 }
 
 }  // namespace gownsheaf

@@ -111,16 +111,14 @@ FoldedStyle style_of(const PleatPlan& plan, DrawingScale scale) {
 
 // The dimension of one stretch below the drawing; returns where its words stand.
 struct Dimension { Length from, to; Text words; };
-void dimension(std::vector<DrawingItem>& items, const Dimension& d, Length y, Length lines_from, double size,
-               const Typesetter& typesetter) {
+void dimension(std::vector<DrawingItem>& items, const Dimension& d, Length y, Length lines_from, double size) {
   if (d.to - d.from >= pt(14)) {
     level_dimension(items, d.from, d.to, y, lines_from);
   } else {
     for (const Length x : {d.from, d.to}) items.push_back(line({x, lines_from}, {x, y + pt(4)}, 0.5));
     items.push_back(line({d.from, y}, {d.to, y}, 0.7));
   }
-  const Length half = typesetter.width(d.words, size).times(1, 2);
-  const Length middle = std::clamp(d.from + (d.to - d.from).times(1, 2), half, pt(kRunWide) - half);
+  const Length middle = d.from + (d.to - d.from).times(1, 2);
   items.push_back(put(d.words, {middle, y + pt(6)}, size, Label::Across::middle, Label::Up::top));
 }
 
@@ -159,13 +157,13 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
     StrokeMark cloth = folded_line(paths[i], style, zero, top);
     for (const PathStep& s : cloth.path) low = std::max(low, s.to.y);
     out.items.push_back(std::move(cloth));
-    // Numbers over the faces; the two dimensions at faces and depths near a third and two thirds of what is drawn.
+    // Numbers over the faces; what shows is measured near the start of the run, the depth at its last fold.
     std::size_t mark = 0;
     int named = 0;
     for (const Stretch& s : paths[i]) {
       const Length a = zero + scale.of(std::min(s.from, s.to)), b = zero + scale.of(std::max(s.from, s.to));
       if (s.layer == 0) {
-        if (about_the_same(s.to - s.from, plan.visible) && (!shows || b <= room.times(2, 5))) {
+        if (about_the_same(s.to - s.from, plan.visible) && !shows && i == 0 && mark > 0) {
           shows = Dimension{a, b, condensed("shows ") + figure_text.drawn("pleats/" + plan.run + "/visible")};
         }
         const bool fold_follows = mark < parts[i].marks.size() && parts[i].marks[mark].fold < parts[i].marks[mark].lay_on;
@@ -179,9 +177,7 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
         }
       }
       if (s.layer == 1) {
-        if (!deep || b <= room.times(4, 5)) {
-          deep = Dimension{a, b, figure_text.drawn("pleats/" + plan.run + "/depth") + condensed(" deep")};
-        }
+        deep = Dimension{a, b, figure_text.drawn("pleats/" + plan.run + "/depth") + condensed(" deep")};
         ++mark;
       }
     }
@@ -193,7 +189,7 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
   }
   const Length dims = low + pt(14);
   Length bottom = dims + pt(6 + size);
-  if (shows) dimension(out.items, *shows, dims, low + pt(4), size, typesetter);
+  if (shows) dimension(out.items, *shows, dims, low + pt(4), size);
   if (deep) {
     Length y = dims;
     if (shows) {
@@ -205,7 +201,7 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
         bottom = y + pt(6 + size);
       }
     }
-    dimension(out.items, *deep, y, low + pt(4), size, typesetter);
+    dimension(out.items, *deep, y, low + pt(4), size);
   }
   for (Label& l : labels) out.items.push_back(std::move(l));
   const Length base = bottom + pt(10 + size);

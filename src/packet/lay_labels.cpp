@@ -116,14 +116,15 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
     }
   }
   // Upright, for a tall and narrow piece.
-  const Length long_name = labels.typesetter.width(named, small);
-  if (box.width >= pt(small + kRoomDown) && box.height >= long_name + pt(kRoomAcross)) {
+  for (const double s : {small, t.smallest}) {
+    const Length long_name = labels.typesetter.width(named, s);
+    if (box.width < pt(s + kRoomDown) || box.height < long_name + pt(kRoomAcross)) continue;
     Label label;
     label.text = named;
     label.at = {box.x + box.width.times(1, 2), box.y + box.height.times(1, 2)};
     label.across = Label::Across::middle;
     label.up = Label::Up::middle;
-    label.size = small;
+    label.size = s;
     label.angle = 90;
     labels.in_order.push_back(label);
     return;
@@ -132,18 +133,12 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
   const Text number = words_in(Face::condensed_bold, whole_number(labels.count));
   for (const double s : {small, t.smallest}) {
     if (s != t.smallest && !fits(labels, {{number, s}}, {box.x, box.y, box.width + pt(6), box.height + pt(5)}, 0)) continue;
-    // A piece lower than its number, at the cloth's upper edge: the number stays inside the drawing.
-    const Length centre = box.y + box.height.times(1, 2), least = pt(s * 0.35 + 1);
-    Box where = box;
-    if (centre < least) where.y += least - centre;
-    const Length half = labels.typesetter.width(number, s).times(1, 2), middle = box.x + box.width.times(1, 2);
-    if (middle < half) where.x += half - middle;
-    place(labels, {{number, s}}, where, 0, false);
+    place(labels, {{number, s}}, box, 0, false);
     break;
   }
   if (!labels.numbered.empty()) labels.numbered = labels.numbered + condensed("; ");
-  labels.numbered = labels.numbered + words_in(Face::condensed_bold, whole_number(labels.count) + "\u00A0") +
-                    condensed(name + " ") + size;
+  labels.numbered = labels.numbered + words_in(Face::condensed_bold, whole_number(labels.count) + ":\u00A0") +
+                    condensed(name + ", ") + size;
 }
 
 void label_left_over(LabelPlan& labels, const std::string& key, const Box& box) {

@@ -86,14 +86,18 @@ Sheet pleats_sheet(const PacketInput& input, const PleatPlan& plan) {
   sheet.blocks.push_back(block(draw_folded_run(plan, text, input.typesetter)));
   sheet.blocks.push_back(block(marks(plan, key, text, pinned_up(input))));
 
-  std::string from = plan.measured_from.empty() ? "the start of the run" : plan.measured_from;
-  Text how = bold("Measure every mark from " + from + ".");
-  if (text.has(key + "/begins at")) {
-    const std::optional<Length> begins = input.figures.length(key + "/begins at");
-    if (begins && !begins->is_zero()) {
-      how = bold("Measure every mark from where the run begins, ") + text.measured(key + "/begins at") +
-            bold(" from " + (plan.measured_from.empty() ? std::string("centre front") : plan.measured_from) + ".");
-    }
+  const std::string from = plan.measured_from.empty() ? "the start of the run" : plan.measured_from;
+  const std::optional<Length> begins = input.figures.length(key + "/begins at");
+  const std::string named = replaced(from, "its end", "the run\u2019s end");
+  const bool from_its_start = from == "its end nearer centre front" || from == "the run's start";
+  Text how = bold("Measure every mark from " + named);
+  const bool further_on = begins && !begins->is_zero();
+  if (further_on && from_its_start) {
+    how = how + bold(", which lies ") + text.measured(key + "/begins at") + bold(" past centre front");
+  }
+  how = how + bold(".") + words(" Never from the mark before.");
+  if (further_on && !from_its_start) {
+    how = how + words(" The run begins ") + text.measured(key + "/begins at") + words(" past centre front.");
   }
   if (text.has(key + "/plus")) {
     const std::optional<Length> plus = input.figures.length(key + "/plus");

@@ -34,7 +34,8 @@ struct ToSettle {
 std::vector<ToSettle> to_settle(const PacketInput& input);
 
 Sheet at_a_glance_sheet(const PacketInput& input);
-Sheet contents_sheet(const std::vector<Sheet>& sheets);
+// One line for each of the other sheets; page numbers come when the pages are counted.
+void fill_contents(Sheet& contents, const std::vector<Sheet>& sheets);
 Sheet to_buy_sheet(const PacketInput& input);
 Sheet cutting_list_sheet(const PacketInput& input);
 Sheet cutting_layout_sheet(const PacketInput& input, const LayPlan& plan);

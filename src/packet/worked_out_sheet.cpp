@@ -9,13 +9,10 @@ namespace {
 
 struct Group { std::string section, item; std::vector<const Figure*> figures; };
 
-std::string group_title(const Group& g) {
-  if (g.section == "cloths") return capital(g.item);
-  if (g.section == "pieces") return capital(g.item);
-  if (g.section == "pleats") return "Pleats: " + g.item;
-  if (g.section == "rounds") return "Round: " + g.item;
-  if (g.section == "measures") return "Body measures";
-  return capital(g.section);
+std::string section_title(const std::string& section) {
+  if (section == "cloths") return "Cloth";
+  if (section == "measures") return "Body measures";
+  return capital(section);
 }
 
 std::vector<Group> groups(const PacketInput& input) {
@@ -44,16 +41,21 @@ std::string run_of(const std::string& key) {
 
 std::string times_signs(std::string s) { return replaced(std::move(s), " x ", " \u00D7 "); }
 
+// What a result rests on besides arithmetic, after its name.
 Text rests_on(const Figure& f) {
-  if (f.guessed) return words("guessed") + (f.guessed_from.empty() ? Text{} : condensed(", from " + f.guessed_from));
-  if (f.standing) return condensed("maker\u2019s default");
-  return {};
+  Text out;
+  if (f.label == 'a') out = condensed(", published rule");
+  if (f.label == 'b') out = condensed(", rule from memory");
+  if (f.label == 'c') out = condensed(", common practice");
+  if (f.guessed) out = out + words(", guessed") + (f.guessed_from.empty() ? Text{} : condensed(" from " + f.guessed_from));
+  if (f.standing) out = out + condensed(", maker\u2019s default");
+  return out;
 }
 
 Row row_of(const Figure& f, std::int64_t alike) {
   const Working& w = *f.working;
   Row row;
-  Text what = words(w.what);
+  Text what = words(w.what) + rests_on(f);
   if (alike > 0) what = what + condensed("; " + counted(alike, "more is", "more are") + " worked alike");
   row.cells.push_back({what});
   Text sum = condensed(times_signs(w.formula));
@@ -67,22 +69,16 @@ Row row_of(const Figure& f, std::int64_t alike) {
   }
   row.cells.push_back({sum});
   row.cells.push_back({sentence_text(w.result, false, Face::bold)});
-  row.cells.push_back({rests_on(f)});
   return row;
 }
 
-Table table_of(const Group& g, bool far) {
-  Table table;
-  const auto column = [&](const char* head, double width) {
-    Column c;
-    c.head = words(head);
-    c.width = width;
-    table.columns.push_back(c);
-  };
-  column("what", far ? 140 : 124);
-  column("formula, and the numbers put in", 0);
-  column("result", far ? 84 : 74);
-  column("rests on", far ? 84 : 76);
+void add_rows(const Group& g, const Figures& figures, Table& table) {
+  if (!g.item.empty()) {
+    Row name;
+    name.kind = Row::Kind::group;
+    name.cells.push_back({words_in(Face::bold, capital(g.item))});
+    table.rows.push_back(name);
+  }
   std::vector<std::string> runs, said;
   for (const Figure* f : g.figures) {
     const std::string run = run_of(f->key);
@@ -90,14 +86,34 @@ Table table_of(const Group& g, bool far) {
     if (!run.empty()) {
       if (std::find(runs.begin(), runs.end(), run) != runs.end()) continue;
       runs.push_back(run);
-      alike = std::count_if(g.figures.begin(), g.figures.end(), [&](const Figure* o) { return run_of(o->key) == run; }) - 1;
+      alike = std::count_if(figures.all().begin(), figures.all().end(),
+                            [&](const Figure& o) { return run_of(o.key) == run; }) - 1;
     }
     const std::string all = f->working->what + "|" + f->working->formula + "|" + f->working->numbers + "|" + f->working->result;
     if (std::find(said.begin(), said.end(), all) != said.end()) continue;
     said.push_back(all);
     table.rows.push_back(row_of(*f, alike));
   }
-  return table;
+}
+
+// One table a section, its items as groups of rows.
+void add_section(const PacketInput& input, const std::vector<Group>& all, const std::string& section, Sheet& sheet) {
+  const bool far = pinned_up(input);
+  Table table;
+  const auto column = [&](const char* head, double width) {
+    Column c;
+    c.head = words(head);
+    c.width = width;
+    table.columns.push_back(c);
+  };
+  column("what", far ? 190 : 180);
+  column("formula, and the numbers put in", 0);
+  column("result", far ? 84 : 74);
+  for (const Group& g : all) {
+    if (g.section == section) add_rows(g, input.figures, table);
+  }
+  sheet.blocks.push_back(heading(section_title(section)));
+  sheet.blocks.push_back(block(std::move(table)));
 }
 
 // Values that the maker did not write and that the sums rest on.
@@ -132,9 +148,11 @@ Sheet worked_out_sheet(const PacketInput& input) {
   sheet.section = Section::sums;
   const std::vector<Group> all = groups(input);
   sheet.answer = words(all.empty() ? "Nothing was worked out." : "Each sum as it can be checked by hand: formula, numbers, result.");
+  std::vector<std::string> sections;
   for (const Group& g : all) {
-    sheet.blocks.push_back(heading(group_title(g)));
-    sheet.blocks.push_back(block(table_of(g, pinned_up(input))));
+    if (std::find(sections.begin(), sections.end(), g.section) != sections.end()) continue;
+    sections.push_back(g.section);
+    add_section(input, all, g.section, sheet);
   }
   defaults(input, sheet);
   return sheet;

@@ -150,7 +150,8 @@ TEST_CASE("how it was worked out: a run of like sums is shown once") {
   }
   const std::string page = text_of_sheet(p.compose(), "how it was worked out");
   CAPTURE(page);
-  CHECK(says(page, "# Pleats: back"));
+  CHECK(says(page, "# Pleats\n"));
+  CHECK(says(page, "\nBack\n"));
   CHECK(says(page, "fold of pleat 1; 11 more are worked alike | k \u00D7 flat / n 1 \u00D7 12 in / 12 | 1 in"));
   CHECK_FALSE(says(page, "fold of pleat 2"));
 }
@@ -184,6 +185,31 @@ TEST_CASE("titles, conditions and contents of a set") {
   CHECK(sheets[3].title == "Cutting layout: slate wool");
   CHECK(says(plain_of(sheets[1]), "Pleats: sides ... sheet pleats/sides"));
   for (const Sheet& s : sheets) CHECK(s.starts_page);  // pin-up: each sheet starts a page
+}
+
+TEST_CASE("contents stand where the set names them, and do not name themselves") {
+  SmallProject p = skirt_by_hand();
+  p.sheet("contents", "Where to look");
+  p.set.contents_page = true;
+  const std::vector<Sheet> sheets = p.compose();
+  CHECK(std::count_if(sheets.begin(), sheets.end(), [](const Sheet& s) { return s.id == "contents"; }) == 1);
+  CHECK(sheets.back().title == "Where to look");
+  const std::string page = plain_of(sheets.back());
+  CHECK(says(page, "Order of work ... sheet order of work"));
+  CHECK_FALSE(says(page, "May I cut now?"));
+  CHECK_FALSE(says(page, "Where to look ..."));
+}
+
+TEST_CASE("pleats: a run that begins further on says from which end it is measured, and where that end lies") {
+  SmallProject p = skirt_by_hand();
+  p.length("pleats/sides/begins at", Length::inches(2), Shown::pleat_mark);
+  p.plans.pleats[0].measured_from = "its end nearer centre front";
+  CHECK(says(text_of_sheet(p.compose(), "pleats"),
+             "Measure every mark from the run\u2019s end nearer centre front, which lies 2 in past centre front."));
+  p.plans.pleats[0].measured_from = "its end nearer centre back";
+  const std::string page = text_of_sheet(p.compose(), "pleats");
+  CHECK(says(page, "Measure every mark from the run\u2019s end nearer centre back."));
+  CHECK(says(page, "The run begins 2 in past centre front."));
 }
 
 TEST_CASE("no figure is absent from any sheet") {
