@@ -127,6 +127,15 @@ const LayPlan* lay_of(const Plans& plans, const std::string& cloth) {
 Block heading(std::string s) { return block(Heading{words_in(Face::bold, std::move(s))}); }
 Block paragraph(Text text, bool wide) { return block(Paragraph{std::move(text), wide}); }
 
+void add_column(Table& table, Column::Kind kind, const std::string& head, double width, bool is_bold) {
+  Column column;
+  column.kind = kind;
+  column.head = words(head);
+  column.width = width;
+  column.bold = is_bold;
+  table.columns.push_back(column);
+}
+
 const std::vector<std::string_view>& sheet_names() {
   static const std::vector<std::string_view> names(std::begin(kSheets), std::end(kSheets));
   return names;

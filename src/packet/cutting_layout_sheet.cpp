@@ -96,18 +96,10 @@ void draw_strip(const PacketInput& input, const LayPlan& plan, const LaidStrip& 
 Table placing_table(const LayPlan& plan, const std::vector<const LaidStrip*>& strips, bool far, const FigureText& text) {
   const std::string unit = unit_of(text.shown_in());
   Table table;
-  const auto column = [&](Column::Kind kind, const std::string& head, double width, bool is_bold) {
-    Column c;
-    c.kind = kind;
-    c.head = words(head);
-    c.width = width;
-    c.bold = is_bold;
-    table.columns.push_back(c);
-  };
-  column(Column::Kind::words, "piece", far ? 150 : 140, false);
-  column(Column::Kind::length, "from end, " + unit, far ? 96 : 82, true);
-  column(Column::Kind::length, "from selvage, " + unit, far ? 120 : 96, true);
-  column(Column::Kind::words, "across \u00D7 along", 0, false);
+  add_column(table, Column::Kind::words, "piece", far ? 150 : 140, false);
+  add_column(table, Column::Kind::length, "from end, " + unit, far ? 96 : 82, true);
+  add_column(table, Column::Kind::length, "from selvage, " + unit, far ? 120 : 96, true);
+  add_column(table, Column::Kind::words, "across \u00D7 along", 0, false);
   for (const LaidStrip* strip : strips) {
     if (strip->placed.empty()) continue;
     if (strips.size() > 1) {

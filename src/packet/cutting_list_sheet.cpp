@@ -40,20 +40,12 @@ Table list(const PacketInput& input, const FigureText& text) {
   const bool far = pinned_up(input);
   const std::string unit = unit_of(text.shown_in());
   Table table;
-  const auto column = [&](Column::Kind kind, const std::string& head, double width, bool is_bold) {
-    Column c;
-    c.kind = kind;
-    c.head = words(head);
-    c.width = width;
-    c.bold = is_bold;
-    table.columns.push_back(c);
-  };
-  column(Column::Kind::words, "piece", far ? 118 : 112, false);
-  column(Column::Kind::count, "cut", far ? 34 : 30, true);
-  column(Column::Kind::unit, "", far ? 34 : 28, false);
-  column(Column::Kind::length, "across, " + unit, far ? 78 : 62, true);
-  column(Column::Kind::length, "along, " + unit, far ? 78 : 70, true);
-  column(Column::Kind::words, "already in it, " + unit, 0, false);
+  add_column(table, Column::Kind::words, "piece", far ? 118 : 112, false);
+  add_column(table, Column::Kind::count, "cut", far ? 34 : 30, true);
+  add_column(table, Column::Kind::unit, "", far ? 34 : 28, false);
+  add_column(table, Column::Kind::length, "across, " + unit, far ? 78 : 62, true);
+  add_column(table, Column::Kind::length, "along, " + unit, far ? 78 : 70, true);
+  add_column(table, Column::Kind::words, "already in it, " + unit, 0, false);
   for (const LayPlan& lay : input.plans.lays) {
     Row group;
     group.kind = Row::Kind::group;

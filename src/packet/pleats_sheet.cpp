@@ -28,18 +28,10 @@ Table marks(const PleatPlan& plan, const std::string& key, const FigureText& tex
   const std::string unit = unit_of(text.shown_in());
   Table table;
   table.heavy_every_third = true;
-  const auto column = [&](Column::Kind kind, const std::string& head, double width, bool is_bold) {
-    Column c;
-    c.kind = kind;
-    c.head = words(head);
-    c.width = width;
-    c.bold = is_bold;
-    table.columns.push_back(c);
-  };
-  column(Column::Kind::words, "pleat", far ? 70 : 60, true);
-  column(Column::Kind::length, "fold at, " + unit, far ? 120 : 110, true);
-  column(Column::Kind::length, "lay it on, " + unit, far ? 140 : 130, true);
-  column(Column::Kind::length, "edge then lies at, " + unit, 0, false);
+  add_column(table, Column::Kind::words, "pleat", far ? 70 : 60, true);
+  add_column(table, Column::Kind::length, "fold at, " + unit, far ? 120 : 110, true);
+  add_column(table, Column::Kind::length, "lay it on, " + unit, far ? 140 : 130, true);
+  add_column(table, Column::Kind::length, "edge then lies at, " + unit, 0, false);
   for (std::size_t i = 0; i < plan.marks.size(); ++i) {
     const std::string mark = key + "/mark " + whole_number(static_cast<std::int64_t>(i + 1));
     const bool same_pleat = i > 0 && plan.marks[i - 1].pleat == plan.marks[i].pleat;

@@ -33,6 +33,9 @@ struct ToSettle {
 };
 std::vector<ToSettle> to_settle(const PacketInput& input);
 
+// width in points, 0 = what is left.
+void add_column(Table& table, Column::Kind kind, const std::string& head, double width, bool bold);
+
 Sheet at_a_glance_sheet(const PacketInput& input);
 // One line for each of the other sheets; page numbers come when the pages are counted.
 void fill_contents(Sheet& contents, const std::vector<Sheet>& sheets);
