@@ -25,12 +25,12 @@ struct PleatInput {
   Length plus;                          // flat cloth outside the pleats
 };
 struct PleatSolution { Length flat, finished, depth, visible, plus; std::int64_t count = 0; bool overlaps = false; bool count_rounded = false; };
-// Code is pleats-too-few, pleats-contradict, no-take-up, pleats-uneven …; the caller adds the place.
+// Code is pleats-too-few, pleats-contradict, no-take-up or pleats-too-many; the caller adds the place.
 struct PleatFault { std::string code, sentence, hint; };
 std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, std::string_view run_name, ShownIn shown_in);
 
-// Marks along the run, running distances (total * i) / n from its start, never sums of rounded steps. The last lay-on
-// mark is the flat width less what of `plus` lies after it.
+// Marks along the run, running distances (total * i) / n from its start, never sums of rounded steps. `plus` lies at the
+// run's start, so the last lay-on mark is the flat width.
 std::vector<PleatMark> pleat_marks(PleatKind kind, const PleatSolution& s);
 
 }  // namespace gownsheaf
