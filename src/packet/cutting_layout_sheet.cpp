@@ -48,7 +48,7 @@ void say_short(const LayPlan& plan, const FigureText& text, Sheet& sheet) {
   const std::string key = "cloths/" + plan.cloth + "/short";
   Text said = tag(Tag::short_of) + words(" ");
   if (text.has(key)) said = said + text.measured(key) + words(" more is needed, in one piece. ");
-  if (!plan.left_out.empty()) said = said + words("On what was bought there is no room for " + listed(plan.left_out) + ". ");
+  if (!plan.left_out.empty()) said = said + words("On what was bought there is no room for " + listed_few(plan.left_out) + ". ");
   said = said + words("This is the lay on one length that holds them all.");
   sheet.blocks.push_back(paragraph(said, true));
 }

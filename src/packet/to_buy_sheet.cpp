@@ -132,7 +132,7 @@ Sheet to_buy_sheet(const PacketInput& input) {
       sheet.blocks.push_back(paragraph(bold(capital(lay.cloth) + ": ") + words("buy ") +
                                        text.measured("cloths/" + lay.cloth + "/short") +
                                        words(" more, in one piece. On what was bought there is no room for " +
-                                             listed(lay.left_out) + ".")));
+                                             listed_few(lay.left_out) + ".")));
     }
   }
   if (!input.project.notions.empty()) {

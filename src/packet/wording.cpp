@@ -18,6 +18,11 @@ std::string listed(const std::vector<std::string>& words) {
   return out;
 }
 
+std::string listed_few(const std::vector<std::string>& words) {
+  if (words.size() <= 4) return listed(words);
+  return words[0] + ", " + words[1] + ", " + words[2] + " and " + whole_number(static_cast<std::int64_t>(words.size() - 3)) + " more";
+}
+
 std::string counted(std::int64_t n, std::string_view one, std::string_view many) {
   return whole_number(n) + "\u00A0" + std::string(n == 1 ? one : many);
 }

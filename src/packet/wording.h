@@ -9,6 +9,8 @@ namespace gownsheaf {
 
 std::string capital(std::string s);                             // "slate wool" -> "Slate wool"
 std::string listed(const std::vector<std::string>& words);      // "a, b and c"
+// The first three, then "and 31 more".
+std::string listed_few(const std::vector<std::string>& words);
 std::string counted(std::int64_t n, std::string_view one, std::string_view many);  // "1 piece", "3 pieces"
 std::string ranges(const std::vector<int>& rising);             // {1,2,3,5} -> "1 to 3 and 5"
 std::string nth_step(int number);                               // "step 7", never parted
