@@ -172,6 +172,7 @@ Made make_packet(const Order& order, Diagnostics& diag) {
     return made;
   }
   made.pdf = std::move(std::get<std::string>(pdf));
+  if (order.keep_document != nullptr) *order.keep_document = document;
   if (order.with_listing) made.listing = page_listing(document);
   made.figures_json = figures_json(u.worked.figures, u.worked.plans, shown, file);
   made.pages = static_cast<int>(document.pages.size());

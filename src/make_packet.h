@@ -18,6 +18,7 @@ struct Order {
   std::optional<std::string> paper, sheets;  // options win over the project
   WorkOptions work;
   bool with_listing = false;            // Made::listing is filled; for tests
+  PaperDocument* keep_document = nullptr;  // the finished pages are copied there; for the benchmark
 };
 
 struct Made {

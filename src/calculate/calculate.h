@@ -10,7 +10,7 @@ namespace gownsheaf {
 struct Worked { Figures figures; Plans plans; };
 
 struct WorkOptions {
-  std::int64_t lay_work = 20000;  // steps of search for each lay; `check` uses 0: one shelf lay
+  std::int64_t lay_work = 8000;   // steps of search for each lay; `check` uses 0: one shelf lay
 };
 
 // Runs every calculator whose section is there and clean, in the order of the sheets; then the facts, the order of work

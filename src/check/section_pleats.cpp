@@ -43,7 +43,8 @@ void fill_pleats(const Filling& file, Project& project) {
     if (!worked_out && std::find(later.begin(), later.end(), word) == later.end()) {
       later.push_back(word);
       report(file, {"pleats", run.named.name}, Severity::note, "not-worked-out-yet", run.kind_at,
-             "`kind: " + word + "` is read but not worked out yet.");
+             run.kind == PleatKind::gathers ? "`kind: gathers`: its cloth is counted; its rows are not worked out yet."
+                                            : "`kind: " + word + "` is read but not worked out yet.");
     }
     run.of = names_in(file, item, "of", "pieces");
     run.flat = item.length("flat");
