@@ -77,7 +77,7 @@ class FirstLook {
     if (line[0] == '-') {
       found_.report("second-project", {line_, 0}, 3,
                     "`---` on line " + std::to_string(line_ + 1) + " begins a second project.",
-                    "one file each; `batch` takes a folder");
+                    "one file each: move what follows into a file of its own");
       return false;
     }
     for (std::size_t i = line_ + 1; i < lines_.count(); ++i) {
