@@ -124,6 +124,10 @@ TEST_CASE("every figure's formula is a heading of docs/formulas.md", "[docs]") {
     Diagnostics diag;
     const std::string json = make_figures(order, diag).figures_json;
     REQUIRE(json.size() > 1000);
+    for (const std::string& source : all_matches(json, std::regex("\"source\": \"([^\"]+)\""))) {
+      CAPTURE(source);
+      CHECK(slurp(kTop + "/docs/sources.md").find("### " + source + "\n") != std::string::npos);
+    }
     for (const std::string& formula : all_matches(json, std::regex("\"formula\": \"([a-z-]+)\""))) {
       CAPTURE(formula);
       CHECK(headings.count(formula) == 1);
@@ -163,4 +167,26 @@ TEST_CASE("the example in docs/project-file.md is the linen skirt and checks cle
   check_project(entry, templates, diag);
   for (const Diagnostic& d : diag.sorted()) UNSCOPED_INFO(d.sentence);
   CHECK(diag.sorted().empty());
+}
+
+TEST_CASE("the workings shown in docs/project-file.md are the linen skirt's own", "[docs]") {
+  Order order;
+  order.project_path = kTop + "/examples/linen-skirt/project.yaml";
+  order.template_folder = kTop + "/packet-templates";
+  order.font_root = "/usr/share/fonts";
+  Diagnostics diag;
+  const std::string json = make_figures(order, diag).figures_json;
+  const std::string docs = slurp(kTop + "/docs/project-file.md");
+  const std::regex row("\n\\| `([a-z]+/[a-z /]+)` \\| ([^|\n]+) \\| ([^|\n]+) \\|");
+  int rows = 0;
+  for (auto i = std::sregex_iterator(docs.begin(), docs.end(), row); i != std::sregex_iterator(); ++i, ++rows) {
+    const std::string key = (*i)[1], numbers = (*i)[2], result = (*i)[3];
+    CAPTURE(key, numbers, result);
+    const std::size_t from = json.find("\"key\": \"" + key + "\"");
+    REQUIRE(from != std::string::npos);
+    const std::string figure = json.substr(from, json.find("\"key\": ", from + 1) - from);
+    CHECK(figure.find("\"numbers\": \"" + numbers + "\"") != std::string::npos);
+    CHECK(figure.find("\"printed\": \"" + result + "\"") != std::string::npos);
+  }
+  CHECK(rows == 6);
 }

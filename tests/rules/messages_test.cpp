@@ -5,6 +5,7 @@
 #include <regex>
 #include <set>
 
+#include "commands/commands.h"
 #include "make_packet.h"
 #include "support/catch.h"
 #include "support/golden.h"
@@ -137,5 +138,29 @@ TEST_CASE("the severities in docs/diagnostics.md are all that are seen", "[docs]
     CAPTURE(r.code, r.severity, r.sentence);
     REQUIRE(told.count(r.code) == 1);
     CHECK(told[r.code].find(r.severity) != std::string::npos);
+  }
+}
+
+TEST_CASE("the message in README.md is given for a started petticoat whose waist lost its unit", "[docs]") {
+  const test::ScratchFolder folder;
+  const std::string path = folder / "petticoat.yaml";
+  const char* const words[] = {"gownsheaf", "start", path.c_str(), "--garment", "petticoat"};
+  REQUIRE(run_program(5, words) == 0);
+  std::string text = slurp(path);
+  const std::size_t at = text.find("waist: 28 in");
+  REQUIRE(at != std::string::npos);
+  folder.put("petticoat.yaml", text.replace(at, 12, "waist: 28"));
+  Order order;
+  order.project_path = path;
+  order.template_folder = kTop + "/packet-templates";
+  order.font_root = "/usr/share/fonts";
+  Diagnostics diag;
+  const Made made = check_only(order, diag);
+  REQUIRE(diag.sorted().size() == 1);
+  const std::string shown = render(diag.sorted().front(), made.sources).substr((folder / "").size());
+  INFO(shown);
+  for (const std::string document : {"/README.md", "/docs/project-file.md"}) {
+    CAPTURE(document);
+    CHECK(slurp(kTop + document).find("```text\n" + shown) != std::string::npos);
   }
 }
