@@ -190,6 +190,16 @@ class BracketLook {
   // At the first byte of a value or key. False when what is wrong with it spoils all that follows.
   bool begin_text(std::string_view line) {
     const char c = line[p_.column];
+    if (state_ == State::closed) {
+      // After a quotation this was told already; here a bracket closed before the text.
+      std::size_t end = p_.column;
+      while (end < line.size() && std::string_view(",]}").find(line[end]) == line.npos && next_text(line, end) < line.size())
+        ++end;
+      while (is_blank(line[end - 1])) --end;
+      found_.report("bracket-early", p_, end - p_.column, "Text stands after the closing bracket.",
+                    "a comma is missing before it, or it belongs inside the bracket");
+      return false;
+    }
     if (c == '"' || c == '\'') {
       const auto after = past_quotation(found_, p_, indent_, true);
       if (!after) return false;

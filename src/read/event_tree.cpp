@@ -253,7 +253,9 @@ class Gatherer final : public YAML::EventHandler {
     d.code = "key-twice";
     d.at = entry.at;
     d.also.push_back(first->second);
-    d.sentence = named(entry.text) + " is given here and on line " + std::to_string(first->second.line) + ".";
+    const std::string line = std::to_string(first->second.line);
+    d.sentence = named(entry.text) +
+                 (first->second.line == entry.at.line ? " is given twice on line " : " is given here and on line ") + line + ".";
     d.hint = "keep one";
     diag_.add(std::move(d));
   }

@@ -123,7 +123,7 @@ ReadResult<Amount> amount_of(const Written& written, const Parts& parts, const W
     if (before != nullptr && unit->system != before->system)
       return {
           fault("units-mixed",
-                written.alone() + " mixes " + std::string(before->shown) + " with " + std::string(unit->shown) + ".",
+                written.alone() + " mixes " + quoted(before->shown) + " with " + quoted(unit->shown) + ".",
                 "one quantity, one kind of tape: " + quoted("13 1/2 in") + " or " + quoted("34.5 cm"), part.at,
                 part.words.back().end)};
     if (before != nullptr && static_cast<Int128>(unit->n) * before->d >= static_cast<Int128>(before->n) * unit->d)
@@ -142,7 +142,9 @@ ReadResult<Amount> amount_of(const Written& written, const Parts& parts, const W
 }
 
 ReadResult<Amount> read_amount(const Written& written, const Wanted& wanted) {
-  const ReadResult<Parts> parts = read_parts(written);
+  Written as_wanted = written;
+  if (wanted.kind != Kind::length) as_wanted.form = "a number, then its unit: " + quoted("3 " + std::string(wanted.first));
+  const ReadResult<Parts> parts = read_parts(as_wanted);
   if (!parts.ok()) return {parts.fault()};
   return amount_of(written, parts.value(), wanted);
 }

@@ -130,7 +130,8 @@ ReadResult<Day> read_day(std::string_view text, std::string_view what) {
     const std::string month_first = iso_if_real(g[2].value, g[0].value, g[1].value);
     std::string hint = day_first.empty() ? "" : quoted(day_first);
     if (!month_first.empty() && month_first != day_first) hint += (hint.empty() ? "" : " or ") + quoted(month_first);
-    return {day_form(written, " can be read two ways.", hint, from, to)};
+    const bool two = !day_first.empty() && !month_first.empty() && day_first != month_first;
+    return {day_form(written, two ? " can be read two ways." : " is not the way days are written.", hint, from, to)};
   }
   return {day_form(written, " can be read more than one way.", "", from, to)};
 }

@@ -7,7 +7,8 @@ namespace gownsheaf {
 using namespace written;
 
 ReadResult<Money> read_money(std::string_view text, std::string_view what) {
-  const Written written(text, what);
+  Written written(text, what);
+  written.form = "`24 per yd` or `1.20 each`";
   const int from = written.chars.past_spaces(0);
   const char32_t first = written.chars[from];
   if (first == U'$' || (first >= U'\u00A2' && first <= U'\u00A5') || (first >= U'\u20A0' && first <= U'\u20CF'))

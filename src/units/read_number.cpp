@@ -45,19 +45,24 @@ ReadResult<Bare> read_bare(const Written& written, const std::string& code, cons
 }  // namespace
 
 ReadResult<Ratio> read_number(std::string_view text, std::string_view what) {
-  const ReadResult<Bare> bare = read_bare(Written(text, what), "unit-in-key", ": the key names the unit.");
+  Written written(text, what);
+  written.form = "a number alone: `9`";
+  const ReadResult<Bare> bare = read_bare(written, "unit-in-key", ": the key names the unit.");
   if (!bare.ok()) return {bare.fault()};
   return {as_ratio(bare.value().value)};
 }
 
 ReadResult<Ratio> read_ratio(std::string_view text, std::string_view what) {
-  const ReadResult<Bare> bare = read_bare(Written(text, what), "unit-kind", ": a ratio is a number without a unit.");
+  Written written(text, what);
+  written.form = "a number alone: `2 1/2`";
+  const ReadResult<Bare> bare = read_bare(written, "unit-kind", ": a ratio is a number without a unit.");
   if (!bare.ok()) return {bare.fault()};
   return {as_ratio(bare.value().value)};
 }
 
 ReadResult<std::int64_t> read_count(std::string_view text, std::string_view what) {
-  const Written written(text, what);
+  Written written(text, what);
+  written.form = "a whole number alone: `2`";
   const ReadResult<Bare> bare = read_bare(written, "unit-kind", ": a count is a number without a unit.");
   if (!bare.ok()) return {bare.fault()};
   if (!bare.value().whole) {

@@ -29,7 +29,8 @@ Misread not_a_rate(const Written& written, std::string code, std::string rule, i
 }  // namespace
 
 ReadResult<Rate> read_rate(std::string_view text, std::string_view what) {
-  const Written written(text, what);
+  Written written(text, what);
+  written.form = kForms;
   const ReadResult<Parts> read = read_parts(written);
   if (!read.ok()) return {read.fault()};
   Parts parts = read.value();

@@ -21,7 +21,8 @@ Misread which_yard(const Written& written, const Part& part) {
 }  // namespace
 
 ReadResult<WrittenWeight> read_cloth_weight(std::string_view text, std::string_view what) {
-  const Written written(text, what);
+  Written written(text, what);
+  written.form = "a number, then its unit: `8 oz/yd²` or `270 g/m²`";
   const ReadResult<Parts> read = read_parts(written);
   if (!read.ok()) return {read.fault()};
   Parts weight = read.value();

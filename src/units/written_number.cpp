@@ -140,7 +140,11 @@ class NumberReader {
     };
     if (c == U'_') {
       const int last = to_word_end(end);
-      return wrong(shown(last) + " is not a way numbers are written here; digits stand together.", "", last);
+      std::string digits;
+      for (int i = start_; i < last; ++i)
+        if (chars_[i] != U'_') digits += chars_.slice(i, i + 1);
+      return wrong(shown(last) + " is not a way numbers are written here; digits stand together.",
+                   quoted(digits + rest(last)), last);
     }
     if ((c == U'e' || c == U'E') &&
         (is_digit(chars_[end + 1]) ||

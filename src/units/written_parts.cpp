@@ -1,5 +1,6 @@
 #include "units/written_parts.h"
 
+#include <array>
 #include <utility>
 
 namespace gownsheaf::written {
@@ -11,6 +12,15 @@ constexpr int kLongestQuotation = 40;
 bool number_begins(const Characters& chars, int i) {
   int n = 0, d = 0;
   return is_digit(chars[i]) || ready_made_fraction(chars[i], n, d) || (chars[i] == U'.' && is_digit(chars[i + 1]));
+}
+
+// `two` -> "2", or "".
+std::string digits_for(const std::string& word) {
+  constexpr std::array<std::string_view, 12> kWords = {"one",   "two",   "three", "four", "five",   "six",
+                                                       "seven", "eight", "nine",  "ten",  "eleven", "twelve"};
+  for (std::size_t i = 0; i < kWords.size(); ++i)
+    if (kWords[i] == word) return std::to_string(i + 1);
+  return "";
 }
 
 // `5' 3"` as `5 ft 3 in`, with the marks that the maker used.
@@ -57,7 +67,7 @@ Misread refuse_character(const Written& written, int i) {
     }
   }
   return fault("number-form", written.alone() + ": " + quoted(chars.slice(i, i + 1)) + " has no place in a quantity.",
-               "a number, then its unit: `13 1/2 in`", i, i + 1);
+               written.form, i, i + 1);
 }
 
 // One unit word, a slash or a percent sign. `i` stands on it.
@@ -121,7 +131,7 @@ ReadResult<Parts> read_parts(const Written& written) {
                   0, chars.size())};
   if (chars.size() > kLongestQuantity)
     return {fault("number-form", written.with_key() + " is too long to be a quantity.",
-                  "a number, then its unit: `13 1/2 in`", 0, chars.size())};
+                  written.form, 0, chars.size())};
   const int begins = i;
   if (is_minus(chars[i])) {
     all.negative = true;
@@ -134,8 +144,9 @@ ReadResult<Parts> read_parts(const Written& written) {
     if (is_letter(chars[i]) || i == chars.size()) {
       int end = i;
       while (is_letter(chars[end])) ++end;
+      const std::string digits = digits_for(lower_case(chars.slice(i, end)));
       return {fault("number-form", written.with_key() + " does not begin with a number.",
-                    "a number, then its unit: `13 1/2 in`", begins, end)};
+                    digits.empty() ? written.form : quoted(digits + chars.slice(end, chars.size())), begins, end)};
     }
     return {refuse_character(written, i)};
   }

@@ -15,6 +15,7 @@ namespace gownsheaf::written {
 struct Written {
   Characters chars;
   std::string key;
+  std::string form = "a number, then its unit: `13 1/2 in`";  // the hint where the text is nothing like a quantity
   Written(std::string_view text, std::string_view what);
   std::string alone() const;     // `36`
   std::string with_key() const;  // `bust: 36`

@@ -120,7 +120,7 @@ TEST_CASE("sentences name what was seen") {
   CHECK(read_length("1e3 mm", "bust").fault().sentence == "`1e3 mm` is not a way numbers are written here.");
   CHECK(read_cloth_weight("8 mm", "weight").fault().sentence == "`weight: 8 mm`: mm is a length.");
   CHECK(read_number("9 h", "hours a week").fault().sentence == "`hours a week: 9 h`: the key names the unit.");
-  CHECK(read_day("14/6/2027", "worn on").fault().sentence == "`14/6/2027` can be read two ways.");
+  CHECK(read_day("4/6/2027", "worn on").fault().sentence == "`4/6/2027` can be read two ways.");
   CHECK(read_day("2027-02-30", "worn on").fault().sentence == "2027-02-30: that February has 28 days.");
   CHECK(read_length("600 m", "width").fault().sentence ==
         "`width: 600 m` is more than 500 m, the longest length kept.");
