@@ -1,6 +1,8 @@
 #include "calculate/accepted.h"
 
 #include <algorithm>
+#include <string>
+#include <vector>
 
 namespace gownsheaf {
 
@@ -34,7 +36,12 @@ void apply_accepted(const Project& project, Diagnostics& diag) {
       d.code = "accept-unused";
       d.severity = Severity::warning;
       d.sentence = "Nothing called `" + accepted.code + "` is left" + (accepted.item.empty() ? "" : " at " + accepted.item) + ".";
-      d.hint = "take the line out";
+      std::vector<std::string> there;
+      for (const Diagnostic& other : diag.in_order_found())
+        if (other.severity == Severity::hold || other.severity == Severity::warning) there.push_back(other.code);
+      const std::string meant = did_you_mean(accepted.code, there);
+      d.hint = meant.empty() || meant == accepted.code ? "take the line out"
+                                                       : "did you mean `" + meant + "`? If not, take the line out";
     }
     diag.add(std::move(d));
   }

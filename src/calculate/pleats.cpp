@@ -117,9 +117,12 @@ PleatFault too_few(const PleatInput& input, const Known& known, std::int64_t fol
   PleatFault fault{"pleats-too-few", "", ""};
   if (!one.empty()) {
     fault.sentence = "Run " + say.run + " needs one more of " + in_order(one, " or ") + ".";
-    fault.hint = one.front() == "count" ? "`count: 12`, say; the rest follows" : "write `" + one.front() + "`; the rest follows";
+    const bool number = one.front() == "count" || one.front() == "fullness";
+    fault.hint = one.front() == "count" ? "`count: 12`, say; the rest follows"
+                 : number               ? "`fullness: 3`, say; the rest follows"
+                                        : "write `" + one.front() + ":` and its length; the rest follows";
   } else {
-    fault.sentence = "Run " + say.run + " needs more than that: two or three of " + in_order(open, " and ") + ".";
+    fault.sentence = "Run " + say.run + " needs two or three " + (open.size() < 6 ? "more " : "") + "of " + in_order(open, " and ") + ".";
     fault.hint = input.finished ? "the number of pleats and how deep each is settle it: `count: 12, depth: " +
                                       say.len(say.in == ShownIn::inches ? Exact(Length::inches(1)) : Exact(Length::cm(3))) + "`"
                                 : "most runs are written by `finished`, `count` and `depth`";
@@ -127,16 +130,17 @@ PleatFault too_few(const PleatInput& input, const Known& known, std::int64_t fol
   return fault;
 }
 
-PleatFault not_whole(const Known& k, const Settled& s, std::int64_t folds, const Speaker& say) {
+PleatFault not_whole(const Known& k, const Settled& s, std::int64_t folds, std::int64_t step, const Speaker& say) {
   const Exact take_up = s.flat - s.finished;
   const Exact n = take_up / (Exact(folds) * *k.depth);
-  const std::int64_t fewer = n.floor() < 1 ? 1 : n.floor(), more = fewer + 1;
+  const std::int64_t fewer = n.floor() < step ? step : n.floor() / step * step, more = fewer + step;
   const auto deep = [&](std::int64_t count) { return say.len(take_up / (Exact(folds) * Exact(count))); };
   return {"pleats-contradict",
           say.len(take_up) + " taken up by pleats " + say.len(*k.depth) + " deep come to " + decimal(n.value(), 2) +
               " pleats; a count must be whole.",
           "drop `depth` and write `count: " + whole_number(fewer) + "` (then " + deep(fewer) + " deep) or `count: " +
-              whole_number(more) + "` (" + deep(more) + " deep)"};
+              whole_number(more) + "` (" + deep(more) + " deep)",
+          "depth"};
 }
 
 }  // namespace
@@ -157,14 +161,14 @@ std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, st
     return PleatFault{"pleats-contradict",
                       "Run " + say.run + " is " + say.len(Exact(*input.flat)) + " flat, and `plus` alone is " +
                           say.len(Exact(input.plus)) + ".",
-                      "`plus` is the flat cloth outside the pleats; it must leave some to pleat"};
+                      "`plus` is the flat cloth outside the pleats; it must leave some to pleat", "plus"};
   if (k.flat && k.finished && *k.flat <= *k.finished)
     return PleatFault{"no-take-up",
                       "Run " + say.run + " finishes at " + say.len(*k.finished) + " but is only " + say.len(*k.flat) + " flat.",
-                      "a pleated edge is shorter than its cloth: are `flat` and `finished` swapped?"};
+                      "a pleated edge is shorter than its cloth: are `flat` and `finished` swapped?", "finished"};
   if (k.fullness && *k.fullness <= Exact(1))
     return PleatFault{"no-take-up", "Run " + say.run + " has fullness " + text_of(*input.fullness) + ": nothing is left to fold.",
-                      "fullness is flat over finished: 3 when the pleats just touch"};
+                      "fullness is flat over finished: 3 when the pleats just touch", "fullness"};
 
   std::optional<Settled> settled = settle(k, folds, false);
   if (!settled) settled = settle(k, folds, true);
@@ -174,26 +178,27 @@ std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, st
   if (s.count > kMostPleats)
     return PleatFault{"pleats-too-many", "Run " + say.run + " comes to " + whole_number(s.count) + " pleats; " +
                                              whole_number(kMostPleats) + " is the most.",
-                      "is `visible` or `depth` in the unit you meant?"};
+                      "is `visible` or `depth` in the unit you meant?", k.visible ? "visible" : "depth"};
   if (s.finished <= Exact(0))
     return PleatFault{"pleats-contradict",
                       say.pleats(s.count) + " " + say.len(*k.depth) + " deep take up " +
                           say.len(Exact(folds) * n * *k.depth) + "; only " + say.len(s.flat) + " lie flat.",
-                      "fewer pleats, or less `depth`"};
+                      "`depth` under " + say.len(s.flat / (Exact(folds) * n)) + ", or fewer pleats", "depth"};
   if (s.flat <= s.finished)
     return PleatFault{"no-take-up",
                       "Run " + say.run + " finishes at " + say.len(s.finished) + " but is only " + say.len(s.flat) + " flat.",
-                      "a pleated edge is shorter than its cloth: fewer pleats, or less `visible`"};
+                      "a pleated edge is shorter than its cloth: fewer pleats, or less `visible`", "visible"};
 
   const Exact depth = (s.flat - s.finished) / (Exact(folds) * n), visible = s.finished / n;
   if (k.depth && (*k.depth - depth).abs() > half_step) {
-    if (s.by == CountBy::take_up) return not_whole(k, s, folds, say);
+    if (s.by == CountBy::take_up) return not_whole(k, s, folds, input.count_step, say);
     return PleatFault{"pleats-contradict",
                       say.pleats(s.count) + " " + say.len(*k.depth) + " deep take up " +
                           say.len(Exact(folds) * n * *k.depth) + "; between " + say.len(s.flat) + " flat and " +
                           say.len(s.finished) + " finished there are " + say.len(s.flat - s.finished) + ".",
                       "drop `depth`: it comes to " + say.len(depth) + "; or drop `" +
-                          (k.count ? "count" : k.visible ? "visible" : "flat") + "`"};
+                          (k.count ? "count" : k.visible ? "visible" : "flat") + "`",
+                      "depth"};
   }
   if (k.visible && (*k.visible - visible).abs() > half_step) {
     const bool granted = !k.count && (s.by == CountBy::wish || (s.finished / *k.visible).nearest_tie_down() == s.count);
@@ -201,14 +206,14 @@ std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, st
       return PleatFault{"pleats-contradict",
                         say.pleats(s.count) + " showing " + say.len(*k.visible) + " make " + say.len(n * *k.visible) +
                             "; finished " + (k.finished ? "says " : "comes to ") + say.len(s.finished) + ".",
-                        k.count ? "drop `visible` or `count`" : "drop `visible` or `depth`"};
+                        k.count ? "drop `visible` or `count`" : "drop `visible` or `depth`", "visible"};
   }
   if (k.fullness && (*k.fullness * s.finished - s.flat).abs() > half_step &&
       (*k.fullness - s.flat / s.finished).abs() > Exact::make(1, 200))
     return PleatFault{"pleats-contradict",
                       "Fullness " + text_of(*input.fullness) + " makes " + say.len(*k.fullness * s.finished) + " of " +
                           say.len(s.finished) + "; the rest of the run makes " + say.len(s.flat) + ".",
-                      "drop `fullness`: it comes to " + decimal((s.flat / s.finished).value(), 2)};
+                      "drop `fullness`: it comes to " + decimal((s.flat / s.finished).value(), 2), "fullness"};
 
   PleatSolution out;
   out.count = s.count;

@@ -23,10 +23,12 @@ struct PleatInput {
   std::optional<std::int64_t> count;
   std::optional<Ratio> fullness;
   Length plus;                          // flat cloth outside the pleats
+  std::int64_t count_step = 1;          // 2 where the count must be even: hints then offer no other
 };
 struct PleatSolution { Length flat, finished, depth, visible, plus; std::int64_t count = 0; bool overlaps = false; bool count_rounded = false; };
-// Code is pleats-too-few, pleats-contradict, no-take-up or pleats-too-many; the caller adds the place.
-struct PleatFault { std::string code, sentence, hint; };
+// Code is pleats-too-few, pleats-contradict, no-take-up or pleats-too-many. `key` is the run's key that the sentence speaks of
+// ("depth"), "" when it speaks of the whole run; the caller looks up its place.
+struct PleatFault { std::string code, sentence, hint; std::string key = {}; };
 std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, std::string_view run_name, ShownIn shown_in);
 
 // Marks along the run, running distances (total * i) / n from its start, never sums of rounded steps. `plus` lies at the

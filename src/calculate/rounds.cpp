@@ -14,14 +14,39 @@ Length said(const Given<Length>& given, Length usual) {
   return given.origin == Origin::none ? Length{} : usual;
 }
 
-bool written_nowhere(const PleatRun& run) {  // something about the run is still to be measured
-  for (const Given<Length>* g : {&run.flat, &run.finished, &run.depth, &run.visible})
-    if (g->origin == Origin::to_measure) return true;
-  return run.count.origin == Origin::to_measure || run.fullness.origin == Origin::to_measure;
+// "measure `finished` and write it", where something about the run is still to be measured; else "".
+std::string still_to_measure(const PleatRun& run) {
+  const std::pair<const char*, Origin> keys[] = {
+      {"flat", run.flat.origin},       {"finished", run.finished.origin}, {"depth", run.depth.origin},
+      {"visible", run.visible.origin}, {"count", run.count.origin},       {"fullness", run.fullness.origin},
+  };
+  std::string words;
+  for (const auto& [key, origin] : keys)
+    if (origin == Origin::to_measure) words += (words.empty() ? "measure `" : " and `") + std::string(key) + "`";
+  return words.empty() ? "" : words + ", then write it here";
 }
 
 template <class T>
 std::optional<T> value_of(const Given<T>& given) { return given.value; }
+
+Toward toward_of(const PleatRun& run) { return run.toward.known() ? *run.toward : Toward::centre_back; }
+
+// Knife pleats of a whole run that meet in the middle: as many on each side.
+bool turns_from_both_sides(const PleatRun& run) {
+  const Toward toward = toward_of(run);
+  return run.kind == PleatKind::knife && !run.half && toward != Toward::left && toward != Toward::right;
+}
+
+// Where a run writes a key, or its name.
+SourceSpan place_of(const PleatRun& run, const std::string& key) {
+  const std::pair<const char*, const SourceSpan*> places[] = {
+      {"flat", &run.flat.at},   {"finished", &run.finished.at}, {"depth", &run.depth.at}, {"visible", &run.visible.at},
+      {"count", &run.count.at}, {"fullness", &run.fullness.at}, {"plus", &run.plus.at},
+  };
+  for (const auto& [name, at] : places)
+    if (key == name && at->line > 0) return *at;
+  return run.named.at;
+}
 
 }  // namespace
 
@@ -184,10 +209,10 @@ const RunSum& RoundSums::settle(std::size_t index) {
 void RoundSums::fault(const PleatRun& run, const PleatFault& fault) {
   Diagnostic d;
   d.code = fault.code;
-  d.severity = fault.code == "pleats-too-few" && written_nowhere(run) ? Severity::hold : Severity::error;
-  d.at = run.named.at;
+  d.severity = fault.code == "pleats-too-few" && !still_to_measure(run).empty() ? Severity::hold : Severity::error;
+  d.at = place_of(run, fault.key);
   d.sentence = fault.sentence;
-  d.hint = fault.hint;
+  d.hint = d.severity == Severity::hold ? still_to_measure(run) : fault.hint;
   d.item = run.named.name;
   d.section = "pleats";
   d.sheet = "pleats";
@@ -201,7 +226,7 @@ void RoundSums::settle_plain(RunSum& s) {
     fault(run, {"pleats-contradict",
                 "Plain run " + run.named.name + " is " + worked(*run.flat, in) + " flat and " + worked(*run.finished, in) +
                     " finished; a plain run is as long as its cloth.",
-                "drop one, or let `kind` say how the cloth is taken in"});
+                "drop one, or let `kind` say how the cloth is taken in", "finished"});
     return;
   }
   s.flat = run.flat.known() ? value_of(run.flat) : value_of(run.finished);
@@ -239,7 +264,7 @@ void RoundSums::settle_gathers(RunSum& s) {
     fault(run, {"no-take-up",
                 "Run " + run.named.name + " finishes at " + worked(*s.finished, in) + " but is only " +
                     worked(*s.flat - plus, in) + " flat.",
-                "a gathered edge is shorter than its cloth: are they swapped?"});
+                "a gathered edge is shorter than its cloth: are they swapped?", "finished"});
     s.flat.reset();
     s.finished.reset();
     return;
@@ -259,7 +284,7 @@ void RoundSums::settle_pleats(RunSum& s) {
   const PleatRun& run = *s.run;
   const ShownIn in = shown_in(project_);
   PleatInput input{run.kind, value_of(run.flat), value_of(run.finished), value_of(run.depth), value_of(run.visible),
-                   value_of(run.count), value_of(run.fullness), said(run.plus, Length{})};
+                   value_of(run.count), value_of(run.fullness), said(run.plus, Length{}), turns_from_both_sides(run) ? 2 : 1};
   auto outcome = solve_pleats(input, run.named.name, in);
   const bool short_of = outcome.index() == 1 && std::get<1>(outcome).code == "pleats-too-few";
   s.flat_by = run.flat.known() ? RunSum::FlatBy::written : RunSum::FlatBy::worked;
@@ -286,7 +311,7 @@ void RoundSums::settle_pleats(RunSum& s) {
 
 bool RoundSums::settle_mirror(RunSum& s, const PleatInput& input) {
   const PleatRun& run = *s.run;
-  const Toward toward = run.toward.known() ? *run.toward : Toward::centre_back;
+  const Toward toward = toward_of(run);
   if (toward == Toward::left || toward == Toward::right) return true;
   const bool knife = run.kind == PleatKind::knife;
   if (s.sum.count % 2 != 0) {
@@ -295,10 +320,11 @@ bool RoundSums::settle_mirror(RunSum& s, const PleatInput& input) {
     if (!wish) {
       const std::int64_t n = s.sum.count;
       fault(run, {"pleats-odd",
-                  "Run " + run.named.name + " has " + whole_number(n) + (n == 1 ? " pleat" : " pleats") + " that turn toward " +
+                  "Run " + run.named.name + " has " + whole_number(n) + (n == 1 ? " pleat that turns" : " pleats that turn") + " toward " +
                       (toward == Toward::centre_back ? "centre back" : "centre front") + " from both sides; two halves need an even count.",
-                  "`count: " + whole_number(n == 1 ? 2 : n - 1) + "` or `count: " + whole_number(n + 1) +
-                      "`, or `toward: left` for all one way"});
+                  (input.count ? "" : "drop `depth` and write ") + std::string(n == 1 ? "" : "`count: " + whole_number(n - 1) + "` or ") +
+                      "`count: " + whole_number(n + 1) + "`, or `toward: left` for all one way",
+                  "count"});
       return false;
     }
     // A wish for `visible` rounds to the nearest count in each half.

@@ -152,7 +152,7 @@ TEST_CASE("too little says what to add") {
   CHECK(fault(input).sentence == "Run sides needs one more of count, visible, flat or fullness.");
   PleatInput less;
   less.finished = in(10);
-  CHECK(fault(less).sentence == "Run sides needs more than that: two or three of count, depth, visible, flat and fullness.");
+  CHECK(fault(less).sentence == "Run sides needs two or three more of count, depth, visible, flat and fullness.");
   PleatInput doubled;  // finished = count x visible says nothing about the cloth
   doubled.finished = in(10);
   doubled.count = 5;
