@@ -137,30 +137,30 @@ void KeyCheck::required_keys(const Entry& entry, const Spot& spot) {
     who = called.empty() ? "This " + std::string(list->one) : std::string(list->one) + " " + called;
     who = sentence_case(who);
   }
-  struct Group { std::string_view name; std::vector<const KeySpec*> all, given; };
+  struct Group { std::string_view name; std::vector<const KeySpec*> all, given; bool misspelt = false; };
   std::vector<Group> groups;
   for (const KeySpec* spec : keys_below(spot.path)) {
     const std::string key(last_part(spec->path));
-    const bool given = entry.find(key) != nullptr;
-    if (spec->required && !given) {
-      std::string form = spec->kind == KeyKind::block ? key + ": { … }" : key + ": …";
-      if (key == "gownsheaf") form = "gownsheaf: 1";
-      std::string hint = "write " + ticked(form);
-      if (spec->kind == KeyKind::word) hint += ": one of " + listed(parted(spec->words, '|'), "or");
-      report("key-missing", Severity::error, at, who + " has no " + ticked(key) + ".", hint);
-    }
+    const bool given = entry.find(key) != nullptr || is_misspelt_in(entry, spot.path, key);  // the latter was told already
+    if (spec->required && !given)
+      report("key-missing", Severity::error, at, who + " has no " + ticked(key) + ".", how_to_write(*spec, key));
     if (spec->group.empty()) continue;
     auto group = std::find_if(groups.begin(), groups.end(), [&](const Group& g) { return g.name == spec->group; });
-    if (group == groups.end()) group = groups.insert(groups.end(), Group{spec->group, {}, {}});
+    if (group == groups.end()) group = groups.insert(groups.end(), Group{spec->group, {}, {}, false});
     group->all.push_back(spec);
-    if (given) group->given.push_back(spec);
+    if (given && entry.find(key) != nullptr) group->given.push_back(spec);
+    group->misspelt = group->misspelt || (given && entry.find(key) == nullptr);
   }
   for (const Group& group : groups) {
     std::vector<std::string> names;
     for (const KeySpec* spec : group.given.size() > 1 ? group.given : group.all)
       names.push_back(ticked(last_part(spec->path)));
-    if (group.given.empty() && group.name[0] != '?')
-      report("key-missing", Severity::error, at, who + " needs " + listed(names, "or") + ".", "write one of them");
+    if (group.given.empty() && !group.misspelt && group.name[0] != '?') {
+      std::string hint;
+      for (const KeySpec* spec : group.all)  // the first that can be typed as it stands
+        if (hint.empty() || hint.find("…") != std::string::npos) hint = how_to_write(*spec, std::string(last_part(spec->path)));
+      report("key-missing", Severity::error, at, who + " needs " + listed(names, "or") + ".", hint);
+    }
     if (group.given.size() > 1 && group.name[0] != '+') {
       const Entry* second = entry.find(last_part(group.given[1]->path));
       const Entry* first = entry.find(last_part(group.given[0]->path));
@@ -186,16 +186,14 @@ void KeyCheck::value(const Entry& entry, const KeySpec& spec, std::string_view k
       if (entry.kind == Entry::Kind::list && !spec.one.empty())
         report("map-wanted", Severity::error, entry.key_at,
                ticked(key) + " is a list here; each " + std::string(spec.one) + " stands under its own name.",
-               "drop the dash: `NAME: " + std::string(spec.each == KeyKind::block ? "{ … }" : "…") + "`");
+               "drop the dash: `" + name_in_list(entry) + ": " + (spec.each == KeyKind::block ? "{ … }" : "…") + "`");
       else
         report("map-wanted", Severity::error, entry.at, ticked(key) + " wants names, each with its own value.",
                ticked(std::string(key) + ": { NAME: … }"));
       return;
     case KeyKind::block:
       if (entry.kind == Entry::Kind::block) return block(entry, spot);
-      report("map-wanted", Severity::error, entry.at, ticked(key) + " holds words of its own.",
-             ticked(std::string(key) + ": { " + listed(key_names(spec.path), "", 3) + " }"));
-      return;
+      return not_a_block(entry, spec, key);
     default:
       break;
   }
@@ -210,9 +208,11 @@ void KeyCheck::value(const Entry& entry, const KeySpec& spec, std::string_view k
     return block(entry, inside);
   }
   if (entry.kind != Entry::Kind::text) {
+    const bool one = !entry.children.empty() && entry.children.front().kind == Entry::Kind::text;
     report("single-wanted", Severity::error, entry.at,
            ticked(key) + " is one value; " + (entry.kind == Entry::Kind::list ? "a list" : "a block") + " stands here.",
-           "write one value after " + ticked(std::string(key) + ":"));
+           one ? ticked(std::string(key) + ": " + entry.children.front().text) + (entry.children.size() > 1 ? ", say" : "")
+               : "write one value after " + ticked(std::string(key) + ":"));
     return;
   }
   text(entry, spec, spec.kind, key, spot);
@@ -237,7 +237,7 @@ void KeyCheck::list(const Entry& entry, const KeySpec& spec, std::string_view ke
       if (!keys.empty() && entry.find(last_part(keys.front()->path)) == nullptr) {
         report("list-wanted", Severity::error, entry.key_at,
                ticked(key) + " is a list; each " + std::string(spec.one) + " begins with a dash.",
-               "`- { " + std::string(last_part(keys.front()->path)) + ": …, … }`");
+               "`- { " + std::string(last_part(keys.front()->path)) + ": " + name_in_block(entry) + ", … }`");
         return;
       }
     }
@@ -272,11 +272,12 @@ void KeyCheck::one_item(const Entry& item, const KeySpec& spec, std::string_view
     return;
   }
   const KeyKind kind = spec.kind == KeyKind::any_of_these ? KeyKind::word : spec.each;
+  if (kind == KeyKind::block && spec.kind == KeyKind::list && is_of_another_list(item, spec)) return;
   if (item.kind == Entry::Kind::block && (kind == KeyKind::block || !keys_below(spot.path).empty())) return block(item, spot);
   if (kind == KeyKind::block) {
-    const auto keys = keys_below(spot.path);
-    report("map-wanted", Severity::error, item.at, sentence_case(with_article(spec.one)) + " in " + ticked(key) + " holds words of its own.",
-           keys.empty() ? "" : "`{ " + std::string(last_part(keys.front()->path)) + ": …, … }`");
+    report("map-wanted", Severity::error, item.at,
+           sentence_case(with_article(spec.one)) + " in " + ticked(key) + " holds words of its own, each with its value.",
+           ticked(block_with(item, spot.path)));
     return;
   }
   if (item.kind != Entry::Kind::text) {
@@ -298,7 +299,7 @@ void KeyCheck::map(const Entry& entry, const KeySpec& spec, const Spot& spot) {
     else if (spec.each == KeyKind::block && item.kind == Entry::Kind::text)
       report("map-wanted", Severity::error, item.at,
              sentence_case(std::string(spec.one) + " " + clean_name(item.key)) + " holds words of its own, not one value.",
-             "`" + item.key + ": { " + listed(key_names(below.path), "", 3) + " }`");
+             "`" + item.key + ": " + block_with(item, below.path) + "`");
     else one_item(item, spec, item.key, below);
     if (top) item_.clear();
   }

@@ -38,11 +38,14 @@ class KeyCheck {
   void keys_of_block(const Entry& entry, const Spot& spot);
   void unknown_key(const Entry& child, const Spot& spot);
   void required_keys(const Entry& entry, const Spot& spot);
+  bool is_of_another_list(const Entry& item, const KeySpec& spec);
+  std::string how_to_write(const KeySpec& spec, const std::string& key) const;
   void value(const Entry& entry, const KeySpec& spec, std::string_view key, const Spot& spot);
   void list(const Entry& entry, const KeySpec& spec, std::string_view key, const Spot& spot);
   void map(const Entry& entry, const KeySpec& spec, const Spot& spot);
   void one_item(const Entry& entry, const KeySpec& spec, std::string_view key, const Spot& spot);
   void text(const Entry& entry, const KeySpec& spec, KeyKind kind, std::string_view key, const Spot& spot);
+  void not_a_block(const Entry& entry, const KeySpec& spec, std::string_view key);
   void not_a_word(const Entry& entry, const KeySpec& spec, std::string_view key);
   void own_name(std::string_view written, const SourceSpan& at, bool quoted, std::string_view path);
   void map_name(const Entry& item, const KeySpec& spec);
@@ -73,5 +76,11 @@ std::string ticked(std::string_view words);             // `words`
 std::string sentence_case(std::string words);           // "piece front" -> "Piece front"
 std::vector<std::string> key_names(std::string_view path);  // last parts of the keys below, without `*`
 std::string number_word(std::size_t n);                 // "two"
+// The block as it may be meant, with what was written as the value of its first word: `{ kind: dress linen, … }`.
+std::string block_with(const Entry& written, std::string_view path);
+std::string name_in_list(const Entry& list);    // `- slate wool: { … }` where no dash is wanted: "slate wool", or "NAME"
+std::string name_in_block(const Entry& block);  // `front: { … }` where a dash is wanted: "front", or "…"
+// An unknown word of this block is probably meant as `key`: it is not missing besides.
+bool is_misspelt_in(const Entry& block, const std::string& path, std::string_view key);
 
 }  // namespace gownsheaf

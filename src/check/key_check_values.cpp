@@ -18,6 +18,11 @@ void KeyCheck::text(const Entry& entry, const KeySpec& spec, KeyKind kind, std::
     return;
   }
   if (kind != KeyKind::word && one_of_words(spec.words, entry.text)) return;
+  if (kind == KeyKind::length && entry.text == kNone) {
+    report("out-of-range", Severity::error, entry.at,
+           ticked(std::string(key) + ": none") + ": this cannot be nothing.", "not known yet: " + ticked(std::string(key) + ": to measure"));
+    return;
+  }
   switch (kind) {
     case KeyKind::word:
       if (!one_of_words(spec.words, entry.text)) not_a_word(entry, spec, key);
@@ -25,7 +30,7 @@ void KeyCheck::text(const Entry& entry, const KeySpec& spec, KeyKind kind, std::
     case KeyKind::yes_no:
       if (entry.text != "yes" && entry.text != "no" && entry.text != "true" && entry.text != "false")
         report("yes-or-no", Severity::error, entry.at, ticked(key) + " wants yes or no, not " + ticked(entry.text) + ".",
-               ticked(std::string(key) + ": yes"));
+               ticked(std::string(key) + ": yes") + " or " + ticked(std::string(key) + ": no"));
       return;
     case KeyKind::text: {
       const int length = characters(entry.text);
@@ -70,7 +75,7 @@ void KeyCheck::not_a_word(const Entry& entry, const KeySpec& spec, std::string_v
   if (meant.empty()) meant = did_you_mean(entry.text, words);
   if (meant.empty() && folded.size() >= 3)
     for (const std::string& word : words)
-      if (meant.empty() && word.starts_with(folded)) meant = word;
+      if (meant.empty() && (word.starts_with(folded) || folded.starts_with(word + " "))) meant = word;
   std::string hint;
   if (meant.empty()) {
     hint = "one of " + listed(words, "or", 20);
@@ -170,7 +175,8 @@ void KeyCheck::edge_of_piece(const Entry& entry) {
           if (folded_name(edge) == wanted) with.push_back(ticked(name + " of " + piece));
     if (with.empty())
       report("edge-of", Severity::error, entry.at, ticked(name) + " does not say of which piece it is an edge.",
-             "`side of bodice front` is how an edge of a piece is written");
+             "`" + name + " of " + (names_.all("pieces").empty() ? "bodice front" : names_.all("pieces").front()) +
+                 "`, say; and that piece names it under `edges`");
     else
       report("edge-of", Severity::error, entry.at,
              ticked(name) + " is an edge of " + number_word(with.size()) + (with.size() == 1 ? " piece." : " pieces."),
@@ -187,7 +193,8 @@ void KeyCheck::edge_of_piece(const Entry& entry) {
     if (folded_name(e) == wanted) return;
   report("unknown-name", Severity::error, narrowed(entry, 0, characters(edge)),
          "Piece " + *known + " has no edge " + ticked(edge) + ".",
-         there.empty() ? "give it there: `edges: { " + edge + ": … }`" : "its edges are " + listed(there));
+         there.empty() ? "give it there: `edges: { " + edge + ": … }`"
+                       : (there.size() == 1 ? "its only edge is " : "its edges are ") + listed(there));
 }
 
 // `id`, `id@item`, `id@item+item`, and the maker's own as `own/NAME` or its bare name.

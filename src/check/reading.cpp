@@ -1,6 +1,7 @@
 #include "check/reading.h"
 
 #include "check/names.h"
+#include "units/print.h"
 
 namespace gownsheaf {
 
@@ -31,6 +32,21 @@ std::string with_point(std::string_view text) {
   return made;
 }
 
+// A limit of the key table in the maker's own kind of tape besides: `80 in (203.2 cm)` where she wrote centimetres.
+std::string limit_for(std::string_view limit, KeyKind kind, std::string_view text) {
+  std::string shown(limit);
+  if (kind != KeyKind::length) return shown;
+  const auto imperial = [](const WrittenLength& w) {
+    return w.unit == LengthUnit::inch || w.unit == LengthUnit::foot || w.unit == LengthUnit::yard || w.unit == LengthUnit::nail;
+  };
+  const auto written = read_length(text, ""), most = read_length(limit, "");
+  if (!written.ok() || !most.ok() || imperial(written.value()) == imperial(most.value())) return shown;
+  const bool in_inches = imperial(most.value());
+  std::string other = decimal(in_inches ? most.value().length.in_mm() / 10 : most.value().length.in_inches(), 1);
+  if (other.ends_with(".0")) other.resize(other.size() - 2);
+  return shown + " (" + other + (in_inches ? " cm)" : " in)");
+}
+
 // Reader: text, key -> ReadResult<T>. value_of: what of T is compared.
 template <class Read, class ValueOf>
 std::optional<Misread> outside(const KeySpec& spec, KeyKind kind, std::string_view text, std::string_view key, Read read,
@@ -56,23 +72,25 @@ std::optional<Misread> outside(const KeySpec& spec, KeyKind kind, std::string_vi
   if (side == 0) return {};
   Misread fault{"out-of-range", "", "", 0, 0};
   if (side == 1) {
-    fault.sentence = seen(key, text) + " is more than " + std::string(most_of(spec, kind)) + ".";
+    fault.sentence = seen(key, text) + " is more than " + limit_for(most_of(spec, kind), kind, text) + ".";
     const std::string pointed = with_point(text);
     if (!pointed.empty()) {
       const auto again = read(pointed, key);
       if (again.ok() && beyond(value_of(again.value())) == 0) fault.hint = "is a point missing: `" + pointed + "`?";
     }
   } else if (side == -1) {
-    fault.sentence = seen(key, text) + " is less than " + std::string(least_of(spec, kind)) + ".";
+    fault.sentence = seen(key, text) + " is less than " + limit_for(least_of(spec, kind), kind, text) + ".";
   } else {
     fault.sentence = seen(key, text) + " is no length: it must be more than nothing.";
-    if (may_be_none(spec)) fault.hint = "where there is none: `" + std::string(key) + ": none`";
+    fault.hint = may_be_none(spec) ? "where there is none: `" + std::string(key) + ": none`"
+                                   : "not known yet: `" + std::string(key) + ": to measure`";
   }
   if (fault.hint.empty() && side != -2) {
-    const std::string_view least = least_of(spec, kind), most = most_of(spec, kind);
-    fault.hint = least.empty() ? "it may be up to " + std::string(most)
-                 : most.empty() ? "it may be " + std::string(least) + " or more"
-                                : "it may be " + std::string(least) + " to " + std::string(most);
+    const std::string_view lowest = least_of(spec, kind), highest = most_of(spec, kind);
+    const std::string least = limit_for(lowest, kind, text), most = limit_for(highest, kind, text);
+    fault.hint = lowest.empty()    ? "it may be up to " + most
+                 : highest.empty() ? "it may be " + least + " or more"
+                                   : "it may be " + least + " to " + most;
   }
   return fault;
 }
@@ -121,7 +139,10 @@ bool may_be_none(const KeySpec& spec) {
   if (spec.required) return false;
   if (spec.path.find('/') == std::string_view::npos) return spec.kind == KeyKind::list || spec.kind == KeyKind::map;
   switch (spec.kind) {
-    case KeyKind::length: case KeyKind::percent: case KeyKind::list: case KeyKind::map: case KeyKind::block:
+    case KeyKind::length:
+      // A girth or a width of nothing is a slip; a hem of none is a raw edge. Of keys that are not worked out yet nothing is known.
+      return spec.group.empty() && (spec.least.starts_with("0 ") || (spec.least.empty() && spec.first_needed > 1));
+    case KeyKind::percent: case KeyKind::list: case KeyKind::map: case KeyKind::block:
       return spec.group.empty();
     case KeyKind::name:
       return !spec.refers_to.empty();

@@ -1,4 +1,6 @@
 // What lies on the shelf: cloths, with the cloth table's values where the maker wrote none.
+#include <algorithm>
+
 #include "check/sections.h"
 
 namespace gownsheaf {
@@ -13,7 +15,7 @@ constexpr std::string_view kLiesOneWay[] = {"velvet", "velveteen", "plush", "cor
 
 template <class T>
 void from_table(Given<T>& value, const std::optional<T>& row, const ClothKind* kind) {
-  if (value.known() || value.origin == Origin::to_measure || kind == nullptr || !row) return;
+  if (value.known() || kind == nullptr || !row) return;
   const SourceSpan at = value.at;
   value = Given<T>::standing(*row, kind->label, "the cloth table, " + kind->kind);
   value.at = at;
@@ -145,7 +147,10 @@ void fill_cloths(const Filling& file, Project& project) {
 
     cloth.selvage = item.length("selvage");
     fall_back(cloth.selvage, Length::sixty_fourths(32), 'c', "1/2 in of selvage at each edge");
-    if (cloth.selvage.known() && *cloth.selvage * 2 >= *cloth.width)
+    // Where the usual selvage is too much, the cloth is too narrow for a cloth, which was said already.
+    const auto& told = file.diag.in_order_found();
+    const bool told_already = std::any_of(told.begin(), told.end(), [&](const Diagnostic& d) { return d.at == cloth.selvage.at; });
+    if (cloth.selvage.origin == Origin::written && !told_already && *cloth.selvage * 2 >= *cloth.width)
       report(file, {"cloths", cloth.named.name}, Severity::error, "out-of-range", cloth.selvage.at,
              "Two selvages of " + item.plain("selvage") + " leave nothing of the width.", "`selvage` is lost at each edge");
     cloth.design = item.word("design");

@@ -42,6 +42,18 @@ void check_units(const Filling& file, const Item& body) {
     std::string text = girth.entry->text;
     const std::string_view from = girth.inches ? "in" : "cm", to = girth.inches ? "cm" : "in";
     if (const auto at = text.rfind(from); at != std::string::npos) text.replace(at, from.size(), to);
+    // Out of the key's limits altogether: one message, with the likelier reason.
+    const auto beyond = std::find_if(file.diag.all().begin(), file.diag.all().end(), [&](const Diagnostic& d) {
+      return d.code == "out-of-range" && d.at == girth.entry->at;
+    });
+    if (beyond != file.diag.all().end()) {
+      beyond->code = "unit-slip";
+      if (beyond->sentence.ends_with(".")) beyond->sentence.pop_back();
+      beyond->sentence += ", and stands beside `" + std::string(other->key) + ": " + other->entry->text + "`.";
+      beyond->hint = "did you mean `" + text + "`?";
+      beyond->also = {other->entry->at};
+      continue;
+    }
     report(file, {"measures", std::string(girth.key)}, Severity::warning, "unit-slip", girth.entry->at,
            "`" + std::string(girth.key) + ": " + girth.entry->text + "` beside `" + std::string(other->key) + ": " +
                other->entry->text + "`.",

@@ -83,15 +83,18 @@ Given<Make> make_of(const Filling& file, const Item& item) {
 }
 
 void check_sizes(const Filling& file, const Item& item, const Piece& piece) {
-  if (item.has("outline")) return;
+  if (item.has("outline") || (!item.has("piece") && !item.has("from"))) return;  // the latter is hardly a piece at all
   const About about{"pieces", piece.named.name};
   const bool width_follows = item.has("fills") || item.has("joined round");
   for (const std::string_view direction : {"width", "length"}) {
     const std::string d(direction);
     // A bare `width` or `length` was asked about already.
+    const auto misspelt = [&](const std::string& key) { return is_misspelt_in(*item.entry(), "pieces/*", key); };
+    if (misspelt("finished " + d) || misspelt("cut " + d)) continue;
     if (item.has("finished " + d) || item.has("cut " + d) || item.has(d) || (d == "width" && width_follows)) continue;
     report(file, about, Severity::error, "key-missing", item.entry()->at,
-           "Piece " + piece.named.name + " needs `finished " + d + "` or `cut " + d + "`.",
+           (piece.named.name.empty() ? "This piece" : "Piece " + piece.named.name) + " needs `finished " + d + "` or `cut " + d +
+               "`.",
            "stitch line to stitch line is `finished " + d + "`; where the scissors go is `cut " + d + "`");
   }
 }
