@@ -31,7 +31,7 @@ std::vector<Row> rows_told() {
   const std::regex pattern("\n\\| `([a-z0-9-]+)` \\| ([a-z ]+) \\| ([^\n]*?) \\| ([^\n]*?) ?\\|(?=\n)");
   std::vector<Row> rows;
   for (auto i = std::sregex_iterator(text.begin(), text.end(), pattern); i != std::sregex_iterator(); ++i)
-    if ((*i)[2] == "error" || (*i)[2].str().find("hold") != std::string::npos || (*i)[2] == "warning" || (*i)[2] == "note")
+    if ((*i)[2].str().find("error") == 0 || (*i)[2].str().find("hold") != std::string::npos || (*i)[2] == "warning" || (*i)[2] == "note")
       rows.push_back({(*i)[1], (*i)[2], (*i)[3], (*i)[4]});
   return rows;
 }
