@@ -229,6 +229,7 @@ class ClothLay {
         .working("cloth to buy of " + name_, formula, numbers).add();
     open_length();
     if (plan_.bought) add_bought();
+    else if (!plan_.on_bought.empty() && !plan_.fits_bought && !left_out_.empty()) add_short_of_remnants();
   }
 
   // The open length as it is drawn: what the needed cloth gives when it is straightened and shrunk.
@@ -249,23 +250,30 @@ class ClothLay {
     if (*plan_.spare >= Length{} && plan_.fits_bought)
       figure("spare").is(*plan_.spare).from(key("bought")).from(key("needed")).working("spare of " + name_, "bought − needed", left).add();
     if (plan_.fits_bought) return;
-    const Length in_one_piece = rest_in_one_piece();
+    // Not needed − bought: the pieces that found no room seldom fit on that. What is printed as short is what, bought by
+    // itself, holds them.
+    figure("short").is(bought.is_zero() ? plan_.needed : rest_in_one_piece()).from(key("needed")).from(key("bought"))
+        .working("to buy more of " + name_ + ", in one piece", "the lay of what is left out, as above", first_left_out()).add();
+    const std::string more = printed("short") + " more, in one piece";
     if (*plan_.spare < Length{}) {
-      figure("short").is(plan_.needed - bought).from(key("needed")).from(key("bought"))
-          .working("short of " + name_, "needed − bought", worked(plan_.needed, in_) + " − " + worked(bought, in_)).add();
       hold("cloth-short",
-           capital(name_) + ": " + printed("needed") + " needed, " + printed("bought") + " bought, " + printed("short") + " short.",
+           capital(name_) + ": " + printed("needed") + " needed in one length, " + printed("bought") + " bought; buy " + more + ".",
            bought.is_zero() ? "buy it, then write the length under `bought`"
-                            : first_left_out() + " cannot be laid; bought by itself, what is missing takes " +
-                                  cloth_words(in_one_piece) + " in one piece");
+                            : "on what was bought there is no room for " + first_left_out());
     } else {
-      figure("short").is(in_one_piece).from(key("needed")).from(key("bought"))
-          .working("to buy more of " + name_ + ", in one piece", "the lay of what is left out, as above", first_left_out()).add();
       hold("lengths-too-short",
            capital(name_) + ": " + printed("needed") + " needed and " + printed("bought") +
                " bought, but the lengths one by one do not hold " + first_left_out() + ".",
-           printed("short") + " more, in one piece");
+           more);
     }
+  }
+
+  // Only remnants lie there, and they do not hold everything.
+  void add_short_of_remnants() {
+    figure("short").is(rest_in_one_piece()).from(key("needed"))
+        .working("to buy more of " + name_ + ", in one piece", "the lay of what the remnants do not hold", first_left_out()).add();
+    hold("cloth-short", capital(name_) + ": the remnants do not hold " + first_left_out() + "; buy " + printed("short") + ", in one piece.",
+         "or turn the piece, `grain: across`, where its thread may run that way");
   }
 
   std::string first_left_out() const {
@@ -273,8 +281,6 @@ class ClothLay {
     const std::size_t more = plan_.left_out.size() - 1;
     return more == 0 ? first : first + " and " + whole_number(static_cast<std::int64_t>(more)) + " more";
   }
-
-  std::string cloth_words(Length l) const { return cloth_text_of(l, in_, Rounding::up).plain(); }
 
   Length rest_in_one_piece() const {
     std::vector<std::vector<int>> copies(cuts_.size());

@@ -236,7 +236,7 @@ class Run {
   std::string measured_from() const {
     if (!s_.mirrored) {
       if (run_.of.empty() && sums_.round_of(run_) == nullptr)
-        return toward() == Toward::left ? "the right-hand end" : "the left-hand end";
+        return toward() == Toward::left ? "the end at the wearer’s right" : "the end at the wearer’s left";
       return s_.begins_at.is_zero() ? "centre front" : "the run's start";
     }
     if (!from_the_back()) return s_.begins_at.is_zero() ? "centre front" : "its end nearer centre front";

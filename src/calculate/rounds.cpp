@@ -137,7 +137,18 @@ std::optional<Length> RoundSums::filled(const std::string& run_or_round) {
       return s.in_round(s.flat);
     }
   const Round* round = project_.round(run_or_round);
-  return round == nullptr ? std::nullopt : joined(round->of).length;
+  if (round == nullptr) return std::nullopt;
+  Length runs;  // what its runs take, when each is settled without the pieces that are asked for
+  bool all = !round->runs.empty();
+  for (const std::string& name : round->runs)
+    for (std::size_t i = 0; all && i < runs_.size(); ++i) {
+      if (!same_name(project_.pleats[i].named.name, name)) continue;
+      const RunSum& s = settle(i);
+      const std::optional<Length> flat = s.in_round(s.flat);
+      all = flat.has_value();
+      if (flat) runs += *flat;
+    }
+  return all ? std::optional<Length>(runs) : joined(round->of).length;
 }
 
 Joined RoundSums::joined(const std::vector<std::string>& pieces) {

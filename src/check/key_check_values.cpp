@@ -207,7 +207,7 @@ void KeyCheck::step_reference(std::string_view written, const SourceSpan& at) {
     if (!names_.knows_steps()) return;
     const std::string meant = did_you_mean(id, names_.all("steps"));
     report("unknown-step", Severity::error, at, "No step is called " + ticked(id) + ".",
-           meant.empty() ? "a step is named by the id that the order of work prints" : "did you mean " + ticked(meant) + "?");
+           meant.empty() ? "the steps are " + listed(names_.all("steps")) : "did you mean " + ticked(meant) + "?");
     return;
   }
   if (mark == std::string_view::npos) return;

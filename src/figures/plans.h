@@ -27,7 +27,7 @@ struct CutPiece {
 };
 
 // A piece where it lies. The cloth's length runs along x from its first end, its width along y from the outer edge of one
-// selvage: a full breadth lies at y 0 and is as high as the cloth is wide.
+// selvage: a full breadth lies at y 0 and is as high as the cloth is wide. turned: a quarter turn, its top across the cloth.
 struct LaidPiece { std::string piece; int copy = 1; Box at; bool turned = false; };
 
 struct LaidStrip {                // one bought length, or the length to buy

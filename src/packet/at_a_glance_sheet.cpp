@@ -116,10 +116,10 @@ std::string left_off(const std::vector<ToSettle>& rows, std::size_t from) {
     else ++rest;
   }
   std::vector<std::string> parts;
-  if (holds > 0) parts.push_back(counted(holds, "hold", "holds"));
-  if (warnings > 0) parts.push_back(counted(warnings, "warning", "warnings"));
-  if (rest > 0) parts.push_back(counted(rest, "thing to know", "things to know"));
-  return "and " + listed(parts) + " more";
+  if (holds > 0) parts.push_back(counted(holds, "more hold", "more holds"));
+  if (warnings > 0) parts.push_back(counted(warnings, "more warning", "more warnings"));
+  if (rest > 0) parts.push_back(counted(rest, "more thing to know", "more things to know"));
+  return "and " + listed(parts);
 }
 
 void settle_these(const PacketInput& input, Sheet& sheet) {
@@ -135,6 +135,9 @@ void settle_these(const PacketInput& input, Sheet& sheet) {
     while (shown < rows.size() && rows[shown].kind == ToSettle::Kind::hold) ++shown;
     shown = std::min(shown, kMostToSettle);
   }
+  // A page that overflows is better than one that names no hold.
+  std::size_t least = 0;
+  while (least < std::min<std::size_t>(shown, 3) && rows[least].kind == ToSettle::Kind::hold) ++least;
   const double room = input.shape.bottom - input.shape.top;
   const std::size_t kept = sheet.blocks.size();
   for (;; --shown) {
@@ -145,7 +148,7 @@ void settle_these(const PacketInput& input, Sheet& sheet) {
       sheet.blocks.push_back(block(row));
     }
     if (shown < rows.size()) sheet.blocks.push_back(block(ContentsLine{left_off(rows, shown), kAllWarningsAnchor}));
-    if (shown == 0 || height_of(sheet, input.typesetter) <= room) return;
+    if (shown <= least || height_of(sheet, input.typesetter) <= room) return;
   }
 }
 

@@ -71,6 +71,7 @@ void draw_strip(const PacketInput& input, const LayPlan& plan, const LaidStrip& 
   if (several) {
     Text named = words_in(Face::bold, capital(strip.name) + ": ") +
                  length_in(Face::regular, cloth_text_of(strip.length, text.shown_in(), Rounding::down), Inline::Size::as_text);
+    named = named + words(strip.name.rfind("bought", 0) == 0 ? " after squaring and shrinking" : " after shrinking");
     if (strip.placed.empty()) named = named + words(". Nothing is cut from it.");
     sheet.blocks.push_back(block(Paragraph{named, true}, !strip.placed.empty()));
   }
@@ -115,7 +116,8 @@ Table placing_table(const LayPlan& plan, const std::vector<const LaidStrip*>& st
       row.cells.push_back({words(copy_name(plan, laid))});
       row.cells.push_back({text.cell(key + "/from end", true)});
       row.cells.push_back({text.cell(key + "/from selvage", true)});
-      row.cells.push_back({text.sizes(cut + "/cut width", cut + "/cut length")});
+      row.cells.push_back({laid.turned ? text.sizes(cut + "/cut length", cut + "/cut width") + condensed(", turned")
+                                       : text.sizes(cut + "/cut width", cut + "/cut length")});
       table.rows.push_back(row);
     }
   }

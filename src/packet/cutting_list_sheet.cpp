@@ -1,11 +1,23 @@
 // Cutting list: every piece of every cloth, how many, how large, what is in that size already; in the order of cutting.
+#include <algorithm>
+
 #include "packet/sheets.h"
 #include "packet/wording.h"
 
 namespace gownsheaf {
 namespace {
 
-std::string lay_words(const LayPlan& lay) { return lay.one_way ? "one way, tops together" : "either way"; }
+bool any_turned(const LayPlan& lay) {
+  const auto turned = [](const LaidStrip& s) {
+    return std::any_of(s.placed.begin(), s.placed.end(), [](const LaidPiece& p) { return p.turned; });
+  };
+  return turned(lay.to_buy) || std::any_of(lay.on_bought.begin(), lay.on_bought.end(), turned);
+}
+
+std::string lay_words(const LayPlan& lay) {
+  if (any_turned(lay)) return "some pieces turned across, see the lay";
+  return lay.one_way ? "one way, tops together" : "either way";
+}
 
 // A hold that gates the cutting of this cloth, in the words of its step.
 std::string hold_on(const PacketInput& input, const std::string& cloth) {
@@ -84,6 +96,11 @@ Sheet cutting_list_sheet(const PacketInput& input) {
   sheet.answer = words(counted(pieces, "piece", "pieces") + " from " + counted(cloths, "cloth", "cloths") +
                        ". The sizes are where the scissors go: every allowance is in them.");
   sheet.blocks.push_back(block(list(input, text)));
+  for (const Diagnostic& d : input.messages) {  // pieces that the list cannot hold yet
+    const bool left_out = d.code == "size-missing" || d.code == "fills-unknown" || d.code == "width-unknown";
+    if (!left_out || d.severity != Severity::hold || !d.accepted_because.empty()) continue;
+    sheet.blocks.push_back(paragraph(tag(Tag::hold) + words(" ") + words(d.sentence), true));
+  }
   sheet.blocks.push_back(paragraph(
       bold("Cut in this order: ") +
       words("a long piece cannot come out of scraps. Sizes are of shrunk cloth, of the piece opened out."), true));

@@ -211,7 +211,7 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
   bool left_only = !plan.marks.empty();
   for (const PleatMark& m : plan.marks) left_only = left_only && m.fold > m.lay_on;
   if (!plan.toward.empty() && (right || left_only)) {
-    const Text toward = condensed("folds lie to " + plan.toward);
+    const Text toward = condensed((plan.toward == "left" || plan.toward == "right" ? "folds lie to the wearer\u2019s " : "folds lie to ") + plan.toward);
     const Length wide = typesetter.width(toward, size);
     const Length x = pt(kRunWide - kRunMargin) - wide, y = base - pt(size * 0.3);
     out.items.push_back(line({x - pt(right ? 76 : 70), y}, {x - pt(right ? 12 : 6), y}, 0.7));

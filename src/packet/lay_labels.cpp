@@ -48,16 +48,11 @@ void place(LabelPlan& labels, const std::vector<Line>& lines, const Box& box, do
 
 // Along the cloth, head toward the piece's top: at the left, or at the right for a piece laid the other way up. A piece
 // laid a quarter round has its arrow upright.
-void draw_grain(std::vector<DrawingItem>& grain, const Box& box, bool other_way, Length y) {
+void draw_grain(std::vector<DrawingItem>& grain, const Box& box, Length y) {
   const Length long_enough = std::max(box.width.times(2, 5), std::min(pt(24), box.width - pt(8)));
   const Length left = box.x + (box.width - long_enough).times(1, 2), right = left + long_enough;
-  if (other_way) {
-    grain.push_back(line({left, y}, {right - pt(5), y}, 0.7));
-    grain.push_back(arrowhead({right, y}, 0));
-  } else {
-    grain.push_back(line({left + pt(5), y}, {right, y}, 0.7));
-    grain.push_back(arrowhead({left, y}, 2));
-  }
+  grain.push_back(line({left + pt(5), y}, {right, y}, 0.7));
+  grain.push_back(arrowhead({left, y}, 2));
 }
 
 void draw_upright_grain(std::vector<DrawingItem>& grain, const Box& box, Length x) {
@@ -92,8 +87,8 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
   const Length low = box.bottom() - pt(9);
   const auto arrow = [&] {
     if (!has_grain) return;
-    if (quarter_round) draw_upright_grain(grain, box, box.right() - pt(8));
-    else draw_grain(grain, box, laid.turned, low);
+    if (quarter_round || laid.turned) draw_upright_grain(grain, box, box.right() - pt(8));
+    else draw_grain(grain, box, low);
   };
 
   const std::vector<std::vector<Line>> ways{

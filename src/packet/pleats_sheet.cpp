@@ -76,7 +76,6 @@ Sheet pleats_sheet(const PacketInput& input, const PleatPlan& plan) {
   sheet.answer = answer(plan, key, text);
   sheet.blocks.push_back(block(draw_flat_run(plan, text, input.typesetter), true));
   sheet.blocks.push_back(block(draw_folded_run(plan, text, input.typesetter)));
-  sheet.blocks.push_back(block(marks(plan, key, text, pinned_up(input))));
 
   const std::string from = plan.measured_from.empty() ? "the start of the run" : plan.measured_from;
   const std::optional<Length> begins = input.figures.length(key + "/begins at");
@@ -98,7 +97,8 @@ Sheet pleats_sheet(const PacketInput& input, const PleatPlan& plan) {
   if (plan.overlaps) how = how + words(" The pleats lie over each other.");
   const Text where = seams(plan, key, text);
   if (!where.empty()) how = how + words(" ") + where;
-  sheet.blocks.push_back(paragraph(how, true));
+  sheet.blocks.push_back(block(Paragraph{how, true}, true));  // marks read without their datum are wrong
+  sheet.blocks.push_back(block(marks(plan, key, text, pinned_up(input))));
   return sheet;
 }
 

@@ -44,7 +44,7 @@ TEST_CASE("at a glance: past eight rows to settle, holds are printed and the res
   CAPTURE(page);
   CHECK(says(page, "HOLD"));
   CHECK_FALSE(says(page, "WARNING"));
-  CHECK(says(page, "and 9\u00A0warnings more ... all to settle"));
+  CHECK(says(page, "and 9\u00A0more warnings ... all to settle"));
   const std::string all = text_of_sheet(sheets, "to settle");  // the page that the line leads to
   CHECK(says(all, "WARNING | The placket ends inside pleat 9."));
 }
@@ -238,4 +238,17 @@ TEST_CASE("a sheet's condition that cannot be answered leaves the sheet out") {
   CHECK(text_of_sheet(p.compose(), "to buy").empty());
   p.facts = [](std::string_view, std::string_view) { return FactValue{true}; };
   CHECK_FALSE(text_of_sheet(p.compose(), "to buy").empty());
+}
+
+TEST_CASE("a piece turned a quarter says so, in the list and where it is laid again") {
+  SmallProject p = skirt_by_hand();
+  for (LayPlan& lay : p.plans.lays)
+    for (LaidPiece& laid : lay.to_buy.placed)
+      if (laid.piece == "band" && laid.copy == 2) {
+        laid.turned = true;
+        std::swap(laid.at.width, laid.at.height);
+      }
+  const auto sheets = p.compose();
+  CHECK(says(text_of_sheet(sheets, "cutting list"), "Slate wool: some pieces turned across, see the lay"));
+  CHECK(says(text_of_sheet(sheets, "cutting layouts"), "36 \u00D7 4 in, turned"));
 }

@@ -188,7 +188,7 @@ inline LayPlan skirt_lay(const std::string& cloth, Length width) {
   s.open = true;
   for (int i = 0; i < 3; ++i) s.placed.push_back({"skirt breadth", i + 1, {in * (45 * i), half, in * 45, width - in}, false});
   s.placed.push_back({"band", 1, {in * 135, half, in * 36, in * 4}, false});
-  s.placed.push_back({"band", 2, {in * 135, half + in * 4, in * 36, in * 4}, true});
+  s.placed.push_back({"band", 2, {in * 135, half + in * 4, in * 36, in * 4}, false});
   s.used = in * 171;
   s.length = in * 171;
   s.straight_cuts = {in * 45, in * 90, in * 135};
