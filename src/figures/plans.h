@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "diagnostics/diagnostics.h"
+#include "figures/closing_plans.h"
 #include "geometry/shapes.h"
 #include "units/length.h"
 
@@ -104,6 +105,9 @@ struct CutVerdict {
 struct Plans {
   std::vector<LayPlan> lays;      // in the project's order of cloths
   std::vector<PleatPlan> pleats;  // in the project's order of runs
+  std::vector<ClosingPlan> closures;  // in the project's order
+  std::vector<BonePlan> bones;    // in the project's order of bone stock
+  std::vector<LoadPlan> loads;    // in the project's order of strain
   std::vector<PlannedStep> work;  // in order
   std::vector<CutVerdict> may_cut;
 };

@@ -25,6 +25,11 @@ const Cloth* Project::cloth(std::string_view name) const { return by_name(cloths
 const Piece* Project::piece(std::string_view name) const { return by_name(pieces, name); }
 const PleatRun* Project::run(std::string_view name) const { return by_name(pleats, name); }
 const Round* Project::round(std::string_view name) const { return by_name(rounds, name); }
+const Closure* Project::closure(std::string_view name) const { return by_name(closures, name); }
+const EdgeLine* Project::edge(std::string_view name) const { return by_name(edges, name); }
+const Seam* Project::seam(std::string_view name) const { return by_name(seams, name); }
+const Notion* Project::notion(std::string_view name) const { return by_name(notions, name); }
+const BoneStock* Project::stock(std::string_view name) const { return by_name(bone_stock, name); }
 
 bool same_name(std::string_view a, std::string_view b) {
   while (!a.empty() && !b.empty())

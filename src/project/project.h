@@ -8,18 +8,14 @@
 #include <string>
 #include <vector>
 
+#include "project/body.h"
+#include "project/closing.h"
 #include "project/given.h"
+#include "project/named.h"
 #include "units/print.h"
 #include "units/quantities.h"
 
 namespace gownsheaf {
-
-struct Named {
-  std::string name;   // as the maker wrote it, spaces made one, NFC
-  std::string was;    // an older name, or ""
-  std::string note;
-  SourceSpan at;      // of the name
-};
 
 enum class Garment { dress, bodice, skirt, petticoat, corset, spencer, coat, waistcoat, other };
 std::string_view word_for(Garment g);
@@ -99,10 +95,12 @@ struct Piece {
   Given<LayRule> lay;             // absent = the cloth's
   Given<Length> seam_allowance, hem, top;
   Given<bool> may_be_pieced;
+  std::map<std::string, Given<Length>> edges;            // finished lengths, "side"
+  std::map<std::string, Given<Length>> edge_allowances;  // where an edge has its own
 };
 
 struct Seam { Named named; std::vector<std::string> joins; Given<Length> length; std::string kind; std::int64_t number = 1; };
-struct EdgeLine { Named named; std::vector<std::string> of; Given<Length> length; std::string kind; std::int64_t number = 1; };
+struct EdgeLine { Named named; std::vector<std::string> of; Given<Length> length; std::string kind; std::int64_t number = 1; std::string shape, finish; };
 struct Round {
   Named named;
   std::vector<std::string> of;    // piece names
@@ -136,6 +134,7 @@ struct Skirt {
   Given<std::string> kind;            // straight breadths | gored | circle | tiers
   Given<std::string> levelled_at;     // waist | hem
   Given<Length> clears_floor_by;
+  Given<Mass> weighs;                 // on a scale; replaces the estimate
   std::optional<SkirtHem> hem;
 };
 
@@ -181,6 +180,18 @@ struct Project {
   std::vector<Round> rounds;
   std::vector<PleatRun> pleats;
   std::optional<Skirt> skirt;
+  std::vector<Closure> closures;
+  std::vector<Bone> bones;
+  std::vector<BoneStock> bone_stock;
+  std::vector<Strain> strain;
+  Wearer wearer;
+  std::set<std::string> worn_for;              // street, dancing, near flame …
+  std::vector<StillToMake> still_to_make;
+  std::optional<Taken> taken;
+  std::map<std::string, Given<Length>> finished_girths;
+  std::optional<SizeTable> size_table;
+  Given<std::string> size;                     // as written or by option: a label, nearest, larger, between
+  std::vector<Fitting> fittings;
   Work work;
   Print print;
   std::set<std::string> sections_given;      // top-level keys present and not `none`, also those not worked out yet
@@ -191,6 +202,11 @@ struct Project {
   const Piece* piece(std::string_view name) const;
   const PleatRun* run(std::string_view name) const;
   const Round* round(std::string_view name) const;
+  const Closure* closure(std::string_view name) const;
+  const EdgeLine* edge(std::string_view name) const;
+  const Seam* seam(std::string_view name) const;
+  const Notion* notion(std::string_view name) const;
+  const BoneStock* stock(std::string_view name) const;
 };
 bool same_name(std::string_view a, std::string_view b);  // ASCII and NFC case folded already by check; here case only
 
