@@ -26,6 +26,7 @@ void empty_failed(Project& project) {
   if (failed("edges")) project.edges.clear();
   if (failed("rounds")) project.rounds.clear();
   if (failed("pleats")) project.pleats.clear();
+  if (failed("closures")) project.closures.clear();
   if (failed("skirt")) project.skirt.reset();
   if (failed("work")) project.work = {};
 }
@@ -105,6 +106,7 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   fill_seams_and_edges(file, project);
   fill_rounds(file, project);
   fill_pleats(file, project);
+  fill_closures(file, project);
   fill_work(file, project);
   fill_print(file, project);
   guess_from_pieces(project);

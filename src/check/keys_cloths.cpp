@@ -87,7 +87,7 @@ void add_notion_keys(std::vector<KeySpec>& keys) {
       KeyRow("notions/*/width", length).limits("", "2 yd").means("Width of a tape, ribbon or lace."),
       KeyRow("notions/*/thickness", length).limits("", "4 in").means("Thickness of a cord or button."),
       KeyRow("notions/*/across", length).limits("", "6 in").means("Across a button."),
-      KeyRow("notions/*/shank", yes_no).since(2).means("Whether the button has a shank."),
+      KeyRow("notions/*/shank", yes_no).means("Whether the button has a shank."),
       KeyRow("notions/*/bought", list).each(length).or_a(count).limits("0 in", "500 yd")
           .means("Lengths on the shelf, or how many (pairs of hooks and snaps)."),
       KeyRow("notions/*/sold by", length).or_a(count).since(2).means("What the shop sells at once."),

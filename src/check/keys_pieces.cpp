@@ -42,9 +42,9 @@ void add_piece_keys(std::vector<KeySpec>& keys) {
       KeyRow("pieces/*/hem", length).limits("0 in", "8 in").is("0 in; 3 in on skirts and petticoats", 'a')
           .means("At its lower edge."),
       KeyRow("pieces/*/top", length).limits("0 in", "8 in").guess("~ its seam allowance").means("At its waist end."),
-      KeyRow("pieces/*/edge allowances", map).each(length).limits("0 in", "8 in").since(2)
-          .means("Allowances of single edges."),
-      KeyRow("pieces/*/edges", map).each(length, "edge").since(2)
+      KeyRow("pieces/*/edge allowances", map).each(length).limits("0 in", "8 in")
+          .means("Allowances of single edges; a long side's widens the cut."),
+      KeyRow("pieces/*/edges", map).each(length, "edge")
           .means("Finished lengths of its edges, written `EDGE of PIECE` elsewhere."),
       KeyRow("pieces/*/lining longer by", length).limits("0 in", "8 in").is("1/4 in", 'a').since(3)
           .means("How much longer a flat lining of a close bodice is cut."),
@@ -88,10 +88,10 @@ void add_seam_keys(std::vector<KeySpec>& keys) {
           .words("front closing|back closing|side closing|neck|armhole|wrist|waist|lower edge|other")
           .guess("~ its name").means("What edge it is."),
       KeyRow("edges/*/number", count).is("1", 'c').means("How many of it there are."),
-      KeyRow("edges/*/shape", word).words("straight|curved|ring").is("straight", 'c').since(2).means("Its shape."),
-      KeyRow("edges/*/finish", word).words("turned|faced|bound|piped|hemmed").guess("~ piped or bound if named there").since(2)
+      KeyRow("edges/*/shape", word).words("straight|curved|ring").is("straight", 'c').means("Its shape."),
+      KeyRow("edges/*/finish", word).words("turned|faced|bound|piped|hemmed").guess("~ piped or bound if named there")
           .means("How it is finished."),
-      KeyRow("edges/*/ease to draw", length).limits("0 in", "").since(2).means("How much is drawn in along it."),
+      KeyRow("edges/*/ease to draw", length).limits("0 in", "").means("How much is drawn in along it."),
       KeyRow("rounds", map).each(block, "round").means("Girths joined of pieces, each under its own name."),
       KeyRow("rounds/*/of", list).each(name).of("pieces").must().means("The pieces that make it."),
       KeyRow("rounds/*/runs", list).each(name).of("pleats").means("Its pleat runs in order from centre front."),

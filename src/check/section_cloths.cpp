@@ -197,6 +197,7 @@ void fill_notions(const Filling& file, Project& project) {
     notion.width = item.length("width");
     notion.thickness = item.length("thickness");
     notion.across = item.length("across");
+    notion.shank = item.yes_no("shank").value.value_or(false);
     for (const Entry* one : item.values("bought")) {
       if (one->text == kToMeasure) {
         notion.bought_lengths.origin = notion.bought_number.origin = Origin::to_measure;

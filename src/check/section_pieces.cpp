@@ -124,6 +124,16 @@ void fill_allowances(const Item& item, const Item& garment, const Given<Length>&
   }
 }
 
+void fill_edges(const Item& item, std::string_view key, std::map<std::string, Given<Length>>& edges) {
+  const Entry* map = item.at(key);
+  if (map == nullptr || map->kind != Entry::Kind::block) return;
+  for (const Entry& edge : map->children) {
+    const auto read = read_length(edge.text, edge.key);
+    if (edge.kind == Entry::Kind::text && read.ok())
+      edges[clean_name(edge.key)] = Given<Length>::written(read.value().length, edge.at);
+  }
+}
+
 }  // namespace
 
 void fill_pieces(const Filling& file, Project& project) {
@@ -153,6 +163,8 @@ void fill_pieces(const Filling& file, Project& project) {
     if (!piece.grain.known()) piece.grain = Given<Grain>::standing(Grain::along, 'c', "length along the selvage");
     piece.lay = choice(item.word("lay"), LayRule::any_way);
     fill_allowances(item, garment, skirt_hem, piece);
+    fill_edges(item, "edges", piece.edges);
+    fill_edges(item, "edge allowances", piece.edge_allowances);
     piece.may_be_pieced = item.is_block("may be pieced") ? Given<bool>::written(true, item.at("may be pieced")->at)
                                                          : item.yes_no("may be pieced");
     if (!piece.may_be_pieced.known())

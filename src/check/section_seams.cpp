@@ -51,6 +51,9 @@ void fill_seams_and_edges(const Filling& file, Project& project) {
     edge.length = item.length("length");
     edge.kind = kind_of(item, edge.named.name, kEdgeWords);
     edge.number = item.count("number").value.value_or(1);
+    edge.shape = item.word("shape").value.value_or("straight");
+    edge.finish = item.word("finish").value.value_or("");
+    edge.ease_to_draw = item.length("ease to draw");
     project.edges.push_back(std::move(edge));
   }
 }

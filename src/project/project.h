@@ -61,6 +61,7 @@ struct Notion {
   Named named;
   std::string kind, size;
   Given<Length> width, thickness, across;
+  bool shank = false;             // a button
   Given<std::vector<Length>> bought_lengths;
   Given<std::int64_t> bought_number;
 };
@@ -100,7 +101,7 @@ struct Piece {
 };
 
 struct Seam { Named named; std::vector<std::string> joins; Given<Length> length; std::string kind; std::int64_t number = 1; };
-struct EdgeLine { Named named; std::vector<std::string> of; Given<Length> length; std::string kind; std::int64_t number = 1; std::string shape, finish; };
+struct EdgeLine { Named named; std::vector<std::string> of; Given<Length> length; std::string kind; std::int64_t number = 1; std::string shape, finish; Given<Length> ease_to_draw; };
 struct Round {
   Named named;
   std::vector<std::string> of;    // piece names

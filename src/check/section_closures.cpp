@@ -1,0 +1,175 @@
+// Closings: how each edge closes, where its fasteners stand, how far its sides reach. Whether the places agree with one
+// another is the calculator's to say.
+#include <algorithm>
+
+#include "check/sections.h"
+
+namespace gownsheaf {
+
+namespace {
+
+template <class T>
+void fall_back(Given<T>& value, T standing, char label, std::string because) {
+  if (value.known() || value.origin == Origin::to_measure) return;
+  const SourceSpan at = value.at;
+  value = Given<T>::standing(std::move(standing), label, std::move(because));
+  value.at = at;
+}
+
+bool hooks(Fasten f) { return f == Fasten::hooks_and_eyes || f == Fasten::hooks_and_bars || f == Fasten::hooks_and_loops; }
+
+void fill_levels(const Filling& file, const Item& item, Closure& closure) {
+  const Entry* levels = item.at("levels");
+  if (levels != nullptr && levels->kind == Entry::Kind::block)
+    for (const Entry& level : levels->children) {
+      const auto read = read_length(level.text, level.key);
+      if (level.kind == Entry::Kind::text && read.ok())
+        closure.levels.push_back({clean_name(level.key), read.value().length, level.at});
+    }
+  std::stable_sort(closure.levels.begin(), closure.levels.end(),
+                   [](const Level& a, const Level& b) { return a.from_top < b.from_top; });
+  if (const Entry* one_at = item.at("one at")) closure.one_at_at = one_at->at;
+  for (const Entry* wanted : item.values("one at")) {
+    if (wanted->kind != Entry::Kind::text || wanted->text == kNone) continue;
+    const std::string name = clean_name(wanted->text);
+    const auto at = std::find_if(closure.levels.begin(), closure.levels.end(),
+                                 [&](const Level& l) { return folded_name(l.name) == folded_name(name); });
+    if (at != closure.levels.end()) {
+      closure.one_at.push_back(at->name);
+      continue;
+    }
+    std::vector<std::string> known;
+    for (const Level& l : closure.levels) known.push_back(l.name);
+    report(file, {"closures", closure.named.name}, Severity::error, "unknown-name", wanted->at,
+           "No level of " + closure.named.name + " is called `" + name + "`.",
+           known.empty() ? "say how far down it is: `levels: { " + name + ": 9 in }`" : "the levels are " + listed(known));
+  }
+}
+
+// Written sides, or the pieces that the edge is made of.
+void fill_sides(const Filling& file, const Item& item, const Project& project, Closure& closure) {
+  closure.sides = names_in(file, item, "sides", "pieces");
+  if (!closure.sides.empty() || item.has("sides")) return;
+  const EdgeLine* edge = project.edge(closure.edge);
+  if (edge == nullptr) return;
+  for (const std::string& of : edge->of) {
+    const auto cut = of.find(" of ");
+    if (cut == std::string::npos) continue;
+    if (const auto piece = file.names.find("pieces", of.substr(cut + 4)))
+      if (std::find(closure.sides.begin(), closure.sides.end(), *piece) == closure.sides.end()) closure.sides.push_back(*piece);
+  }
+}
+
+void fill_lap(const Filling& file, const Item& item, const Project& project, Closure& closure) {
+  closure.meets = choice(item.word("meets"), Meets::overlapping);
+  const bool laps = closure.fasten == Fasten::buttons || closure.fasten == Fasten::snaps || closure.fasten == Fasten::hooks_and_bars;
+  if (!closure.meets.known())
+    closure.meets = Given<Meets>::guessed(laps ? Meets::overlapping : Meets::edge_to_edge,
+                                          "its kind: " + std::string(word_for(closure.fasten)), closure.fasten_at);
+  closure.lap = item.length("lap");
+  const bool overlaps = *closure.meets == Meets::overlapping;
+  const Notion* notion = project.notion(closure.with);
+  if (!overlaps) {
+    fall_back(closure.lap, Length{}, 'x', "the sides meet edge to edge");
+  } else if (closure.fasten == Fasten::buttons && notion != nullptr && notion->across.known()) {
+    fall_back(closure.lap, notion->across->times(1, 2) + Length::sixty_fourths(16), 'c', "half the button and 1/4 in");
+  } else if (closure.fasten == Fasten::hooks_and_bars) {
+    fall_back(closure.lap, Length::inches(1), 'c', "1 in over hooks and bars");
+  } else {
+    fall_back(closure.lap, Length::sixty_fourths(48), 'c', "3/4 in, where nothing is written");
+  }
+  closure.underlap = item.length("underlap");
+  if (!closure.underlap.known() && closure.underlap.origin != Origin::to_measure) {
+    closure.underlap = closure.lap;
+    if (closure.lap.origin == Origin::written)
+      closure.underlap = Given<Length>::guessed(*closure.lap, "as the lap", closure.lap.at);
+  }
+  closure.facing = name_in(file, item, "facing", "pieces");
+  closure.turn_back = item.length("turn back");
+  if (closure.facing.empty()) fall_back(closure.turn_back, Length::inches(1), 'a', "1 in turned in at a closing");
+  fill_sides(file, item, project, closure);
+  closure.drawn_to = choice(item.word("drawn to"), DrawnTo::cut_edge);
+  fall_back(closure.drawn_to, DrawnTo::meeting_line, 'c', "widths end at the meeting line unless it is written");
+  closure.upper_side = item.word("upper side");
+  closure.buttonholes_along = item.word("buttonholes").value.value_or("across") == "along";
+}
+
+void fill_strength(const Filling& file, const Item& item, Closure& closure) {
+  const Item guard = item.block("guard");
+  if (guard.entry() != nullptr) closure.guard = Guard{guard.length("width"), name_in(file, guard, "from", "cloths")};
+  if (const Entry* backed = item.at("backed with")) {
+    closure.backed_with.at = backed->at;
+    if (backed->text == kNone) closure.backed_with.origin = Origin::none;
+    else if (const auto cloth = file.names.find("cloths", backed->text))
+      closure.backed_with = Given<std::string>::written(*cloth, backed->at);
+  }
+  closure.backing_width = item.length("backing width");
+  const bool laced = closure.fasten == Fasten::lacing;
+  fall_back(closure.backing_width, Length::sixty_fourths(laced ? 96 : 64), 'c',
+            laced ? "1 1/2 in behind eyelets" : "the row, a bone and 1/2 in: at least 1 in");
+  closure.stitches_each = item.count("stitches each");
+  fall_back(closure.stitches_each, std::int64_t{15}, 'a', "five in each ring, five at the bill");
+}
+
+void fill_lacing(const Item& item, Closure& closure) {
+  closure.lace_as = choice(item.word("lace as"), LaceAs::shop).value.value_or(LaceAs::cross);
+  closure.gap = item.length("gap");
+  closure.tie_ends = item.length("tie ends");
+  fall_back(closure.tie_ends, Length::inches(24), 'c', "24 in at each end to tie");
+  closure.waist_loops = item.yes_no("waist loops");
+  fall_back(closure.waist_loops, false, 'c', "no pulls at the waist unless they are written");
+  closure.eyelets_metal = item.word("eyelets are").value.value_or("worked") == "metal";
+  closure.drawstring_at = item.word("at");
+  closure.hangs_out = item.length("hangs out");
+}
+
+Length usual_set_back(const Closure& closure) {
+  if (closure.fasten == Fasten::buttons || closure.fasten == Fasten::ties || closure.fasten == Fasten::drawstring) return Length{};
+  return Length::sixty_fourths(closure.fasten == Fasten::lacing ? 24 : 16);
+}
+
+}  // namespace
+
+void fill_closures(const Filling& file, Project& project) {
+  for (const Item& item : file.root.items("closures")) {
+    Closure closure;
+    closure.named = named_of(file, item, "closures", "closure");
+    closure.edge = name_in(file, item, "edge", "edges");
+    closure.length = item.length("length");
+    if (const EdgeLine* edge = project.edge(closure.edge)) closure.length = edge->length;
+    const auto fasten = choice(item.word("fasten"), Fasten::busk);
+    closure.fasten = fasten.value.value_or(Fasten::hooks_and_eyes);
+    closure.fasten_at = fasten.at;
+    closure.with = name_in(file, item, "with", "notions");
+    closure.at_most = item.length("at most");
+    closure.pitch = item.length("pitch");
+    closure.number = item.count("number");
+    closure.eyelets = item.count("eyelets");
+    const bool counted = closure.number.known() || closure.pitch.known() || closure.eyelets.known();
+    if (!counted) {
+      if (hooks(closure.fasten)) fall_back(closure.at_most, Length::sixty_fourths(80), 'a', "1 1/4 in between hooks");
+      if (closure.fasten == Fasten::snaps) fall_back(closure.at_most, Length::inches(2), 'a', "2 in between snaps");
+      if (closure.fasten == Fasten::lacing) fall_back(closure.at_most, Length::mm(30), 'a', "30 mm between eyelets");
+      if (closure.fasten == Fasten::buckle && !closure.at_most.known()) fall_back(closure.number, std::int64_t{1}, 'c', "one buckle");
+    }
+    closure.top_inset = item.length("top inset");
+    closure.bottom_inset = item.length("bottom inset");
+    fall_back(closure.top_inset, Length::sixty_fourths(16), 'c', "1/4 in below the top of the edge");
+    fall_back(closure.bottom_inset, Length::sixty_fourths(16), 'c', "1/4 in above the foot of the edge");
+    fill_levels(file, item, closure);
+    closure.alternate = item.yes_no("alternate");
+    fall_back(closure.alternate, false, 'c', "all hooks on one side unless it is written");
+    closure.alone = item.yes_no("alone");
+    closure.rows = item.count("rows").value.value_or(1);
+    closure.set_back = item.length("set back");
+    fall_back(closure.set_back, usual_set_back(closure), hooks(closure.fasten) ? 'a' : 'c', "the usual place of " + std::string(word_for(closure.fasten)));
+    for (const Entry* e : item.values("compare with"))
+      if (const auto other = choice(e->text, Fasten::busk)) closure.compare_with.push_back(*other);
+    fill_lap(file, item, project, closure);
+    fill_strength(file, item, closure);
+    fill_lacing(item, closure);
+    project.closures.push_back(std::move(closure));
+  }
+}
+
+}  // namespace gownsheaf
