@@ -1,10 +1,12 @@
 #include "calculate/calculate.h"
 
 #include "calculate/accepted.h"
+#include "calculate/cloth_weight.h"
 #include "calculate/cut_list.h"
 #include "calculate/facts.h"
 #include "calculate/given_figures.h"
 #include "calculate/lay.h"
+#include "calculate/loads.h"
 #include "calculate/order_of_work.h"
 #include "calculate/pleats_figures.h"
 #include "calculate/rounds.h"
@@ -28,6 +30,8 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
   if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures);
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
+  const std::optional<Mass> skirt = add_skirt_weight(project, plans, figures);
+  if (clean("strain")) plans.loads = add_loads(project, plans, skirt, figures, diag);
 
   apply_accepted(project, diag);
   const FactLookup facts = facts_of(project, figures, plans);

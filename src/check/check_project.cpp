@@ -28,6 +28,7 @@ void empty_failed(Project& project) {
   if (failed("pleats")) project.pleats.clear();
   if (failed("closures")) project.closures.clear();
   if (failed("skirt")) project.skirt.reset();
+  if (failed("strain")) project.strain.clear();
   if (failed("work")) project.work = {};
 }
 
@@ -107,6 +108,7 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   fill_rounds(file, project);
   fill_pleats(file, project);
   fill_closures(file, project);
+  fill_strain(file, project);
   fill_work(file, project);
   fill_print(file, project);
   guess_from_pieces(project);

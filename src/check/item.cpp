@@ -62,6 +62,14 @@ Given<T> Item::quantity(std::string_view key, Read read) const {
   return given;
 }
 
+template <class T, class Reader>
+Given<T> Item::plain_quantity(std::string_view key, Reader reader) const {
+  return quantity<T>(key, [&](const Entry& e, Given<T>& g) {
+    const auto result = reader(e.text, key);
+    if (result.ok()) g.value = result.value();
+  });
+}
+
 Given<Length> Item::length(std::string_view key) const {
   auto given = quantity<Length>(key, [&](const Entry& e, Given<Length>& g) {
     const auto result = read_length(e.text, key);
@@ -89,6 +97,11 @@ Given<MassPerArea> Item::cloth_weight(std::string_view key, std::optional<Length
       g.value = ounces_per_running_yard(*result.value().ounces_per_running_yard, *full_width);
   });
 }
+
+Given<Mass> Item::mass(std::string_view key) const { return plain_quantity<Mass>(key, read_mass); }
+Given<Force> Item::force(std::string_view key) const { return plain_quantity<Force>(key, read_force); }
+Given<Pressure> Item::pressure(std::string_view key) const { return plain_quantity<Pressure>(key, read_pressure); }
+Given<Angle> Item::angle(std::string_view key) const { return plain_quantity<Angle>(key, read_angle); }
 
 Given<std::int64_t> Item::count(std::string_view key) const {
   return quantity<std::int64_t>(key, [&](const Entry& e, Given<std::int64_t>& g) {

@@ -97,7 +97,7 @@ void add_bone_keys(std::vector<KeySpec>& keys) {
 void add_strain_keys(std::vector<KeySpec>& keys) {
   using enum KeyKind;
   const std::vector<KeySpec> rows = {
-      KeyRow("strain", list).each(block, "strain").secret().since(2).means("How close it is worn and how weight hangs; an estimate."),
+      KeyRow("strain", list).each(block, "strain").secret().means("How close it is worn and how weight hangs; an estimate."),
       KeyRow("strain/*/closure", name).of("closures").must().means("The closure that is pulled."),
       KeyRow("strain/*/goes round", name).of("measures").or_a(length).must().means("Measure or girth it goes round."),
       KeyRow("strain/*/worn", word).words("easy|close|snug|tight").group("?worn").guess("~ `ease` at that girth").means("How close."),

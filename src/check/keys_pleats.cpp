@@ -70,7 +70,7 @@ void add_skirt_keys(std::vector<KeySpec>& keys) {
       KeyRow("skirt/hem/faced with", name).of("cloths").means("Cloth that faces it."),
       KeyRow("skirt/hem/stiffened with", name).of("cloths").means("Cloth that stiffens it."),
       KeyRow("skirt/hem/braid", name).of("notions").means("Braid at its edge."),
-      KeyRow("skirt/weighs", mass).since(2).means("Its weight on a scale; replaces the estimate."),
+      KeyRow("skirt/weighs", mass).means("Its weight on a scale; replaces the estimate."),
       KeyRow("skirt/held out by", list).each(block, "support").since(kLater).means("Shape of what holds it out."),
       KeyRow("skirt/held out by/*/at", length).limits("0 in", "").means("Distance below the waist."),
       KeyRow("skirt/held out by/*/round", length).means("Girth there."),

@@ -45,6 +45,10 @@ class Item {
   Given<Length> length(std::string_view key) const;   // `none` is a length of nothing, Origin::none
   Given<Percent> percent(std::string_view key) const;
   Given<MassPerArea> cloth_weight(std::string_view key, std::optional<Length> full_width) const;
+  Given<Mass> mass(std::string_view key) const;
+  Given<Force> force(std::string_view key) const;
+  Given<Pressure> pressure(std::string_view key) const;
+  Given<Angle> angle(std::string_view key) const;
   Given<std::int64_t> count(std::string_view key) const;
   Given<Ratio> ratio(std::string_view key) const;
   Given<Ratio> number(std::string_view key) const;
@@ -58,6 +62,8 @@ class Item {
   const KeySpec* spec(std::string_view key) const;
   template <class T, class Read>
   Given<T> quantity(std::string_view key, Read read) const;
+  template <class T, class Reader>
+  Given<T> plain_quantity(std::string_view key, Reader reader) const;
 
   const Entry* entry_ = nullptr;
   std::string path_;

@@ -1,5 +1,6 @@
 // The static table of figure kinds. Words in capitals inside a quantity stand for a name or a number: `mark K/fold` is
 // met by `mark 3/fold`, `lay/PIECE N/from end` by `lay/skirt breadth 2/from end`.
+#include "figures/figure_kinds_load.h"
 #include "figures/figures.h"
 
 namespace gownsheaf {
@@ -8,8 +9,8 @@ namespace {
 constexpr Shown kCut = Shown::cut, kMark = Shown::mark, kPleat = Shown::pleat_mark, kCloth = Shown::cloth, kExact = Shown::exact;
 constexpr Action kNone = Action::none, kRecut = Action::recut, kRemark = Action::remark, kBuy = Action::buy;
 
-const std::vector<FigureKind>& table() {
-  static const std::vector<FigureKind> kinds{
+std::vector<FigureKind> all_kinds() {
+  std::vector<FigureKind> kinds{
       {"garment", "worn on", "day", kExact, kNone, "", "the day it is worn", false},
 
       {"measures", "waist to floor/longest", "length", kMark, kNone, "skirt-length",
@@ -72,6 +73,13 @@ const std::vector<FigureKind>& table() {
       {"skirt", "hem depth", "length", kMark, kNone, "", "depth of the hem", false},
       {"skirt", "hem round", "length", kMark, kNone, "joined-round", "length of the hem edge", false},
   };
+  const auto& load = load_figure_kinds();
+  kinds.insert(kinds.end(), load.begin(), load.end());
+  return kinds;
+}
+
+const std::vector<FigureKind>& table() {
+  static const std::vector<FigureKind> kinds = all_kinds();
   return kinds;
 }
 

@@ -119,5 +119,10 @@ LengthText length_text(const Figure& f, ShownIn shown_in) {
 }
 
 std::string plain_text(const Figure& f, ShownIn shown_in) { return std::visit(InWords{f, shown_in}, f.value); }
+std::string plain_text(const Value& value, ShownIn shown_in) {
+  Figure f;
+  f.value = value;
+  return plain_text(f, shown_in);
+}
 
 }  // namespace gownsheaf

@@ -82,5 +82,6 @@ const FigureKind* find_figure_kind(std::string_view section, std::string_view qu
 LengthText length_text(const Figure& f, ShownIn shown_in);
 // Any value as one plain string with its unit.
 std::string plain_text(const Figure& f, ShownIn shown_in);
+std::string plain_text(const Value& value, ShownIn shown_in);  // lengths exact to 1/64 in or 0.1 mm
 
 }  // namespace gownsheaf

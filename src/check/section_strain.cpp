@@ -1,0 +1,92 @@
+// What pulls at a closing: how closely it is worn, and how the skirt hangs. What is not written is guessed from the
+// layers, from what the garment is worn for, and from how bodice and skirt are joined.
+#include <algorithm>
+
+#include "check/sections.h"
+
+namespace gownsheaf {
+
+namespace {
+
+bool some_layer(const Project& project, std::string_view word) {
+  return project.taken && std::any_of(project.taken->over.begin(), project.taken->over.end(),
+                                      [&](const std::string& layer) { return has_word(layer, word); });
+}
+
+void guess_over(const Project& project, Strain& strain) {
+  if (strain.over.known()) return;
+  const bool corset = some_layer(project, "corset"), stays = some_layer(project, "stays");
+  strain.over = Given<std::string>::guessed(corset ? "corset" : stays ? "soft stays" : "body",
+                                            project.taken ? "the layers measured over" : "no layers are named", strain.at);
+}
+
+void guess_moves(const Project& project, Strain& strain) {
+  if (strain.moves.known()) return;
+  const bool dances = project.worn_for.contains("dancing");
+  strain.moves = Given<std::string>::guessed(dances ? "dancing" : "walking",
+                                             dances ? "it is worn for dancing" : "nothing more is said", strain.at);
+}
+
+// Joined garments hang on the bodice's waist, or on its stay; a skirt apart has its own band.
+void guess_hang(const Project& project, Strain& strain) {
+  if (strain.skirt_hangs_from.known()) return;
+  const bool has_skirt = std::any_of(project.pieces.begin(), project.pieces.end(), [](const Piece& p) {
+    return p.part_of.known() && (*p.part_of == PartOf::skirt || *p.part_of == PartOf::petticoat);
+  });
+  const bool joined = project.joined_at_waist.known() ? *project.joined_at_waist
+                                                      : project.garment.known() && *project.garment == Garment::dress;
+  const char* guess = !has_skirt ? "nothing" : !joined ? "own band" : strain.stay ? "bodice and stay" : "bodice waist";
+  const char* why = !has_skirt ? "there is no skirt" : !joined ? "the skirt is made apart" : "bodice and skirt are joined";
+  strain.skirt_hangs_from = Given<std::string>::guessed(guess, why, strain.at);
+}
+
+void fill_girth(const Filling& file, const Item& item, Strain& strain) {
+  const Entry* round = item.at("goes round");
+  if (round == nullptr || round->kind != Entry::Kind::text) return;
+  if (const auto girth = read_length(round->text, "goes round"); girth.ok()) {
+    strain.girth = Given<Length>::written(girth.value().length, round->at);
+    return;
+  }
+  strain.goes_round = clean_name(round->text);
+  strain.girth.at = round->at;
+  const Item measures = file.root.block("measures");
+  strain.girth = measures.is_block(strain.goes_round) ? measures.block(strain.goes_round).length("left")
+                                                      : measures.length(strain.goes_round);
+}
+
+}  // namespace
+
+void fill_strain(const Filling& file, Project& project) {
+  for (const Item& item : file.root.items("strain")) {
+    Strain strain;
+    strain.at = item.has("closure") ? item.at("closure")->at : item.entry()->at;
+    strain.closure = name_in(file, item, "closure", "closures");
+    fill_girth(file, item, strain);
+    strain.worn = item.word("worn");
+    strain.pressure = item.pressure("pressure");
+    strain.over = item.word("over");
+    strain.breathes_at = item.word("breathes at");
+    if (!strain.breathes_at.known())
+      strain.breathes_at = Given<std::string>::standing("natural waist", 'c', "closings are reckoned at the natural waist");
+    strain.moves = item.word("moves");
+    strain.skirt_hangs_from = item.word("skirt hangs from");
+    if (const Item stay = item.block("stay"); stay.entry() != nullptr)
+      strain.stay = Stay{name_in(file, stay, "with", "notions"), stay.length("smaller by"), stay.word("anchored at"),
+                         stay.yes_no("hooked first").value.value_or(true)};
+    if (const Item band = item.block("band"); band.entry() != nullptr)
+      strain.band = WaistBand{band.length("width"), band.word("slack").value.value_or("none") == "loose",
+                              band.word("slides on"), band.ratio("friction")};
+    for (const Item& hung : item.items("also hangs"))
+      if (const auto mass = hung.mass("weighs"); mass.known()) strain.also_hangs.push_back({hung.plain("item"), *mass});
+    strain.hip_slope = item.angle("hip slope");
+    strain.fastener_holds = item.force("fastener holds");
+    strain.use_at_most = item.ratio("use at most");
+    if (!strain.use_at_most.known()) strain.use_at_most = Given<Ratio>::standing(Ratio{1, 2}, 'c', "half of what one holds");
+    guess_over(project, strain);
+    guess_moves(project, strain);
+    guess_hang(project, strain);
+    project.strain.push_back(std::move(strain));
+  }
+}
+
+}  // namespace gownsheaf
