@@ -159,7 +159,7 @@ Made make_packet(const Order& order, Diagnostics& diag) {
   const FactLookup facts = facts_of(u.project, u.worked.figures, u.worked.plans);
   const std::vector<Diagnostic> messages = diag.sorted();
   const std::vector<Sheet> sheets = compose_packet(
-      {u.project, u.worked.figures, u.worked.plans, *set, facts, messages, typesetter, shape});
+      {u.project, u.worked.figures, u.worked.plans, *set, facts, messages, typesetter, shape, u.templates.closing});
   const Running running{u.project.title, set_word(set->name) + ", packet " + fingerprint(file).substr(0, 4)};
   PaperDocument document = lay_out(sheets, shape, running, typesetter);
   document.title = u.project.title;

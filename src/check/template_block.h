@@ -63,6 +63,7 @@ class TemplateNames {
 void read_packet_set(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);
 void read_step_library(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);
 void read_cloth_kinds(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);
+void read_closing_rules(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);
 // What can be told only when all files are read: ids that others name, rings of hard edges whatever their conditions.
 void check_step_library(const Templates& all, Diagnostics& diag);
 

@@ -5,7 +5,8 @@ namespace {
 
 using V = TemplateValue;
 constexpr std::string_view kSheets =
-    "at a glance|contents|to buy|cutting list|cutting layouts|pleats|order of work|how it was worked out";
+    "at a glance|contents|to buy|cutting list|cutting layouts|pleats|order of work|how it was worked out|"
+    "closure reinforcement";
 constexpr std::string_view kLabels = "a|b|c|x";
 
 }  // namespace
@@ -19,7 +20,7 @@ const std::vector<TemplateKey>& template_keys() {
       {"set", "sheets", V::blocks, true, "", "the sheets, in the order they print"},
       {"sheet", "sheet", V::word, true, kSheets, "which sheet"},
       {"sheet", "title", V::text, true, "", "its title; may hold {title}, {run}, {cloth}"},
-      {"sheet", "for each", V::word, false, "run|cloth", "one sheet for each of these"},
+      {"sheet", "for each", V::word, false, "run|cloth|closure", "one sheet for each of these"},
       {"sheet", "when", V::condition, false, "", "printed only when this holds"},
       {"sheet", "steps", V::text, false, "", "order of work: only the next few, `next 8`"},
       {"sheet", "keep", V::word, false, "one page", "never parted over two pages"},
@@ -68,6 +69,35 @@ const std::vector<TemplateKey>& template_keys() {
       {"cloth kind", "lay", V::word, false, "either way|one way|bias|any way", "which way its pieces may lie"},
       {"cloth kind", "press", V::text, false, "", "how it is pressed"},
       {"cloth kind", "label", V::word, true, kLabels, "where the figures come from"},
+
+      {"closing rules", "rule", V::text, true, "closing reinforcement", "what the rule is for"},
+      {"closing rules", "format", V::number, true, "", "the format's number: 1"},
+      {"closing rules", "bands", V::blocks, true, "", "bands of strength, the weakest first"},
+      {"closing rules", "carried", V::blocks, true, "", "how a skirt may be carried, the best first"},
+      {"closing rules", "notes", V::blocks, true, "", "how each kind is sewn on"},
+      {"closing rules", "inspect", V::blocks, true, "", "what to look for after wearing"},
+      {"closing band", "band", V::word, true, "R0|R1|R2|R3|R4", "its name"},
+      {"closing band", "words", V::text, true, "", "what it is like"},
+      {"closing band", "pitch", V::length, true, "", "distance between two fasteners, at most"},
+      {"closing band", "edge", V::text, true, "", "what strengthens the edge"},
+      {"closing band", "rows", V::number, true, "", "rows of stitching"},
+      {"closing band", "bones", V::text, true, "", "bones beside the edge"},
+      {"closing band", "source", V::text, false, "", "an anchor of docs/sources.md"},
+      {"closing band", "label", V::word, true, kLabels, "where it comes from"},
+      {"carried", "hangs from", V::word, true, "hooks|bodice waist|bodice and stay|own band|straps|nothing", "what carries the skirt"},
+      {"carried", "say", V::text, true, "", "what to know of it"},
+      {"carried", "source", V::text, false, "", "an anchor of docs/sources.md"},
+      {"carried", "label", V::word, true, kLabels, "where it comes from"},
+      {"closing note", "fasten", V::word, true,
+       "any|hooks and eyes|hooks and bars|hooks and loops|buttons|snaps|lacing|buckle|ties|drawstring|busk", "what it closes with"},
+      {"closing note", "from", V::word, false, "R0|R1|R2|R3|R4", "printed from this band on"},
+      {"closing note", "about", V::text, true, "", "what the note is about"},
+      {"closing note", "say", V::text, true, "", "the note; may hold {closure:…} figures"},
+      {"closing note", "plainly", V::text, false, "", "the note without figures"},
+      {"closing note", "source", V::text, false, "", "an anchor of docs/sources.md"},
+      {"closing note", "label", V::word, true, kLabels, "where it comes from"},
+      {"inspect", "say", V::text, true, "", "what to look for"},
+      {"inspect", "label", V::word, true, kLabels, "where it comes from"},
   };
   return keys;
 }

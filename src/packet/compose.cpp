@@ -10,13 +10,15 @@ namespace gownsheaf {
 namespace {
 
 constexpr std::string_view kSheets[] = {"at a glance", "contents",      "to buy", "cutting list", "cutting layouts",
-                                        "pleats",      "order of work", "how it was worked out"};
+                                        "pleats",      "order of work", "how it was worked out",
+                                        "closure reinforcement"};
 
 // Sheets that are made once for each item even when the set does not say `for each`.
 std::string repeats_over(const SheetEntry& entry) {
   if (!entry.for_each.empty()) return entry.for_each;
   if (entry.sheet == "cutting layouts") return "cloth";
   if (entry.sheet == "pleats") return "run";
+  if (entry.sheet == "closure reinforcement") return "closure";
   return "";
 }
 
@@ -26,6 +28,8 @@ std::vector<std::string> items_of(const PacketInput& input, const std::string& k
     for (const LayPlan& lay : input.plans.lays) items.push_back(lay.cloth);
   } else if (kind == "run") {
     for (const PleatPlan& plan : input.plans.pleats) items.push_back(plan.run);
+  } else if (kind == "closure") {
+    for (const ClosingPlan& plan : input.plans.closures) items.push_back(plan.closure);
   } else {
     items.push_back("");
   }
@@ -49,6 +53,11 @@ Sheet sheet_of(const PacketInput& input, const SheetEntry& entry, const std::str
     const auto at = std::find_if(input.plans.pleats.begin(), input.plans.pleats.end(),
                                  [&](const PleatPlan& p) { return p.run == item; });
     return pleats_sheet(input, *at);
+  }
+  if (entry.sheet == "closure reinforcement") {
+    const auto at = std::find_if(input.plans.closures.begin(), input.plans.closures.end(),
+                                 [&](const ClosingPlan& p) { return p.closure == item; });
+    return closure_reinforcement_sheet(input, *at);
   }
   if (entry.sheet == "order of work") return order_of_work_sheet(input, entry.next_steps);
   if (entry.sheet == "how it was worked out") return worked_out_sheet(input);

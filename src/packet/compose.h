@@ -20,6 +20,7 @@ struct PacketInput {
   const std::vector<Diagnostic>& messages;  // sorted: holds, warnings, notes to print
   const Typesetter& typesetter;
   PageShape shape;
+  const ClosingRules& closing;  // how edges are built
 };
 // Sheets in the set's order; an unknown sheet was refused when the set was read.
 std::vector<Sheet> compose_packet(const PacketInput& input);

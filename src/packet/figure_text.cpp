@@ -185,6 +185,41 @@ std::string FigureText::value(std::string_view key) const {
   return f == nullptr ? kFigureAbsent : plain_text(*f, shown_in_);
 }
 
+namespace {
+
+std::string two_figures(double value) {
+  const double size = value < 0 ? -value : value;
+  return decimal(value, size < 0.995 ? 2 : size < 9.95 ? 1 : 0);
+}
+
+struct About {
+  bool inches;
+  std::string operator()(Force f) const {
+    return inches ? two_figures(f.value / kNewtonsPerPoundForce) + "\u00A0lbf" : two_figures(f.value) + "\u00A0N";
+  }
+  std::string operator()(LoadPerLength l) const {
+    return inches ? two_figures(l.value / kNewtonsPerMetrePerPoundForcePerInch) + "\u00A0lbf/in"
+                  : two_figures(l.value / 100) + "\u00A0N/cm";
+  }
+  std::string operator()(Mass m) const {
+    return inches ? two_figures(m.value / kGramsPerOunce / 16) + "\u00A0lb" : two_figures(m.value / 1000) + "\u00A0kg";
+  }
+  std::string operator()(Pressure p) const {
+    return inches ? two_figures(p.value / kPascalsPerMillimetreOfMercury) + "\u00A0mmHg" : two_figures(p.value / 1000) + "\u00A0kPa";
+  }
+  template <class Other>
+  std::string operator()(const Other&) const {
+    return kFigureAbsent;
+  }
+};
+
+}  // namespace
+
+std::string FigureText::about(std::string_view key) const {
+  const Figure* figure = figures_->find(key);
+  return figure == nullptr ? kFigureAbsent : "about\u00A0" + std::visit(About{shown_in_ == ShownIn::inches}, figure->value);
+}
+
 std::int64_t FigureText::count(std::string_view key) const { return figures_->count(key).value_or(0); }
 
 Text FigureText::say(const Say& parts, Face words_face, bool to_measure) const {

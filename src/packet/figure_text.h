@@ -37,6 +37,8 @@ class FigureText {
   // Counts and words: "9", "knife".
   std::string value(std::string_view key) const;
   std::int64_t count(std::string_view key) const;  // 0 when absent
+  // An estimate: "about 2.7 lbf", two figures at most, in the set's units. Pulls, weights, pressures.
+  std::string about(std::string_view key) const;
 
   // ", guessed" or " maker's default" as the figure's cell or sentence needs it; empty when it rests on neither.
   Text rests_on(std::string_view key) const;

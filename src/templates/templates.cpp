@@ -34,4 +34,10 @@ const ClothKind* Templates::cloth_kind(std::string_view name) const {
   return nullptr;
 }
 
+const ClosingBand* ClosingRules::band(std::string_view name) const {
+  for (const ClosingBand& b : bands)
+    if (b.name == name) return &b;
+  return nullptr;
+}
+
 }  // namespace gownsheaf

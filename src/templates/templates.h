@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "templates/closing_rules.h"
 #include "templates/condition.h"
 #include "units/quantities.h"
 
@@ -67,6 +68,7 @@ struct Templates {
   std::vector<PacketSet> sets;
   std::vector<Step> steps;     // in file order, files in name order
   std::vector<ClothKind> cloth_kinds;
+  ClosingRules closing;
   std::map<std::string, std::string> fingerprints;  // template file -> sha256
   const PacketSet* set(std::string_view name) const;
   const Step* step(std::string_view id) const;

@@ -1,0 +1,174 @@
+// How one closing is built so that it holds: how the weight is carried, what pulls, and the notes of its band and kind.
+#include <algorithm>
+
+#include "packet/load_drawing.h"
+#include "packet/sheets.h"
+#include "packet/wording.h"
+#include "templates/say.h"
+
+namespace gownsheaf {
+namespace {
+
+class Reinforcement {
+ public:
+  Reinforcement(const PacketInput& input, const ClosingPlan& plan)
+      : input_(input), plan_(plan), text_(figure_text_of(input)), key_("closures/" + plan.closure + "/") {
+    for (const LoadPlan& load : input.plans.loads)
+      if (same_name(load.closure, plan.closure)) load_ = &load;
+    for (const Strain& strain : input.project.strain)
+      if (same_name(strain.closure, plan.closure)) strain_ = &strain;
+  }
+
+  Sheet made() {
+    Sheet sheet;
+    sheet.section = Section::close;
+    const ClosingBand* band = load_ == nullptr ? nullptr : input_.closing.band(load_->band);
+    sheet.answer = answer(band);
+    carried(sheet);
+    if (load_ != nullptr && input_.set.private_shown) pull(sheet);
+    if (band != nullptr) build(sheet, *band);
+    notes(sheet, band);
+    inspect(sheet);
+    cautions(sheet);
+    return sheet;
+  }
+
+ private:
+  bool has(const char* quantity) const { return text_.has(key_ + quantity); }
+
+  Text answer(const ClosingBand* band) const {
+    if (band == nullptr)
+      return words("How hard it pulls is not reckoned: say how close it is worn under `strain`. The notes hold for any pull.");
+    return words("Band " + band->name + ", " + band->words + ": " + fasteners() + " no further than ") +
+           measured(text_of(band->pitch, text_.shown_in(), mark_step(text_.shown_in()), Rounding::down)) +
+           words(" apart, on " + band->edge + ".");
+  }
+  std::string fasteners() const {
+    return plan_.fasten == "lacing" ? "eyelets" : plan_.fasten.rfind("hooks", 0) == 0 ? "hooks" : plan_.fasten;
+  }
+
+  void carried(Sheet& sheet) const {
+    if (strain_ == nullptr || !strain_->skirt_hangs_from.known() || *strain_->skirt_hangs_from == "nothing") return;
+    sheet.blocks.push_back(heading("How the weight is carried"));
+    for (const CarriedRule& rule : input_.closing.carried)
+      if (rule.hangs_from == *strain_->skirt_hangs_from) sheet.blocks.push_back(paragraph(sentence_text(rule.say, false)));
+    if (text_.has("skirt/weight")) {
+      Text weight = words("The skirt weighs " + text_.about("skirt/weight"));
+      const bool weighed = input_.project.skirt && input_.project.skirt->weighs.known();
+      weight = weight + words(weighed ? ", on the scale." : ", an estimate from its cloth: weigh it and write `skirt: { weighs: … }`.");
+      sheet.blocks.push_back(paragraph(weight));
+    }
+    if (*strain_->skirt_hangs_from == "own band" || input_.closing.carried.empty()) return;
+    sheet.blocks.push_back(paragraph(words("Better still: ") + sentence_text(input_.closing.carried.front().say, false)));
+  }
+
+  void pull(Sheet& sheet) const {
+    sheet.blocks.push_back(heading("Pull: an estimate"));
+    Text said = words("Along the edge " + text_.about(key_ + "line load at rest") + " at rest, " +
+                      text_.about(key_ + "line load").substr(std::string("about\u00A0").size()) + " with a deep breath or in movement. ");
+    said = said + words("The most that one takes: " + text_.about(key_ + "per fastener") + "; one of them should be asked for no more than " +
+                        text_.about(key_ + "fastener may hold") + ", which is untested.");
+    sheet.blocks.push_back(paragraph(said));
+    sheet.blocks.push_back(block(draw_load(plan_, *load_, text_, input_.typesetter)));
+    sheet.blocks.push_back(paragraph(condensed(assumed())));
+  }
+
+  std::string assumed() const {
+    std::string out = "It stands on this: ";
+    out += strain_->pressure.known() ? "the pressure written" : "how much smaller it is than the body it goes round";
+    out += ", worn over " + (strain_->over.known() ? (*strain_->over == "body" ? std::string("the body") : *strain_->over) : "the body");
+    out += "; breath at the " + *strain_->breathes_at + "; " + *strain_->moves;
+    out += "; the skirt hangs from " + *strain_->skirt_hangs_from + ". A round waist and an even pull are assumed: bands only, not a test.";
+    return out;
+  }
+
+  void build(Sheet& sheet, const ClosingBand& band) const {
+    sheet.blocks.push_back(heading("The edge"));
+    Table table;
+    add_column(table, Column::Kind::words, "part", 130, true);
+    add_column(table, Column::Kind::words, "how, for band " + band.name, 0, false);
+    const auto row = [&](const std::string& part, Text how) {
+      Row r;
+      r.cells.push_back({bold(part)});
+      r.cells.push_back({std::move(how)});
+      table.rows.push_back(std::move(r));
+    };
+    row("beneath", words(capital(band.edge)));
+    row("stitched", words(counted(band.rows, "row", "rows")));
+    row("bones", words(capital(band.bones)));
+    Text apart = measured(text_of(band.pitch, text_.shown_in(), mark_step(text_.shown_in()), Rounding::down)) + words(" at most");
+    if (has("pitch widest")) apart = apart + words("; here ") + text_.measured(key_ + "pitch widest") + words(" at the widest");
+    row("apart", apart);
+    sheet.blocks.push_back(block(std::move(table)));
+  }
+
+  // The note's words with its figures set in; its plain words when one of them is not there.
+  Text said(const ClosingNote& note) const {
+    const SayRead read = read_say(note.say);
+    Text out;
+    for (const SayPiece& piece : read.pieces) {
+      if (!piece.reference) {
+        out = out + sentence_text(piece.text, false);
+        continue;
+      }
+      const SayReference r = read_reference(piece.text);
+      if (r.quantity.empty()) {
+        out = out + words(plan_.closure);
+      } else if (!has(r.quantity.c_str())) {
+        return sentence_text(note.plainly, false);
+      } else if (text_.figures().length(key_ + r.quantity)) {
+        out = out + text_.measured(key_ + r.quantity);
+      } else {
+        out = out + words(text_.value(key_ + r.quantity));
+      }
+    }
+    return out;
+  }
+
+  void notes(Sheet& sheet, const ClosingBand* band) const {
+    bool first = true;
+    for (const ClosingNote& note : input_.closing.notes) {
+      if (note.fasten != "any" && note.fasten != plan_.fasten) continue;
+      if (!note.from.empty() && band != nullptr && band->name < note.from) continue;
+      if (first) sheet.blocks.push_back(heading("Sewing it on"));
+      first = false;
+      PairRow row;
+      row.left = bold(note.about);
+      row.right = said(note);
+      sheet.blocks.push_back(block(std::move(row)));
+    }
+    if (!first) std::get<PairRow>(sheet.blocks.back().what).last = true;
+  }
+
+  void inspect(Sheet& sheet) const {
+    if (input_.closing.inspect.empty()) return;
+    sheet.blocks.push_back(heading("After wearing, look for"));
+    for (const std::string& line : input_.closing.inspect)
+      sheet.blocks.push_back(paragraph(tick_box() + words(" ") + sentence_text(line, false)));
+    sheet.blocks.push_back(paragraph(words("Mend what you find, and build that place one band stronger.")));
+  }
+
+  void cautions(Sheet& sheet) const {
+    const bool pulls = load_ != nullptr && load_->band >= "R3";
+    if (pulls)
+      sheet.blocks.push_back(paragraph(
+          bold("Care. ") + words("Pain, numbness, faintness or a breath that cannot be drawn: open it now. First wearing an hour; loosen to eat and "
+                                 "to travel. A clinician decides where there is illness, pregnancy or a port or pump; this is not medical advice.")));
+    if (plan_.fasten == "lacing" || plan_.fasten == "busk")
+      sheet.blocks.push_back(paragraph(bold("Care. ") + words("Awl and setter: off the lap, hands clear, eyes covered when metal is set; the tool’s own leaflet decides.")));
+    sheet.blocks.push_back(paragraph(condensed("Bands, distances and capacities are common practice, untested; docs/sources.md names what was read.")));
+  }
+
+  const PacketInput& input_;
+  const ClosingPlan& plan_;
+  FigureText text_;
+  std::string key_;
+  const LoadPlan* load_ = nullptr;
+  const Strain* strain_ = nullptr;
+};
+
+}  // namespace
+
+Sheet closure_reinforcement_sheet(const PacketInput& input, const ClosingPlan& plan) { return Reinforcement(input, plan).made(); }
+
+}  // namespace gownsheaf
