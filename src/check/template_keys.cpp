@@ -19,7 +19,7 @@ const std::vector<TemplateKey>& template_keys() {
       {"set", "sheets", V::blocks, true, "", "the sheets, in the order they print"},
       {"sheet", "sheet", V::word, true, kSheets, "which sheet"},
       {"sheet", "title", V::text, true, "", "its title; may hold {title}, {run}, {cloth}"},
-      {"sheet", "for each", V::word, false, "run|cloth", "one sheet for each of these"},
+      {"sheet", "for each", V::word, false, "run|cloth|closure", "one sheet for each of these"},
       {"sheet", "when", V::condition, false, "", "printed only when this holds"},
       {"sheet", "steps", V::text, false, "", "order of work: only the next few, `next 8`"},
       {"sheet", "keep", V::word, false, "one page", "never parted over two pages"},

@@ -17,6 +17,7 @@ std::string repeats_over(const SheetEntry& entry) {
   if (!entry.for_each.empty()) return entry.for_each;
   if (entry.sheet == "cutting layouts") return "cloth";
   if (entry.sheet == "pleats") return "run";
+  if (entry.sheet == "closures") return "closure";
   return "";
 }
 
@@ -26,6 +27,8 @@ std::vector<std::string> items_of(const PacketInput& input, const std::string& k
     for (const LayPlan& lay : input.plans.lays) items.push_back(lay.cloth);
   } else if (kind == "run") {
     for (const PleatPlan& plan : input.plans.pleats) items.push_back(plan.run);
+  } else if (kind == "closure") {
+    for (const ClosingPlan& plan : input.plans.closures) items.push_back(plan.closure);
   } else {
     items.push_back("");
   }
@@ -49,6 +52,11 @@ Sheet sheet_of(const PacketInput& input, const SheetEntry& entry, const std::str
     const auto at = std::find_if(input.plans.pleats.begin(), input.plans.pleats.end(),
                                  [&](const PleatPlan& p) { return p.run == item; });
     return pleats_sheet(input, *at);
+  }
+  if (entry.sheet == "closures") {
+    const auto at = std::find_if(input.plans.closures.begin(), input.plans.closures.end(),
+                                 [&](const ClosingPlan& p) { return p.closure == item; });
+    return closures_sheet(input, *at);
   }
   if (entry.sheet == "order of work") return order_of_work_sheet(input, entry.next_steps);
   if (entry.sheet == "how it was worked out") return worked_out_sheet(input);
@@ -154,7 +162,8 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
       sheet.title = title_of(input, entry, kind, item);
       sheet.anchor = sheet_anchor(entry.sheet, item);
       const bool may_share = entry.sheet == "to buy" || entry.sheet == "cutting list" ||
-                             entry.sheet == "pleats" || entry.sheet == "cutting layouts";
+                             entry.sheet == "pleats" || entry.sheet == "closures" ||
+                             entry.sheet == "cutting layouts";
       sheet.starts_page = far || !may_share;
       sheets.push_back(std::move(sheet));
     }
