@@ -9,7 +9,8 @@ namespace gownsheaf {
 namespace {
 
 bool names_items(std::string_view section) {
-  return section == "cloths" || section == "pieces" || section == "pleats" || section == "rounds";
+  return section == "cloths" || section == "pieces" || section == "pleats" || section == "rounds" ||
+         section == "closures" || section == "notions";
 }
 
 // What is wrong with one reference: a sentence and a hint, or two empty texts.
