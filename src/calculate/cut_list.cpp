@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "calculate/new_figure.h"
+#include "calculate/piece_edges.h"
 #include "calculate/yardage.h"
 
 namespace gownsheaf {
@@ -23,6 +24,7 @@ class CutList {
     for (const Cloth& cloth : project_.cloths) all.push_back({&cloth, {}});
     for (const Piece& piece : project_.pieces) {
       add_piece_figures(piece);
+      say_closings_cut_short(piece);
       std::vector<std::string> seen;
       for (const std::string& name : piece.from) {
         const auto same = [&](const std::string& s) { return same_name(s, name); };
@@ -101,6 +103,37 @@ class CutList {
     return best;
   }
 
+  // One long side in a line of working: what a closing takes, an edge's own allowance, or the seam.
+  void add_side(NewFigure& f, const Piece& piece, const SideAllowance& side, std::string& formula, std::string& numbers) {
+    const auto add = [&](const std::string& what, Length l) {
+      formula += " + " + what;
+      numbers += " + " + worked(l, in_);
+    };
+    if (side.closing == nullptr) {
+      if (side.edge.empty()) f.from(key(piece, "seam allowance"));
+      else f.plain_input(key(piece, "edge allowances/" + side.edge));
+      return add(side.edge.empty() ? "seam" : "allowance at " + side.edge, side.past);
+    }
+    const Closure& closing = *side.closing;
+    const std::string of = "closures/" + closing.named.name + "/";
+    f.from(of + "lap", closing.lap).from(of + "underlap", closing.underlap);
+    if (side.faced) f.from(key(piece, "seam allowance"));
+    else f.from(of + "turn back", closing.turn_back);
+    if (side.past != side.lap + side.turn) return add("allowance at " + side.edge, side.past);
+    if (!side.lap.is_zero()) add("lap of " + closing.named.name, side.lap);
+    if (!side.turn.is_zero() || side.lap.is_zero()) add(side.faced ? "seam with the facing" : "turn back", side.turn);
+  }
+
+  void say_closings_cut_short(const Piece& piece) {
+    for (const ClosingShort& s : long_sides(project_, piece).too_short)
+      say(Severity::error, "closing-cut-short", piece, s.at,
+          capital(piece.named.name) + " is cut " + worked(s.has, in_) + " past the " +
+              std::string(*s.closing->drawn_to == DrawnTo::fold ? "fold" : "meeting line") + " of " + s.closing->named.name + "; " +
+              worked(s.wants, in_) + " is needed" + (s.closing->facing.empty() ? " to turn back." : " for the lap and the seam with the facing."),
+          "cut " + worked(s.wants - s.has, in_) + " wider at that edge" + (s.closing->facing.empty() ? ", or give a `facing`" : "") +
+              "; if the width holds it already, `drawn to: cut edge`");
+  }
+
   std::optional<Length> cut_width(const Piece& piece, const Cloth& cloth, const Allowed& a, bool full) {
     const std::string& name = cloth.named.name;
     if (full) {
@@ -121,10 +154,20 @@ class CutList {
       return piece.width.value;
     }
     if (piece.width.kind != Size::Kind::finished) return std::nullopt;
-    const Length cut = piece.width.value + 2 * a.seam;
-    figure(piece, "cut width", name).is(cut).from(key(piece, "finished width")).from(key(piece, "seam allowance"))
-        .working("cut width of " + piece.named.name, "finished width + 2 × seam",
-                 worked(piece.width.value, in_) + " + 2 × " + worked(a.seam, in_)).add();
+    const LongSides sides = long_sides(project_, piece);
+    const Length cut = piece.width.value + sides.one.past + sides.other.past;
+    NewFigure f = figure(piece, "cut width", name);
+    f.is(cut).from(key(piece, "finished width"));
+    if (sides.one.edge.empty() && sides.one.closing == nullptr) {
+      f.from(key(piece, "seam allowance")).working("cut width of " + piece.named.name, "finished width + 2 × seam",
+                                                   worked(piece.width.value, in_) + " + 2 × " + worked(a.seam, in_));
+    } else {
+      std::string formula = "finished width", numbers = worked(piece.width.value, in_);
+      add_side(f, piece, sides.one, formula, numbers);
+      add_side(f, piece, sides.other, formula, numbers);
+      f.working("cut width of " + piece.named.name, formula, numbers);
+    }
+    f.add();
     return cut;
   }
 
@@ -145,17 +188,19 @@ class CutList {
     }
     if (piece.length.kind != Size::Kind::finished) return std::nullopt;
     const Length finished = piece.length.value;
-    const Length cut = a.skirt_ends ? finished + a.top + a.hem : finished + 2 * a.seam;
+    const Length longer = long_sides(project_, piece).longer_by;
+    const Length cut = (a.skirt_ends ? finished + a.top + a.hem : finished + 2 * a.seam) + longer;
+    const std::string more = longer.is_zero() ? "" : " + what other edges ask more", more_here = longer.is_zero() ? "" : " + " + worked(longer, in_);
     NewFigure f = figure(piece, "cut length", name);
     f.is(cut).from(key(piece, "finished length"));
     if (a.skirt_ends)
       f.from(key(piece, "hem")).from(key(piece, "top"))
-          .working("cut length of " + piece.named.name, "finished length + hem + top",
-                   worked(finished, in_) + " + " + worked(a.hem, in_) + " + " + worked(a.top, in_));
+          .working("cut length of " + piece.named.name, "finished length + hem + top" + more,
+                   worked(finished, in_) + " + " + worked(a.hem, in_) + " + " + worked(a.top, in_) + more_here);
     else
       f.from(key(piece, "seam allowance"))
-          .working("cut length of " + piece.named.name, "finished length + 2 × seam",
-                   worked(finished, in_) + " + 2 × " + worked(a.seam, in_));
+          .working("cut length of " + piece.named.name, "finished length + 2 × seam" + more,
+                   worked(finished, in_) + " + 2 × " + worked(a.seam, in_) + more_here);
     f.add();
     return cut;
   }
@@ -172,6 +217,15 @@ class CutList {
     std::string words;
     const auto add = [&](const char* what, Length l) { words += (words.empty() ? "" : ", ") + std::string(what) + " " + worked(l, in_); };
     if (wide || (high && !a.skirt_ends)) add("seams", a.seam);
+    if (!full && piece.width.kind == Size::Kind::finished) {
+      const LongSides sides = long_sides(project_, piece);
+      std::vector<SideAllowance> own{sides.one};
+      if (sides.other.edge != sides.one.edge || sides.other.closing != sides.one.closing) own.push_back(sides.other);
+      for (const SideAllowance& side : own) {
+        if (side.closing != nullptr) add(side.closing->named.name.c_str(), side.past);
+        else if (!side.edge.empty()) add(side.edge.c_str(), side.past);
+      }
+    }
     if (high && a.skirt_ends) {
       add("hem", a.hem);
       add("top", a.top);

@@ -24,6 +24,9 @@ struct ClosingPlan {
   std::int64_t fasteners_in_all = 0;         // rows counted
   std::vector<Length> gaps;                  // pitch of each stretch between forced places, exact
   Length widest_gap;
+  std::vector<Length> other_side;            // staggered lacing: eyelets of the other side; figures …/other side K
+  std::vector<std::string> cut_sides;        // SIDE of the figures …/cut past meeting line/SIDE
+  std::vector<std::string> compared;         // KIND of the figures …/compare KIND/pieces, the chosen kind first
   std::vector<std::pair<std::string, Length>> levels;
   bool overlapping = false;
   Length lap, underlap, set_back;

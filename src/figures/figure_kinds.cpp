@@ -1,5 +1,7 @@
 // The static table of figure kinds. Words in capitals inside a quantity stand for a name or a number: `mark K/fold` is
-// met by `mark 3/fold`, `lay/PIECE N/from end` by `lay/skirt breadth 2/from end`.
+// met by `mark 3/fold`, `lay/PIECE N/from end` by `lay/skirt breadth 2/from end`,
+// `at LEVEL` by `at fullest bust`.
+#include "figures/figure_kinds_closing.h"
 #include "figures/figure_kinds_load.h"
 #include "figures/figures.h"
 
@@ -9,8 +11,9 @@ namespace {
 constexpr Shown kCut = Shown::cut, kMark = Shown::mark, kPleat = Shown::pleat_mark, kCloth = Shown::cloth, kExact = Shown::exact;
 constexpr Action kNone = Action::none, kRecut = Action::recut, kRemark = Action::remark, kBuy = Action::buy;
 
-std::vector<FigureKind> all_kinds() {
-  std::vector<FigureKind> kinds{
+const std::vector<FigureKind>& table() {
+  static const std::vector<FigureKind> kinds = [] {
+    std::vector<FigureKind> all{
       {"garment", "worn on", "day", kExact, kNone, "", "the day it is worn", false},
 
       {"measures", "waist to floor/longest", "length", kMark, kNone, "skirt-length",
@@ -72,14 +75,11 @@ std::vector<FigureKind> all_kinds() {
       {"skirt", "joined round", "length", kMark, kNone, "joined-round", "the skirt's straight breadths joined", false},
       {"skirt", "hem depth", "length", kMark, kNone, "", "depth of the hem", false},
       {"skirt", "hem round", "length", kMark, kNone, "joined-round", "length of the hem edge", false},
-  };
-  const auto& load = load_figure_kinds();
-  kinds.insert(kinds.end(), load.begin(), load.end());
-  return kinds;
-}
-
-const std::vector<FigureKind>& table() {
-  static const std::vector<FigureKind> kinds = all_kinds();
+    };
+    for (const FigureKind& kind : closing_figure_kinds()) all.push_back(kind);
+    for (const FigureKind& kind : load_figure_kinds()) all.push_back(kind);
+    return all;
+  }();
   return kinds;
 }
 
@@ -106,6 +106,8 @@ bool part_meets(std::string_view row, std::string_view seen) {
   const auto seen_space = seen.rfind(' ');
   if (row_space == std::string_view::npos || seen_space == std::string_view::npos) return false;
   const std::string_view last = row.substr(row_space + 1);
+  if (last.size() > 1 && is_capital_word(last))  // "at LEVEL" meets "at fullest bust"
+    return seen.size() > row_space + 1 && seen.substr(0, row_space + 1) == row.substr(0, row_space + 1);
   if (last != "K" && last != "N") return false;
   return is_number(seen.substr(seen_space + 1)) && part_meets(row.substr(0, row_space), seen.substr(0, seen_space));
 }

@@ -18,6 +18,7 @@ std::string repeats_over(const SheetEntry& entry) {
   if (!entry.for_each.empty()) return entry.for_each;
   if (entry.sheet == "cutting layouts") return "cloth";
   if (entry.sheet == "pleats") return "run";
+  if (entry.sheet == "closures") return "closure";
   if (entry.sheet == "closure reinforcement") return "closure";
   return "";
 }
@@ -54,10 +55,10 @@ Sheet sheet_of(const PacketInput& input, const SheetEntry& entry, const std::str
                                  [&](const PleatPlan& p) { return p.run == item; });
     return pleats_sheet(input, *at);
   }
-  if (entry.sheet == "closure reinforcement") {
+  if (entry.sheet == "closures" || entry.sheet == "closure reinforcement") {
     const auto at = std::find_if(input.plans.closures.begin(), input.plans.closures.end(),
                                  [&](const ClosingPlan& p) { return p.closure == item; });
-    return closure_reinforcement_sheet(input, *at);
+    return entry.sheet == "closures" ? closures_sheet(input, *at) : closure_reinforcement_sheet(input, *at);
   }
   if (entry.sheet == "order of work") return order_of_work_sheet(input, entry.next_steps);
   if (entry.sheet == "how it was worked out") return worked_out_sheet(input);
@@ -163,7 +164,8 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
       sheet.title = title_of(input, entry, kind, item);
       sheet.anchor = sheet_anchor(entry.sheet, item);
       const bool may_share = entry.sheet == "to buy" || entry.sheet == "cutting list" ||
-                             entry.sheet == "pleats" || entry.sheet == "cutting layouts";
+                             entry.sheet == "pleats" || entry.sheet == "closures" ||
+                             entry.sheet == "cutting layouts";
       sheet.starts_page = far || !may_share;
       sheets.push_back(std::move(sheet));
     }

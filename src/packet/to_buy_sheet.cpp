@@ -101,15 +101,35 @@ Text notion_bought(const Notion& n, ShownIn shown_in) {
   return out;
 }
 
+bool falls_short(const Notion& n, const FigureText& text) {
+  const std::string key = "notions/" + n.named.name + "/";
+  if (n.bought_number.known() && text.has(key + "fasteners needed")) return *n.bought_number < text.count(key + "fasteners needed");
+  const auto lace = text.figures().length(key + "lace needed");
+  if (!lace || !n.bought_lengths.known()) return false;
+  Length sum;
+  for (const Length l : *n.bought_lengths) sum += l;
+  return sum < *lace;
+}
+
+// What closings take of it; a dash where nothing was worked out.
+Text notion_needed(const Notion& n, const FigureText& text) {
+  const std::string key = "notions/" + n.named.name + "/";
+  if (text.has(key + "fasteners needed")) return bold(text.value(key + "fasteners needed"));
+  if (text.has(key + "lace needed")) return text.drawn(key + "lace needed", Inline::Size::as_text, Face::bold);
+  return words("\u2013");
+}
+
 Table notion_table(const PacketInput& input, const FigureText& text) {
   const bool far = pinned_up(input);
   Table table;
   table.columns = {column(Column::Kind::tick, {}, far ? 30 : 20), column(Column::Kind::words, words("what"), 0),
-                   column(Column::Kind::words, words("bought"), far ? 150 : 120)};
+                   column(Column::Kind::words, words("needed"), far ? 90 : 80, true),
+                   column(Column::Kind::words, words("bought"), far ? 130 : 110)};
   for (const Notion& n : input.project.notions) {
     const bool bought = n.bought_number.known() || (n.bought_lengths.known() && !n.bought_lengths->empty());
     table.rows.push_back(
-        {Row::Kind::plain, {{bought ? Text{} : tick_box()}, {notion_name(n, text.shown_in())},
+        {Row::Kind::plain, {{bought && !falls_short(n, text) ? Text{} : tick_box()}, {notion_name(n, text.shown_in())},
+                            {notion_needed(n, text)},
                             {notion_bought(n, text.shown_in())}}});
   }
   return table;

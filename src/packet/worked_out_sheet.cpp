@@ -31,10 +31,12 @@ std::vector<Group> groups(const PacketInput& input) {
 
 // Figures that come in runs (marks, placings, left-overs) are one sum repeated: the first shows it.
 std::string run_of(const std::string& key) {
-  for (const char* run : {"/mark ", "/lay/", "/left over ", "/seam "}) {
+  for (const char* run : {"/mark ", "/lay/", "/left over ", "/seam ", "/fastener ", "/other side "}) {
     const std::size_t at = key.find(run);
     if (at == std::string::npos) continue;
-    return key.substr(0, at) + run + key.substr(key.rfind('/'));
+    // `mark 3/fold` is one of a run with `mark 4/fold`, `fastener 3` with `fastener 4`.
+    const std::size_t last = key.rfind('/');
+    return key.substr(0, at) + run + (last > at ? key.substr(last) : "");
   }
   return "";
 }

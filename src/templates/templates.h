@@ -12,7 +12,7 @@
 namespace gownsheaf {
 
 struct SheetEntry {
-  std::string sheet;          // "at a glance", "to buy", "cutting list", "cutting layouts", "pleats", "order of work", "how it was worked out"
+  std::string sheet;          // "at a glance", "to buy", "cutting list", "cutting layouts", "pleats", "closures", "order of work", "how it was worked out"
   std::string title;          // may hold {title}, {run}
   std::string for_each;       // "" | "run" | "cloth"
   Condition when;

@@ -1,0 +1,429 @@
+// The project's closings to figures and plans.
+#include <algorithm>
+
+#include "calculate/closures.h"
+#include "calculate/new_figure.h"
+#include "calculate/piece_edges.h"
+#include "calculate/rounds.h"
+
+namespace gownsheaf {
+namespace {
+
+const Length kNear = Length::sixty_fourths(32);  // a fastener within 1/2 in of a level holds it (common practice)
+const Length kLapLineToHole = Length::sixty_fourths(8);
+
+std::string capital(std::string text) {
+  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
+  return text;
+}
+
+class Closing {
+ public:
+  Closing(const Project& project, const Closure& closure, Figures& figures, Diagnostics& diag)
+      : project_(project), closure_(closure), figures_(figures), diag_(diag), in_(shown_in(project)), words_(fastener_words(closure.fasten)) {}
+
+  std::optional<ClosingPlan> made() {
+    if (!closure_.length.known()) return std::nullopt;
+    if (closure_.fasten == Fasten::lacing && !closure_.gap.known() && closure_.gap.origin != Origin::to_measure) {
+      say(Severity::error, "lace-gap-needed", closure_.fasten_at, "Lacing needs `gap`.", "how far the edges stand apart when laced: `gap: 2 in`");
+      return std::nullopt;
+    }
+    begin_plan();
+    if (closure_.fasten != Fasten::drawstring && !add_places()) return std::nullopt;
+    for (const Level& level : closure_.levels)
+      figure("at " + level.name).is(level.from_top).written().at(level.at).add();
+    add_lap();
+    add_strength();
+    if (closure_.fasten == Fasten::buttons) add_buttonhole();
+    if (closure_.fasten == Fasten::lacing) add_lace();
+    if (closure_.fasten == Fasten::drawstring) add_cord();
+    if (!plan_.fasteners.empty()) {
+      add_comparison();
+      warn_of_levels();
+    }
+    return plan_;
+  }
+
+ private:
+  std::string key(const std::string& quantity) const { return "closures/" + closure_.named.name + "/" + quantity; }
+  NewFigure figure(const std::string& quantity) {
+    NewFigure f(figures_, in_, "closures", closure_.named.name, quantity);
+    f.at(closure_.named.at);
+    return f;
+  }
+  std::string edge_name() const { return closure_.edge.empty() ? closure_.named.name : closure_.edge; }
+
+  void say(Severity severity, std::string code, const SourceSpan& at, std::string sentence, std::string hint) {
+    Diagnostic d;
+    d.code = std::move(code);
+    d.severity = severity;
+    d.at = at.line > 0 ? at : closure_.named.at;
+    d.sentence = std::move(sentence);
+    d.hint = std::move(hint);
+    d.item = closure_.named.name;
+    d.section = "closures";
+    d.sheet = "closures";
+    diag_.add(std::move(d));
+  }
+
+  void begin_plan() {
+    plan_.closure = closure_.named.name;
+    plan_.fasten = std::string(word_for(closure_.fasten));
+    plan_.with = closure_.with;
+    plan_.edge = closure_.edge;
+    plan_.edge_length = *closure_.length;
+    plan_.rows = closure_.rows;
+    plan_.overlapping = closure_.meets.known() && *closure_.meets == Meets::overlapping;
+    plan_.set_back = closure_.set_back.known() ? *closure_.set_back : Length{};
+    plan_.at = closure_.named.at;
+    for (const Level& l : closure_.levels) plan_.levels.emplace_back(l.name, l.from_top);
+    figure("edge length").is(plan_.edge_length).from("", closure_.length).written().add();
+  }
+
+  ClosureInput input() const {
+    ClosureInput in;
+    in.one = words_.one;
+    in.many = words_.many;
+    in.edge = edge_name();
+    in.edge_length = *closure_.length;
+    in.top = closure_.top_inset.known() ? *closure_.top_inset : Length{};
+    in.bottom = closure_.bottom_inset.known() ? *closure_.bottom_inset : Length{};
+    in.at_most = closure_.at_most.value;
+    in.pitch = closure_.pitch.value;
+    in.number = closure_.number.known() ? closure_.number.value : closure_.eyelets.value;
+    in.insets_free = closure_.top_inset.origin != Origin::written && closure_.bottom_inset.origin != Origin::written;
+    in.staggered = closure_.fasten == Fasten::lacing && closure_.lace_as == LaceAs::staggered_spiral;
+    for (const std::string& name : closure_.one_at)
+      for (const Level& level : closure_.levels)
+        if (same_name(level.name, name)) in.forced.push_back({level.name, level.from_top});
+    const Notion* notion = project_.notion(closure_.with);
+    in.closest = kNear;
+    if (closure_.fasten == Fasten::buttons && notion != nullptr && notion->across.known()) in.closest = std::max(in.closest, *notion->across);
+    return in;
+  }
+
+  SourceSpan place_of(const ClosureFault& fault) const {
+    if (fault.key == "levels")
+      for (const Level& level : closure_.levels)
+        if (level.from_top > *closure_.length) return level.at;
+    if (fault.key == "top inset" && closure_.top_inset.at.line > 0) return closure_.top_inset.at;
+    if (fault.key == "top inset") return closure_.bottom_inset.at;
+    if (fault.key == "pitch") return closure_.pitch.at;
+    if (fault.key == "number") return closure_.number.known() ? closure_.number.at : closure_.eyelets.at;
+    if (fault.key == "at most") return closure_.at_most.at.line > 0 ? closure_.at_most.at : closure_.length.at;
+    if (fault.key == "one at") return closure_.one_at_at;
+    return closure_.fasten_at;
+  }
+
+  bool add_places() {
+    const ClosureInput in = input();
+    // What is still to be measured settles nothing, but is no fault.
+    for (const Origin origin : {closure_.at_most.origin, closure_.number.origin, closure_.pitch.origin, closure_.eyelets.origin})
+      if (origin == Origin::to_measure && !in.at_most && !in.number) return true;
+    const auto outcome = place_fasteners(in, in_);
+    if (const auto* fault = std::get_if<ClosureFault>(&outcome)) {
+      say(Severity::error, fault->code, place_of(*fault), fault->sentence, fault->hint);
+      return false;
+    }
+    const ClosurePlaces& places = std::get<ClosurePlaces>(outcome);
+    // Levels beyond the edge are wrong whether or not one must stand there.
+    for (const Level& level : closure_.levels)
+      if (level.from_top > *closure_.length) {
+        say(Severity::error, "level-off-edge", level.at, "Level " + level.name + " is " + worked(level.from_top, in_) + " down; " + edge_name() +
+            " ends at " + worked(*closure_.length, in_) + ".", "levels count from the top of the edge");
+        return false;
+      }
+    for (const auto& [forced, away] : places.crowded)
+      say(Severity::hold, "levels-crowd", closure_.one_at_at, "Two " + words_.many + " would stand only " + worked(away, in_) + " apart at " +
+          (forced.level.empty() ? "the ends" : forced.level) + ".", "drop it from `one at`, or move the inset");
+    plan_.fasteners = places.places;
+    plan_.gaps = places.gaps;
+    plan_.widest_gap = places.widest;
+    plan_.other_side = places.other_side;
+    if (closure_.alternate.known() && *closure_.alternate)
+      for (std::size_t i = 1; i < plan_.fasteners.size(); i += 2) plan_.fasteners[i].other_way = true;
+    const auto n = static_cast<std::int64_t>(plan_.fasteners.size());
+    plan_.fasteners_in_all = n * closure_.rows;
+    add_count(in, n);
+    add_positions(in);
+    return true;
+  }
+
+  void add_count(const ClosureInput& in, std::int64_t n) {
+    NewFigure f = figure("count");
+    f.is(n).from(key("edge length")).from(key("at most"), closure_.at_most);
+    if (in.number) {
+      f.written().at(closure_.number.known() ? closure_.number.at : closure_.eyelets.at);
+    } else if (in.at_most && !in.pitch) {
+      std::string numbers;
+      Length from = plan_.fasteners.front().from_top;
+      for (const Fastener& p : plan_.fasteners)
+        if ((!p.level.empty() || &p == &plan_.fasteners.back()) && p.from_top > from) {
+          numbers += (numbers.empty() ? "" : " + ") + worked(p.from_top - from, in_) + " / " + worked(*in.at_most, in_);
+          from = p.from_top;
+        }
+      f.working("number of " + words_.many, "gaps of each stretch = stretch / at most, up to a whole one; all gaps + 1", numbers + " + 1");
+    }
+    f.add();
+    const bool lacing = closure_.fasten == Fasten::lacing;
+    NewFigure all = figure("in all");
+    all.is(plan_.fasteners_in_all * (lacing ? 2 : 1)).from(key("count"));
+    if (closure_.rows > 1 || lacing)
+      all.working(lacing ? "eyelets in all" : words_.many + " in all", lacing ? "pairs × 2 × rows" : "count × rows",
+                  whole_number(n) + (lacing ? " × 2 × " : " × ") + whole_number(closure_.rows));
+    all.add();
+    if (n > 1) figure("pitch widest").is(plan_.widest_gap).from(key("count")).from(key("edge length")).add();
+    for (std::size_t i = 0; i < plan_.gaps.size(); ++i)
+      figure("pitch " + whole_number(static_cast<std::int64_t>(i + 1))).is(plan_.gaps[i]).from(key("count")).add();
+  }
+
+  void add_positions(const ClosureInput& in) {
+    figure("top inset").is(plan_.fasteners.front().from_top).from("", closure_.top_inset).written().at(closure_.top_inset.at).add();
+    figure("bottom inset").is(plan_.edge_length - last_place()).from(key("edge length")).from("closures/" + closure_.named.name + "/bottom inset", closure_.bottom_inset).add();
+    std::size_t start = 0;
+    for (std::size_t i = 0; i < plan_.fasteners.size(); ++i) {
+      const Fastener& p = plan_.fasteners[i];
+      NewFigure f = figure("fastener " + whole_number(static_cast<std::int64_t>(i + 1)));
+      f.is(p.from_top).from(key("count")).from(key("edge length")).from(key("top inset"));
+      if (!p.level.empty()) f.plain_input(key("levels/" + p.level));
+      if (i > 0) {
+        std::size_t end = i;  // the next fixed place
+        while (end + 1 < plan_.fasteners.size() && plan_.fasteners[end].level.empty()) ++end;
+        const auto k = static_cast<std::int64_t>(i - start), n = static_cast<std::int64_t>(end - start);
+        const Length from = plan_.fasteners[start].from_top, to = plan_.fasteners[end].from_top;
+        f.working(words_.one + " " + whole_number(static_cast<std::int64_t>(i + 1)) + " from the top", "start + step × stretch / gaps",
+                  worked(from, in_) + " + " + whole_number(k) + " × " + worked(to - from, in_) + " / " + whole_number(n));
+      }
+      f.add();
+      if (!p.level.empty()) start = i;
+    }
+    for (std::size_t i = 0; i < plan_.other_side.size(); ++i)
+      figure("other side " + whole_number(static_cast<std::int64_t>(i + 1))).is(plan_.other_side[i]).from(key("count")).from(key("edge length")).add();
+    (void)in;
+  }
+
+  Length last_place() const {
+    return plan_.other_side.empty() ? plan_.fasteners.back().from_top : std::max(plan_.other_side.back(), plan_.fasteners.back().from_top);
+  }
+
+  void add_lap() {
+    plan_.lap = closure_.lap.known() ? *closure_.lap : Length{};
+    plan_.underlap = closure_.underlap.known() ? *closure_.underlap : Length{};
+    figure("set back").is(plan_.set_back).from("", closure_.set_back).written().add();
+    figure("lap").is(plan_.lap).from("", closure_.lap).written().add();
+    figure("underlap").is(plan_.underlap).from("", closure_.underlap).written().add();
+    if (closure_.fasten == Fasten::drawstring && closure_.sides.empty()) return;
+    const Piece* first = closure_.sides.empty() ? nullptr : project_.piece(closure_.sides.front());
+    const SideCut upper = side_cut(closure_, first, false);
+    if (upper.faced) figure("seam with facing").is(upper.turn).written().add();
+    else figure("turn back").is(upper.turn).from("", closure_.turn_back).written().add();
+    if (closure_.sides.size() > 1) {
+      add_side(closure_.sides[0], first, false);
+      add_side(closure_.sides[1], project_.piece(closure_.sides[1]), true);
+    } else if (!plan_.overlapping && plan_.lap == plan_.underlap) {
+      add_side("both sides", first, false);
+    } else {
+      add_side("upper side", first, false);
+      add_side("under side", first, true);
+    }
+  }
+
+  void add_side(const std::string& side, const Piece* piece, bool under) {
+    const SideCut cut = side_cut(closure_, piece, under);
+    const std::string lap = under ? "underlap" : "lap", turn = cut.faced ? "seam with facing" : "turn back";
+    figure("cut past meeting line/" + side).is(cut.past()).from(key(lap)).from(key(turn))
+        .working("cut edge of " + side, lap + " + " + turn, worked(cut.lap, in_) + " + " + worked(cut.turn, in_)).add();
+    plan_.cut_sides.push_back(side);
+  }
+
+  void add_strength() {
+    if (closure_.guard && closure_.guard->width.known()) figure("guard width").is(*closure_.guard->width).from("", closure_.guard->width).written().add();
+    if (closure_.backed_with.known()) figure("backing width").is(*closure_.backing_width).from("", closure_.backing_width).written().add();
+    if (closure_.stitches_each.known()) figure("stitches each").is(*closure_.stitches_each).from("", closure_.stitches_each).written().add();
+  }
+
+  void add_buttonhole() {
+    const Notion* notion = project_.notion(closure_.with);
+    if (notion == nullptr || !notion->across.known()) return;
+    const Length thick = notion->thickness.known() ? *notion->thickness : Length::sixty_fourths(8);
+    const std::string of = "notions/" + notion->named.name + "/";
+    const Given<Length> thickness = notion->thickness.known() ? notion->thickness : Given<Length>::standing(thick, 'c', "1/8 in, where no thickness is written");
+    figure("buttonhole").is(buttonhole_length(*notion->across, thick, notion->shank)).from(of + "across", notion->across).from(of + "thickness", thickness)
+        .working("length of each buttonhole", std::string("across + thickness") + (notion->shank ? " + 1/8 in for the shank" : ""),
+                 worked(*notion->across, in_) + " + " + worked(thick, in_) + (notion->shank ? " + " + worked(kLapLineToHole, in_) : "")).add();
+    if (!closure_.buttonholes_along) figure("buttonhole begins").is(kLapLineToHole).add();
+  }
+
+  void add_lace() {
+    if (plan_.fasteners.empty() || !closure_.gap.known()) return;
+    const Length gap = *closure_.gap, ends = *closure_.tie_ends;
+    const bool loops = closure_.waist_loops.known() && *closure_.waist_loops;
+    figure("gap").is(gap).from("", closure_.gap).written().at(closure_.gap.at).add();
+    std::vector<Length> pitches;
+    for (std::size_t i = 1; i < plan_.fasteners.size(); ++i) pitches.push_back(plan_.fasteners[i].from_top - plan_.fasteners[i - 1].from_top);
+    // Neighbours of one stretch differ by a tick at most; the pitch of the row stands for them where there is one stretch.
+    if (plan_.gaps.size() == 1) std::fill(pitches.begin(), pitches.end(), plan_.gaps.front());
+    const auto n = static_cast<std::int64_t>(plan_.fasteners.size());
+    const Length path = lace_path(closure_.lace_as, n, gap, pitches);
+    const std::int64_t times = loops ? 4 : 2;
+    NewFigure f = figure("lace length");
+    f.is(path + ends * times).from(key("gap")).from(key("count")).from(key("tie ends"), closure_.tie_ends);
+    f.working("lace of " + closure_.named.name, lace_formula() + (loops ? " + 4 × loop" : " + 2 × tie end"),
+              "g " + worked(gap, in_) + ", d " + worked(plan_.widest_gap, in_) + ", n " + whole_number(n) + ": " + worked(path, in_) + " + " +
+                  whole_number(times) + " × " + worked(ends, in_));
+    f.add();
+  }
+
+  std::string lace_formula() const {
+    switch (closure_.lace_as) {
+      case LaceAs::cross: return "g + 2(n − 1)√(g² + d²)";
+      case LaceAs::spiral: return "n g + (n − 1)√(g² + d²)";
+      case LaceAs::staggered_spiral: return "(2n − 1)√(g² + (d/2)²)";
+      case LaceAs::straight: return "(n − 1)g + 2√(g² + d²) + (n − 2)√(g² + 4d²)";
+      case LaceAs::shop: return "(n − 1)g + (n − 1)√(g² + d²) + √(g² + (n − 1)²d²)";
+    }
+    return "";
+  }
+
+  void add_cord() {
+    const Length out = closure_.hangs_out.known() ? *closure_.hangs_out : Length{};
+    figure("lace length").is(plan_.edge_length + out * 2).from(key("edge length")).from(key("hangs out"), closure_.hangs_out)
+        .working("cord of " + closure_.named.name, "edge + 2 × what hangs out", worked(plan_.edge_length, in_) + " + 2 × " + worked(out, in_)).add();
+  }
+
+  void add_comparison() {
+    if (closure_.compare_with.empty()) return;
+    std::vector<Fasten> kinds{closure_.fasten};
+    for (const Fasten kind : closure_.compare_with)
+      if (std::find(kinds.begin(), kinds.end(), kind) == kinds.end() && kind != Fasten::drawstring) kinds.push_back(kind);
+    for (const Fasten kind : kinds) {
+      const std::string word(word_for(kind));
+      std::int64_t places = plan_.fasteners_in_all;
+      if (kind != closure_.fasten) {
+        ClosureInput other = input();
+        other.staggered = false;
+        other.pitch.reset();
+        // Another kind keeps its own usual distance, but the number that was written where it has none.
+        if (usual_at_most(kind)) {
+          other.at_most = usual_at_most(kind);
+          other.number.reset();
+        }
+        const auto outcome = place_fasteners(other, in_);
+        if (outcome.index() == 1) continue;
+        places = static_cast<std::int64_t>(std::get<0>(outcome).places.size());
+      }
+      const FastenerWork work = fastener_work(kind, places, closure_.eyelets_metal);
+      const std::string compare = "compare " + word + "/";
+      figure(compare + "places").is(places).from(key("edge length")).add();
+      figure(compare + "pieces").is(work.pieces).from(key(compare + "places"))
+          .working("pieces of " + word, work.pieces == places ? "places" : "places × 2", whole_number(places) + (work.pieces == places ? "" : " × 2")).add();
+      if (work.minutes)
+        figure(compare + "minutes").is(*work.minutes).from(key(compare + "places"))
+            .working("minutes of " + word, "places × minutes each, common practice", whole_number(places) + " × " + whole_number(*work.minutes / places)).add();
+      plan_.compared.push_back(word);
+    }
+  }
+
+  void warn_of_levels() {
+    for (const Level& level : closure_.levels) {
+      const std::string& name = level.name;
+      const bool waist = name.find("waist") != std::string::npos, bust = name.find("bust") != std::string::npos;
+      if (!waist && !bust) continue;
+      const Fastener* nearest = &plan_.fasteners.front();
+      const auto away = [&](const Fastener& f) { return f.from_top < level.from_top ? level.from_top - f.from_top : f.from_top - level.from_top; };
+      for (const Fastener& f : plan_.fasteners)
+        if (away(f) < away(*nearest)) nearest = &f;
+      if (away(*nearest) <= kNear) continue;
+      const bool last = nearest == &plan_.fasteners.back() && nearest->from_top < level.from_top;
+      if (waist)
+        say(Severity::warning, "no-hook-at-waist", level.at, capital((last ? "the last " : "the nearest ") + words_.one) + " is " + worked(away(*nearest), in_) +
+            (nearest->from_top < level.from_top ? " above the " : " below the ") + name + ".", "`one at: [" + name + "]`");
+      else
+        say(Severity::warning, "bust-gapes", level.at, "No " + words_.one + " within " + worked(kNear, in_) + " of the " + name + ".", "`one at: [" + name + "]`");
+    }
+  }
+
+  const Project& project_;
+  const Closure& closure_;
+  Figures& figures_;
+  Diagnostics& diag_;
+  ShownIn in_;
+  FastenerWords words_;
+  ClosingPlan plan_;
+};
+
+// What all closings take of each notion, against what lies on the shelf.
+void add_notions(const Project& project, const std::vector<ClosingPlan>& plans, Figures& figures, Diagnostics& diag) {
+  const ShownIn in = shown_in(project);
+  for (const Notion& notion : project.notions) {
+    std::int64_t number = 0;
+    std::vector<Length> laces;
+    std::vector<std::string> number_keys, lace_keys;
+    for (const ClosingPlan& plan : plans) {
+      if (!same_name(plan.with, notion.named.name)) continue;
+      const std::string of = "closures/" + plan.closure + "/";
+      if (const auto lace = figures.length(of + "lace length"); lace && notion.kind != "eyelet") {
+        laces.push_back(*lace);
+        lace_keys.push_back(of + "lace length");
+      } else if (const auto all = figures.count(of + "in all"); all && plan.fasten != "ties") {
+        number += *all;
+        number_keys.push_back(of + "in all");
+      }
+    }
+    const auto hold = [&](std::string code, std::string sentence, std::string hint, const SourceSpan& at) {
+      Diagnostic d;
+      d.code = std::move(code);
+      d.severity = Severity::hold;
+      d.at = at;
+      d.sentence = std::move(sentence);
+      d.hint = std::move(hint);
+      d.item = notion.named.name;
+      d.section = "notions";
+      d.sheet = "to buy";
+      diag.add(std::move(d));
+    };
+    if (number > 0) {
+      NewFigure f(figures, in, "notions", notion.named.name, "fasteners needed");
+      f.is(number).at(notion.named.at);
+      for (const std::string& key : number_keys) f.from(key);
+      f.add();
+      if (notion.bought_number.known() && *notion.bought_number < number)
+        hold("fasteners-short", capital(notion.named.name) + ": " + whole_number(number) + " needed, " + whole_number(*notion.bought_number) + " bought.",
+             "buy " + whole_number(number - *notion.bought_number) + " more, or set them wider apart", notion.bought_number.at);
+    }
+    if (laces.empty()) continue;
+    Length sum;
+    for (const Length l : laces) sum += l;
+    NewFigure f(figures, in, "notions", notion.named.name, "lace needed");
+    f.is(sum).at(notion.named.at);
+    for (const std::string& key : lace_keys) f.from(key);
+    f.add();
+    if (!notion.bought_lengths.known()) continue;
+    // Longest lace from the longest length that is left.
+    std::vector<Length> shelf = *notion.bought_lengths;
+    std::sort(laces.rbegin(), laces.rend());
+    for (const Length lace : laces) {
+      std::sort(shelf.rbegin(), shelf.rend());
+      if (!shelf.empty() && shelf.front() >= lace) {
+        shelf.front() -= lace;
+        continue;
+      }
+      hold("lace-short", capital(notion.named.name) + ": a lace of " + text_of(lace, in, cut_step(in), Rounding::up).plain() +
+           " is needed in one piece; the longest left is " + worked(shelf.empty() ? Length{} : shelf.front(), in) + ".",
+           "buy that length, or shorter `tie ends`", notion.bought_lengths.at);
+      break;
+    }
+  }
+}
+
+}  // namespace
+
+std::vector<ClosingPlan> add_closures(const Project& project, Figures& figures, Diagnostics& diag) {
+  std::vector<ClosingPlan> plans;
+  for (const Closure& closure : project.closures)
+    if (auto plan = Closing(project, closure, figures, diag).made()) plans.push_back(std::move(*plan));
+  add_notions(project, plans, figures, diag);
+  return plans;
+}
+
+}  // namespace gownsheaf
