@@ -5,7 +5,7 @@ namespace {
 
 using V = TemplateValue;
 constexpr std::string_view kSheets =
-    "at a glance|contents|to buy|cutting list|cutting layouts|pleats|order of work|how it was worked out";
+    "at a glance|contents|to buy|cutting list|cutting layouts|pleats|size and fit|order of work|how it was worked out";
 constexpr std::string_view kLabels = "a|b|c|x";
 
 }  // namespace

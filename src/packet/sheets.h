@@ -43,6 +43,7 @@ Sheet to_buy_sheet(const PacketInput& input);
 Sheet cutting_list_sheet(const PacketInput& input);
 Sheet cutting_layout_sheet(const PacketInput& input, const LayPlan& plan);
 Sheet pleats_sheet(const PacketInput& input, const PleatPlan& plan);
+Sheet size_and_fit_sheet(const PacketInput& input);
 Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_steps);
 Sheet worked_out_sheet(const PacketInput& input);
 
