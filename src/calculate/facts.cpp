@@ -296,7 +296,7 @@ const std::map<std::string_view, Fn>& table() {
       {"sides differ", sides_differ},
       {"waist ease", waist_ease},
       {"between sizes", between_sizes},
-      {"sized", sized},
+      {"size to fit", sized},
       {"cloths", [](K k, S) { return failed(k, "cloths") ? kUnknown : FactValue(static_cast<std::int64_t>(k.project.cloths.size())); }},
       {"nap", [](K k, S) {
          return any_of_items(k.project.cloths, [](const Cloth& c) {

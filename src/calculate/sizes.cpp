@@ -1,16 +1,10 @@
 #include "calculate/sizes.h"
 
-#include <algorithm>
-#include <set>
-
 #include "calculate/new_figure.h"
 #include "project/sizes.h"
 
 namespace gownsheaf {
 namespace {
-
-constexpr std::string_view kFromTheTop[] = {"head",  "neck",      "high bust", "bust",  "chest", "underbust", "waist", "hip",
-                                            "thigh", "calf",      "armhole",   "upper arm", "elbow", "wrist"};
 
 std::string less_or_more(Length a, Length b, ShownIn in) {  // "26 1/2 in − 1/2 in"
   const bool less = b < Length{};
@@ -108,21 +102,6 @@ std::string add_size_at(const Project& project, const std::string& name, Figures
 }
 
 }  // namespace
-
-std::vector<std::string> measures_sized(const Project& project) {
-  std::set<std::string> all;
-  for (const auto& [name, ease] : project.ease)
-    if (ease.known()) all.insert(name);
-  if (project.size_table)
-    for (const SizeRow& row : project.size_table->sizes)
-      for (const auto& [name, girth] : row.girths)
-        if (girth.known()) all.insert(name);
-  std::vector<std::string> in_order;
-  for (const std::string_view name : kFromTheTop)
-    if (all.erase(std::string(name)) > 0) in_order.emplace_back(name);
-  in_order.insert(in_order.end(), all.begin(), all.end());
-  return in_order;
-}
 
 void add_sizes(const Project& project, Figures& figures) {
   const ShownIn in = shown_in(project);

@@ -2,9 +2,6 @@
 // that decides, how far that girth lies between two rows; and of each girth body + ease = finished. Rules and sources:
 // docs/formulas.md, between-sizes, finished-girth.
 #pragma once
-#include <string>
-#include <vector>
-
 #include "figures/figures.h"
 #include "project/project.h"
 
@@ -12,8 +9,5 @@ namespace gownsheaf {
 
 // After the measures: it reads their figures. Without a size table only what the ease gives.
 void add_sizes(const Project& project, Figures& figures);
-
-// Every measure that the table has or that has an ease written: girths from the top down, then the rest by name.
-std::vector<std::string> measures_sized(const Project& project);
 
 }  // namespace gownsheaf

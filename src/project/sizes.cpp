@@ -1,9 +1,16 @@
 #include "project/sizes.h"
 
 #include <algorithm>
+#include <set>
 #include <stdexcept>
 
 namespace gownsheaf {
+namespace {
+
+constexpr std::string_view kFromTheTop[] = {"head",  "neck",      "high bust", "bust",  "chest", "underbust", "waist", "hip",
+                                            "thigh", "calf",      "armhole",   "upper arm", "elbow", "wrist"};
+
+}  // namespace
 
 SizeChoice place_in_table(const std::vector<Length>& rising, Length girth) {
   if (rising.empty()) throw std::invalid_argument("a size table without rows");
@@ -58,6 +65,21 @@ std::optional<Length> girth_of(const SizeRow& row, std::string_view measure) {
   const auto it = row.girths.find(std::string(measure));
   if (it == row.girths.end() || !it->second.known()) return {};
   return *it->second;
+}
+
+std::vector<std::string> measures_sized(const Project& project) {
+  std::set<std::string> all;
+  for (const auto& [name, ease] : project.ease)
+    if (ease.known()) all.insert(name);
+  if (project.size_table)
+    for (const SizeRow& row : project.size_table->sizes)
+      for (const auto& [name, girth] : row.girths)
+        if (girth.known()) all.insert(name);
+  std::vector<std::string> in_order;
+  for (const std::string_view name : kFromTheTop)
+    if (all.erase(std::string(name)) > 0) in_order.emplace_back(name);
+  in_order.insert(in_order.end(), all.begin(), all.end());
+  return in_order;
 }
 
 }  // namespace gownsheaf

@@ -24,5 +24,7 @@ std::optional<Length> all_round(const Project& project, std::string_view measure
 bool is_of_the_trunk(std::string_view measure);
 // A row's girth, or nothing.
 std::optional<Length> girth_of(const SizeRow& row, std::string_view measure);
+// Every measure that the table has or that has an ease written: girths from the top down, then the rest by name.
+std::vector<std::string> measures_sized(const Project& project);
 
 }  // namespace gownsheaf

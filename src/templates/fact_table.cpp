@@ -28,7 +28,7 @@ std::vector<FactKind> table() {
       {"waist ease", T::length, "", {}, "ease at the waist; less than nothing when it is made smaller"},
       {"pattern", T::word, "", {"own", "bought"}, "whose pattern it is", kNotYet},
       {"between sizes", T::yes_no, "", {}, "the measures lie between two rows of the size table"},
-      {"sized", T::yes_no, "", {}, "a size is chosen, or the ease at some girth is written"},
+      {"size to fit", T::yes_no, "", {}, "a size is chosen, or the ease at some girth is written"},
       {"mock-up rounds", T::count, "", {}, "mock-ups fitted so far", kNotYet},
       {"largest change", T::length, "", {}, "the largest change found in the last mock-up", kNotYet},
       {"gates open", T::count, "", {}, "fittings that are not signed", kNotYet},
