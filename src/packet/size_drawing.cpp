@@ -102,7 +102,7 @@ std::vector<GirthLine> girth_lines(const PacketInput& input) {
     girth.body = input.figures.length("girths/" + name + "/body");
     if (!girth.body) girth.body = input.figures.length("measures/" + name);
     girth.finished = input.figures.length("girths/" + name + "/finished");
-    if (girth.body || !girth.sizes.empty()) lines.push_back(std::move(girth));
+    if (girth.body) lines.push_back(std::move(girth));
   }
   return lines;
 }
@@ -139,9 +139,7 @@ Drawing draw_girths(const std::vector<GirthLine>& lines, const FigureText& figur
   Length y = pt(12 + t.smallest);
   for (const GirthLine& girth : lines) {
     draw_line(out.items, girth, scale, y, figure_text, typesetter);
-    const bool words_below = girth.body || girth.finished;
-    const double below = words_below ? 12 + t.length + (girth.finished ? t.text + 4 : 0) + 6 : 6;
-    y += pt(below + 14 + t.smallest);
+    y += pt(12 + t.length + (girth.finished ? t.text + 4 : 0) + 20 + t.smallest);
   }
   out.height = y - pt(8 + t.smallest);
   out.caption = scale_sentence(scale.scale, figure_text.shown_in(), "girth") + condensed(" Every line begins at ") +

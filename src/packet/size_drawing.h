@@ -16,7 +16,7 @@ struct GirthLine {
   std::vector<std::pair<std::string, Length>> sizes;  // labels of the rows that are drawn
   std::optional<Length> body, finished;
 };
-// Girths of the trunk that have something to draw. Of a long table two rows on either side of the girth that decides.
+// Girths of the trunk that are measured. Of a long table two rows on either side of the girth that decides.
 std::vector<GirthLine> girth_lines(const PacketInput& input);
 
 struct GirthScale {
