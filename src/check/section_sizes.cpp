@@ -126,8 +126,7 @@ bool check_table(const Filling& file, const Project& project, const Item& item, 
     const std::vector<std::string> custom = girths_by_custom(file, project);
     auto girth = std::find_if(custom.begin(), custom.end(), [&](const std::string& g) { return in_every_row(table, g); });
     if (girth == custom.end()) girth = custom.begin();
-    table.chosen_by = Given<std::string>::guessed(*girth, "the kind of garment", table.at);
-    table.chosen_by.label = 'a';
+    table.chosen_by = Given<std::string>::standing(*girth, 'a', "bust for bodices, chest for coats, hip for skirts");
   }
   if (table.chosen_by.known())
     for (const SizeRow& row : table.sizes)
