@@ -46,12 +46,16 @@ void add_place(const Project& project, const SizeChoice& choice, Figures& figure
   held.is(*choice.girth).at(table.at);
   if (with_ease) held.from(finished);
   else held.from(figures.find("girths/" + name + "/body") != nullptr ? "girths/" + name + "/body" : "measures/" + name);
-  held.working("girth held against the table", with_ease ? "finished " + name : name + " of the body", worked(*choice.girth, in)).add();
-  for (const SizeRow& row : table.sizes) {
+  held.add();
+  for (std::size_t i = 0; i < table.sizes.size(); ++i) {
+    const SizeRow& row = table.sizes[i];
     const Length girth = *girth_of(row, name);
-    NewFigure(figures, in, "size", "", "differences/" + row.label).is(girth - *choice.girth).at(row.at)
-        .from("size/rows/" + row.label + "/" + name).from("size/held against")
-        .working("size " + row.label, "the size's " + name + " − the girth held against it", less_or_more(girth, -*choice.girth, in)).add();
+    NewFigure f(figures, in, "size", "", "differences/" + row.label);
+    f.is(girth - *choice.girth).at(row.at).from("size/rows/" + row.label + "/" + name).from("size/held against");
+    if (i == choice.below || i == choice.above)  // the sum of the others is the same
+      f.working("size " + row.label + " against the " + (with_ease ? "finished " : "body's ") + name,
+                "size − " + std::string(with_ease ? "finished" : "body"), less_or_more(girth, -*choice.girth, in));
+    f.add();
   }
   if (choice.lies != SizeChoice::Lies::between_rows) return;
   const SizeRow &below = table.sizes[choice.below], &above = table.sizes[choice.above];

@@ -1,5 +1,6 @@
 // Which size is made: the published table's rows, each sum in words, and laws over random tables.
 #include "calculate/calculate.h"
+#include "calculate/facts.h"
 #include "calculate/sizes.h"
 #include "check/check.h"
 #include "project/sizes.h"
@@ -194,6 +195,19 @@ TEST_CASE("the option wins over the file, and saying what the file says changes 
   CHECK(unknown.said.find("error size-unknown: The table has no size 15; it has 8, 10, 12, 14, 16, 18 and 20.") != std::string::npos);
   CHECK_FALSE(unknown.project.size_choice.has_value());
   CHECK_FALSE(unknown.has("size/made"));
+}
+
+TEST_CASE("steps may ask whether the measures lie between two rows, and whether there is a size or an ease", "[sizes]") {
+  const auto fact = [](const Sized& s, const char* name) {
+    return facts_of(s.project, s.worked.figures, s.worked.plans)(name, "");
+  };
+  CHECK(fact(sized(body("bust: 36 1/2 in") + kAstm), "between sizes") == FactValue(true));
+  CHECK(fact(sized(body("bust: 36 1/4 in") + kAstm), "between sizes") == FactValue(false));
+  CHECK(fact(sized("measures: { bust: 36 in }\n"), "between sizes") == FactValue(false));
+  CHECK(fact(sized(body("waist: 29 in") + kAstm), "between sizes") == FactValue{});  // no bust: unknown
+  CHECK(fact(sized(body("bust: 36 1/4 in") + kAstm), "size to fit") == FactValue(true));
+  CHECK(fact(sized("measures: { bust: 36 in }\nease: { bust: 1 in }\n"), "size to fit") == FactValue(true));
+  CHECK(fact(sized("measures: { bust: 36 in }\n"), "size to fit") == FactValue(false));
 }
 
 TEST_CASE("law: over random tables the fraction is from 0 to 1, exact on rows, rises with the girth, and never goes past the ends", "[sizes]") {
