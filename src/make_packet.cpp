@@ -74,7 +74,7 @@ Understood understand(const Order& order, const WorkOptions& work, Made& made, D
     return u;
   }
   if (source.kind == Entry::Kind::nothing) return u;
-  u.project = check_project(source, u.templates, diag);
+  u.project = check_project(source, u.templates, diag, order.size);
   u.project.file = order.project_path;
   if (!plain_latin(*bytes.value)) {
     const std::unique_ptr<FontSet> fonts = fonts_or_fault(order, made);
@@ -99,6 +99,8 @@ FigureFile about(const Order& order, const Understood& u, const PacketSet* set) 
   file.templates_fingerprint = sha256(all);
   file.options = "lay work " + std::to_string(order.work.lay_work) + ", paper " + order.paper.value_or("of the project") +
                  ", set " + (set ? set->name : order.sheets.value_or("of the project"));
+  // What the file says anyway is no option: the packet is then the same, to the byte.
+  if (order.size && u.project.size.known() && u.project.size.at.line == 0) file.options += ", size " + *u.project.size;
   file.hide_private = set != nullptr && !set->private_shown;
   return file;
 }

@@ -11,6 +11,7 @@
 #include "calculate/order_of_work.h"
 #include "calculate/pleats_figures.h"
 #include "calculate/rounds.h"
+#include "calculate/sizes.h"
 
 namespace gownsheaf {
 
@@ -21,6 +22,7 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   const auto clean = [&](const char* section) { return project.failed_sections.count(section) == 0; };
 
   add_day_and_measures(project, figures);
+  add_sizes(project, figures);
   if (clean("cloths")) add_cloths_as_given(project, figures);
 
   // Pieces ask how much cloth the runs take, runs ask how wide the joined pieces are: settled together, once.

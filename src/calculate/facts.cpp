@@ -267,6 +267,16 @@ FactValue of_cloth(const Known& k, std::string_view item, const Get& get) {
   return cloth == nullptr ? kUnknown : get(*cloth);
 }
 
+FactValue between_sizes(const Known& k, std::string_view) {
+  if (failed(k, "size table") || failed(k, "size")) return kUnknown;
+  if (!k.project.size_choice || !k.project.size_choice->girth) return k.project.size_table ? kUnknown : FactValue(false);
+  return k.project.size_choice->lies == SizeChoice::Lies::between_rows;
+}
+FactValue sized(const Known& k, std::string_view) {
+  return k.project.size_choice.has_value() ||
+         std::any_of(k.project.ease.begin(), k.project.ease.end(), [](const auto& e) { return e.second.known(); });
+}
+
 using Fn = FactValue (*)(const Known&, std::string_view);
 using K = const Known&;
 using S = std::string_view;
@@ -285,6 +295,8 @@ const std::map<std::string_view, Fn>& table() {
       {"fitted", fitted},
       {"sides differ", sides_differ},
       {"waist ease", waist_ease},
+      {"between sizes", between_sizes},
+      {"size to fit", sized},
       {"cloths", [](K k, S) { return failed(k, "cloths") ? kUnknown : FactValue(static_cast<std::int64_t>(k.project.cloths.size())); }},
       {"nap", [](K k, S) {
          return any_of_items(k.project.cloths, [](const Cloth& c) {

@@ -8,11 +8,6 @@ namespace gownsheaf {
 
 namespace {
 
-bool has_part(const Project& project, PartOf part) {
-  return std::any_of(project.pieces.begin(), project.pieces.end(),
-                     [&](const Piece& p) { return p.part_of.known() && *p.part_of == part; });
-}
-
 // A section with an error is left empty, so that no calculator works on half of it.
 void empty_failed(Project& project) {
   const auto failed = [&](const char* section) { return project.failed_sections.contains(section); };
@@ -21,7 +16,14 @@ void empty_failed(Project& project) {
   if (failed("accept")) project.accept.clear();
   if (failed("cloths")) project.cloths.clear();
   if (failed("notions")) project.notions.clear();
-  if (failed("pieces")) project.pieces.clear();
+  if (failed("size table") || failed("size")) {
+    project.size_table.reset();
+    project.size_choice.reset();
+  }
+  if (failed("pieces")) {
+    project.pieces.clear();
+    project.sized_pieces.clear();
+  }
   if (failed("seams")) project.seams.clear();
   if (failed("edges")) project.edges.clear();
   if (failed("rounds")) project.rounds.clear();
@@ -46,22 +48,30 @@ std::set<std::string> failed_sections(const Entry& root, const Diagnostics& diag
       if (section.key_at.line <= d.at.line) in = &section;
     if (in != nullptr) failed.insert(in->key);
   }
-  if (failed.contains("allowances")) failed.insert("pieces");  // their sizes rest on it
+  for (const char* rested_on : {"allowances", "size table", "size"})  // their sizes rest on these
+    if (failed.contains(rested_on)) failed.insert("pieces");
   return failed;
 }
 
 }  // namespace
 
+std::optional<Garment> garment_of(const std::set<PartOf>& parts) {
+  const bool bodice = parts.contains(PartOf::bodice), skirt = parts.contains(PartOf::skirt);
+  if (bodice && skirt) return Garment::dress;
+  if (parts.contains(PartOf::corset)) return Garment::corset;
+  if (bodice) return Garment::bodice;
+  if (skirt) return Garment::skirt;
+  if (parts.contains(PartOf::petticoat)) return Garment::petticoat;
+  return {};
+}
+
 void guess_from_pieces(Project& project) {
   if (!project.garment.known()) {
-    const bool bodice = has_part(project, PartOf::bodice), skirt = has_part(project, PartOf::skirt);
-    const Garment guess = bodice && skirt                            ? Garment::dress
-                          : has_part(project, PartOf::corset)        ? Garment::corset
-                          : bodice                                   ? Garment::bodice
-                          : skirt                                    ? Garment::skirt
-                          : has_part(project, PartOf::petticoat)     ? Garment::petticoat
-                                                                     : Garment::other;
-    project.garment = Given<Garment>::guessed(guess, "the parts its pieces belong to");
+    std::set<PartOf> parts;
+    for (const Piece& piece : project.pieces)
+      if (piece.part_of.known()) parts.insert(*piece.part_of);
+    project.garment =
+        Given<Garment>::guessed(garment_of(parts).value_or(Garment::other), "the parts its pieces belong to");
   }
   if (!project.joined_at_waist.known())
     project.joined_at_waist =
@@ -85,7 +95,8 @@ void guess_from_pieces(Project& project) {
   }
 }
 
-Project check_project(const Entry& source, const Templates& templates, Diagnostics& diag) {
+Project check_project(const Entry& source, const Templates& templates, Diagnostics& diag,
+                      const std::optional<std::string>& size_option) {
   Project project;
   project.file = source.at.file;
   if (source.kind != Entry::Kind::block) return project;
@@ -97,12 +108,13 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   walk.whole_file(source);
   project.to_measure = walk.to_measure();
 
-  const Filling file{Item(&source, ""), names, templates, walk.units(), diag};
+  const Filling file{Item(&source, ""), names, templates, walk.units(), diag, size_option};
   fill_head(file, project);
   fill_measures(file, project);
   fill_cloths(file, project);
   fill_notions(file, project);
   fill_skirt(file, project);
+  fill_size_table(file, project);
   fill_pieces(file, project);
   fill_seams_and_edges(file, project);
   fill_rounds(file, project);

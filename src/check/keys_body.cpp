@@ -82,16 +82,16 @@ void add_body_keys(std::vector<KeySpec>& keys) {
           .means("Finished girth minus body girth; `1/2 in less` is smaller than the body."),
       KeyRow("finished girths", map).each(length).of("measures").secret().since(2).agrees("ease")
           .means("Girths measured on the garment or pattern; must agree with measure and ease."),
-      KeyRow("size table", block).since(2).means("A printed or own table of sizes."),
+      KeyRow("size table", block).means("A printed or own table of sizes."),
       KeyRow("size table/name", text).must().means("Whose table it is."),
       KeyRow("size table/chosen by", name).of("measures").guess("~ bust for bodices, chest for coats, hip for skirts")
           .means("The girth that decides the size."),
       KeyRow("size table/girths are", word).words("body|finished").is("body", 'c').means("What the table's girths measure."),
       KeyRow("size table/sizes", list).each(block, "size").must().means("Two rows or more, rising."),
-      KeyRow("size table/sizes/*/size", text).must().means("Label of the size."),
+      KeyRow("size table/sizes/*/size", name).must().means("Label of the size."),
       KeyRow("size table/sizes/*/*", length).of("measures").means("A measure of this size."),
-      KeyRow("size", text).is("nearest", 'c').since(2)
-          .means("Which size is made: its label, or `nearest`, `larger`, `between`."),
+      KeyRow("size", text).is("nearest", 'c')
+          .means("Which size is made: its label, or `nearest`, `larger`, `between`; `--size` wins."),
       KeyRow("grade", block).since(kLater).means("How pieces change between sizes."),
       KeyRow("grade/lines in quarter", map).each(ratio).means("How many lines each quarter of the girth is spread over."),
       KeyRow("fittings", list).each(block, "fitting").secret().since(2).means("What each mock-up showed."),

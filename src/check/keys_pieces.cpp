@@ -33,11 +33,12 @@ void add_piece_keys(std::vector<KeySpec>& keys) {
       KeyRow("pieces/*/grain", word).words("along|across|bias").is("along", 'c').means("How its length lies on the cloth."),
       KeyRow("pieces/*/lay", word).words("either way|one way|bias|any way").guess("~ the cloth's")
           .means("Which way up it may lie."),
-      KeyRow("pieces/*/by size", map).each(block, "size").since(2).means("Sizes of the piece for each size label."),
-      KeyRow("pieces/*/by size/*/finished width", length).means("Finished width in this size."),
-      KeyRow("pieces/*/by size/*/cut width", length).means("Cut width in this size."),
-      KeyRow("pieces/*/by size/*/finished length", length).means("Finished length in this size."),
-      KeyRow("pieces/*/by size/*/cut length", length).means("Cut length in this size."),
+      KeyRow("pieces/*/by size", map).each(block, "size")
+          .means("Sizes of the piece for each size label; they stand in place of its own."),
+      KeyRow("pieces/*/by size/*/finished width", length).group("?width").means("Finished width in this size."),
+      KeyRow("pieces/*/by size/*/cut width", length).group("?width").means("Cut width in this size."),
+      KeyRow("pieces/*/by size/*/finished length", length).group("?length").means("Finished length in this size."),
+      KeyRow("pieces/*/by size/*/cut length", length).group("?length").means("Cut length in this size."),
       KeyRow("pieces/*/seam allowance", length).limits("0 in", "8 in").guess("~ `allowances`").means("At its seams."),
       KeyRow("pieces/*/hem", length).limits("0 in", "8 in").is("0 in; 3 in on skirts and petticoats", 'a')
           .means("At its lower edge."),

@@ -23,7 +23,9 @@ bool hangs(const Piece& piece) {  // has a hem and a waist end
   return piece.part_of.known() && (*piece.part_of == PartOf::skirt || *piece.part_of == PartOf::petticoat);
 }
 
-Size size_of(const Item& item, std::string_view direction) {
+}  // namespace
+
+Size own_size(const Item& item, std::string_view direction) {
   Size size;
   const std::string finished = "finished " + std::string(direction), cut = "cut " + std::string(direction);
   if (const Entry* e = item.at(finished)) {
@@ -45,6 +47,8 @@ Size size_of(const Item& item, std::string_view direction) {
   }
   return size;
 }
+
+namespace {
 
 Given<Make> make_of(const Filling& file, const Item& item) {
   Make make;
@@ -91,6 +95,7 @@ void check_sizes(const Filling& file, const Item& item, const Piece& piece) {
     // A bare `width` or `length` was asked about already.
     const auto misspelt = [&](const std::string& key) { return is_misspelt_in(*item.entry(), "pieces/*", key); };
     if (misspelt("finished " + d) || misspelt("cut " + d)) continue;
+    if (given_by_size(item, d)) continue;  // whether the size made is there was asked already
     if (item.has("finished " + d) || item.has("cut " + d) || item.has(d) || (d == "width" && width_follows)) continue;
     report(file, about, Severity::error, "key-missing", item.entry()->at,
            (piece.named.name.empty() ? "This piece" : "Piece " + piece.named.name) + " needs `finished " + d + "` or `cut " + d +
@@ -136,6 +141,14 @@ void fill_edges(const Item& item, std::string_view key, std::map<std::string, Gi
 
 }  // namespace
 
+Given<PartOf> part_of_piece(const Item& item, const Named& named) {
+  Given<PartOf> part = choice(item.word("part of"), PartOf::trimming);
+  if (part.known() || item.has("part of")) return part;
+  for (const PartWord& w : kPartWords)
+    if (has_word(named.name, w.word)) return Given<PartOf>::guessed(w.part, "its name", named.at);
+  return part;
+}
+
 void fill_pieces(const Filling& file, Project& project) {
   const Item garment = file.root.block("allowances");
   Given<Length> skirt_hem;
@@ -143,16 +156,12 @@ void fill_pieces(const Filling& file, Project& project) {
   for (const Item& item : file.root.items("pieces")) {
     Piece piece;
     piece.named = named_of(file, item, "pieces", "piece");
-    piece.part_of = choice(item.word("part of"), PartOf::trimming);
-    if (!piece.part_of.known() && !item.has("part of"))
-      for (const PartWord& w : kPartWords)
-        if (!piece.part_of.known() && has_word(piece.named.name, w.word))
-          piece.part_of = Given<PartOf>::guessed(w.part, "its name", piece.named.at);
+    piece.part_of = part_of_piece(item, piece.named);
     piece.from = names_in(file, item, "from", "cloths");
     if (const Entry* from = item.at("from")) piece.from_at = from->at;
     piece.make = make_of(file, item);
-    piece.width = size_of(item, "width");
-    piece.length = size_of(item, "length");
+    piece.width = size_made(file, item, piece.named.name, "width", project);
+    piece.length = size_made(file, item, piece.named.name, "length", project);
     if (piece.width.kind == Size::Kind::unknown && piece.make.known() &&
         (piece.make->kind == Make::Kind::joined_round || piece.make->kind == Make::Kind::fills))
       piece.width.kind = Size::Kind::full_width;

@@ -13,7 +13,7 @@ void report(const Filling& file, const About& about, Severity severity, std::str
   d.hint = std::move(hint);
   d.item = about.item;
   d.section = std::string(about.section);
-  d.is_private = about.section == "measures";
+  d.is_private = about.section == "measures" || about.section == "size";  // both hold girths of the body
   file.diag.add(std::move(d));
 }
 

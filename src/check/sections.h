@@ -1,6 +1,8 @@
 // One file a section: takes the values that the walk over all keys found readable, fills in what is guessed and what
 // stands by default, and checks what only that section can know.
 #pragma once
+#include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -19,6 +21,7 @@ struct Filling {
   const Templates& templates;
   UnitsSeen units;
   Diagnostics& diag;
+  std::optional<std::string> size_option = {};  // `--size`: wins over the file
 };
 
 void fill_head(const Filling& file, Project& project);      // before all others
@@ -26,6 +29,7 @@ void fill_measures(const Filling& file, Project& project);
 void fill_cloths(const Filling& file, Project& project);
 void fill_notions(const Filling& file, Project& project);
 void fill_skirt(const Filling& file, Project& project);     // before the pieces: its hem is theirs
+void fill_size_table(const Filling& file, Project& project);  // before the pieces: it settles which of their sizes is made
 void fill_pieces(const Filling& file, Project& project);
 void fill_seams_and_edges(const Filling& file, Project& project);
 void fill_rounds(const Filling& file, Project& project);
@@ -35,6 +39,15 @@ void fill_pleats(const Filling& file, Project& project);
 void fill_work(const Filling& file, Project& project);
 void fill_print(const Filling& file, Project& project);
 void guess_from_pieces(Project& project);                   // garment, joined at waist, lining, what each cloth is used as
+
+// What a piece belongs to, as written or by its name.
+Given<PartOf> part_of_piece(const Item& item, const Named& named);
+std::optional<Garment> garment_of(const std::set<PartOf>& parts);  // nothing where no part tells it
+// One direction of a piece, "width" or "length", as the item's own keys have it.
+Size own_size(const Item& item, std::string_view direction);
+// The same with `by size` settled: what is given for the size that is made stands in place of the piece's own.
+Size size_made(const Filling& file, const Item& item, const std::string& piece, std::string_view direction, Project& project);
+bool given_by_size(const Item& item, std::string_view direction);
 
 // A message about one item of a section.
 struct About { std::string_view section; std::string item; };

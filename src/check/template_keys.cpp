@@ -5,7 +5,7 @@ namespace {
 
 using V = TemplateValue;
 constexpr std::string_view kSheets =
-    "at a glance|contents|to buy|cutting list|cutting layouts|pleats|closures|order of work|how it was worked out|"
+    "at a glance|contents|to buy|cutting list|cutting layouts|pleats|closures|size and fit|order of work|how it was worked out|"
     "closure reinforcement";
 constexpr std::string_view kLabels = "a|b|c|x";
 

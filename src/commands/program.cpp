@@ -37,6 +37,10 @@ void add_effort(CLI::App* command, Settings& settings) {
       ->capture_default_str();
 }
 
+void add_size(CLI::App* command, Settings& settings) {
+  command->add_option("--size", settings.size, "Which size is made: a label of the project's sizes, nearest, larger or between; wins over the project");
+}
+
 int run_parsed(int argc, const char* const* argv) {
   Settings settings;
   settings.template_folder = from_environment("GOWNSHEAF_TEMPLATES", GOWNSHEAF_TEMPLATE_ROOT);
@@ -49,6 +53,7 @@ int run_parsed(int argc, const char* const* argv) {
 
   CLI::App* packet = app.add_subcommand("packet", "Make the packet (PDF) and its figures (JSON beside it)");
   add_common(packet, settings, log);
+  add_size(packet, settings);
   add_packet_options(packet, settings);
   add_effort(packet, settings);
   packet->add_option("-o,--output", settings.output, "The PDF to write; without it, beside the project");
@@ -56,10 +61,12 @@ int run_parsed(int argc, const char* const* argv) {
 
   CLI::App* check = app.add_subcommand("check", "Say everything that is wrong or doubtful; write nothing");
   add_common(check, settings, log);
+  add_size(check, settings);
   check->footer("Example: gownsheaf check dress.yaml");
 
   CLI::App* figures = app.add_subcommand("figures", "Every figure as JSON on standard output");
   add_common(figures, settings, log);
+  add_size(figures, settings);
   add_effort(figures, settings);
   figures->footer("Example: gownsheaf figures dress.yaml > dress.figures.json");
 

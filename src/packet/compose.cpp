@@ -10,8 +10,8 @@ namespace gownsheaf {
 namespace {
 
 constexpr std::string_view kSheets[] = {"at a glance", "contents",      "to buy", "cutting list", "cutting layouts",
-                                        "pleats",      "order of work", "how it was worked out",
-                                        "closure reinforcement"};
+                                         "pleats",      "size and fit",  "order of work", "how it was worked out",
+                                         "closure reinforcement"};
 
 // Sheets that are made once for each item even when the set does not say `for each`.
 std::string repeats_over(const SheetEntry& entry) {
@@ -60,6 +60,7 @@ Sheet sheet_of(const PacketInput& input, const SheetEntry& entry, const std::str
                                  [&](const ClosingPlan& p) { return p.closure == item; });
     return entry.sheet == "closures" ? closures_sheet(input, *at) : closure_reinforcement_sheet(input, *at);
   }
+  if (entry.sheet == "size and fit") return size_and_fit_sheet(input);
   if (entry.sheet == "order of work") return order_of_work_sheet(input, entry.next_steps);
   if (entry.sheet == "how it was worked out") return worked_out_sheet(input);
   if (entry.sheet == "at a glance") return at_a_glance_sheet(input);
@@ -164,7 +165,7 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
       sheet.title = title_of(input, entry, kind, item);
       sheet.anchor = sheet_anchor(entry.sheet, item);
       const bool may_share = entry.sheet == "to buy" || entry.sheet == "cutting list" ||
-                             entry.sheet == "pleats" || entry.sheet == "closures" ||
+                             entry.sheet == "pleats" || entry.sheet == "closures" || entry.sheet == "size and fit" ||
                              entry.sheet == "cutting layouts";
       sheet.starts_page = far || !may_share;
       sheets.push_back(std::move(sheet));

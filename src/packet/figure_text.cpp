@@ -118,8 +118,10 @@ Text sentence_text(std::string_view sentence, bool to_measure, Face face) {
   for (std::size_t i = 0; i < sentence.size();) {
     const bool may_start = i == 0 || sentence[i - 1] == ' ' || sentence[i - 1] == '(' || sentence[i - 1] == '`';
     LengthText length;
-    std::size_t k = i;
+    const bool minus = may_start && sentence[i] == '-';
+    std::size_t k = minus ? i + 1 : i;
     if (may_start && length_at(sentence, k, length)) {
+      length.negative = minus;
       flush();
       out = out + (to_measure ? measured(length) : length_in(face, length, Inline::Size::as_text));
       i = k;

@@ -63,6 +63,8 @@ std::string figure_name(std::string_view key) {
   if (p.size() < 2) return std::string(key);
   if (p[0] == "measures") return p.size() == 2 ? p[1] : p[1] + ", " + p[2];
   if (p[0] == "garment") return p.back();
+  if (p[0] == "size" && p.back() == "chosen by") return "the measure that decides the size";
+  if (p[0] == "size" && p.back() == "made") return "size that is made";
   if (p[0] == "skirt") return p.back() + " of the skirt";
   if (p[0] == "cloths" && p.back() == "needed") return "length of " + p[1] + " to buy";
   if (p[0] == "cloths" && p.back() == "short") return "length of " + p[1] + " that is short";

@@ -31,6 +31,28 @@ struct SizeTable {
   SourceSpan at;
 };
 
+// Which rows of the table the maker's girth lies between, and what is made. A label alone needs no girth.
+struct SizeChoice {
+  enum class By { label, nearest, larger, between } by = By::label;
+  std::string made;                     // the label as the table writes it; the lower of two when `between_to` is given
+  std::string between_to;               // made between two rows: the upper label; else ""
+  Ratio between;                        // how far from `made` to `between_to`; nothing when one row is made
+  std::optional<std::size_t> row;       // of `made` in the table; absent without a table
+  std::string chosen_by;                // the measure; "" without a table
+  std::optional<Length> girth;          // what was held against the table: of the body, or finished
+  std::size_t below = 0, above = 0;     // rows on either side of the girth; the same on a row and beyond the ends
+  Ratio fraction;                       // where the girth lies from `below` to `above`, whatever is made
+  enum class Lies { on_a_row, between_rows, under_the_table, over_the_table } lies = Lies::on_a_row;
+  bool halfway = false;                 // as near to the one row as to the other
+};
+
+// A size of a piece that was taken from its `by size`.
+struct SizedPiece {
+  std::string piece, quantity;          // "finished width"
+  Length of_made, of_upper, made;       // of_upper: the same as of_made when one row is made
+  SourceSpan at;
+};
+
 struct Finding {
   std::string where;                    // a measure or an edge
   std::string is;                       // loose | tight | long | short | gapes | rides up

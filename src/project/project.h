@@ -192,6 +192,8 @@ struct Project {
   std::map<std::string, Given<Length>> finished_girths;
   std::optional<SizeTable> size_table;
   Given<std::string> size;                     // as written or by option: a label, nearest, larger, between
+  std::optional<SizeChoice> size_choice;       // absent when nothing is sized, or no size could be chosen
+  std::vector<SizedPiece> sized_pieces;        // in the pieces' order
   std::vector<Fitting> fittings;
   Work work;
   Print print;

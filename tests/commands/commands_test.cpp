@@ -114,3 +114,72 @@ TEST_CASE("messages as JSON are one object a line", "[commands]") {
   CHECK(objects >= 2);
   CHECK(ran.out.find("\"code\":\"unit-missing\"") != std::string::npos);
 }
+
+namespace {
+
+const std::string kByLabel = "size: 16\n";
+std::string sized_project(const std::string& size) {
+  return "gownsheaf: 1\ntitle: Quay bodice\ngarment: bodice\nmeasures: { bust: 36 1/2 in }\n"
+         "size table: { name: ours, sizes: [{ size: 14, bust: 36 in }, { size: 16, bust: 38 in }] }\n"
+         "cloths: { twill: { kind: wool suiting, width: 58 in, bought: [3 yd] } }\n"
+         "pieces:\n  - { piece: bodice front, make: pair, from: [twill], finished length: 16 in, "
+         "by size: { 14: { finished width: 9 in }, 16: { finished width: 10 in } } }\n" + size;
+}
+
+// figures.json without what names the project's own bytes, the options, and the line where the size is written.
+std::string figures_alone(const std::string& json) {
+  std::istringstream lines(json);
+  std::string kept;
+  for (std::string line; std::getline(lines, line);) {
+    const bool own = line.find("\"options\"") != std::string::npos || line.find("\"project\"") != std::string::npos ||
+                     line.find("\"line\": 9") != std::string::npos;
+    if (line.ends_with(",")) line.pop_back();
+    if (!own) kept += line + "\n";
+  }
+  return kept;
+}
+
+}  // namespace
+
+TEST_CASE("--size makes what writing the size in the file makes", "[commands]") {
+  const fs::path folder = fresh_folder("size");
+  std::ofstream(folder / "quay.yaml") << sized_project("");
+  for (const std::string size : {"16", "larger", "between", "nearest", "14"}) {
+    CAPTURE(size);
+    std::ofstream(folder / "written.yaml") << sized_project("size: " + size + "\n");
+    const auto by_option = in(folder, "figures quay.yaml -q --size " + size);
+    const auto written = in(folder, "figures written.yaml -q");
+    REQUIRE(by_option.code == 0);
+    REQUIRE(written.code == 0);
+    CHECK(figures_alone(by_option.out) == figures_alone(written.out));
+    CHECK(by_option.out.find(", size " + size) != std::string::npos);
+  }
+}
+
+TEST_CASE("--size with the file's own size gives the same bytes", "[commands]") {
+  const fs::path folder = fresh_folder("size-same");
+  std::ofstream(folder / "quay.yaml") << sized_project(kByLabel);
+  REQUIRE(in(folder, "packet quay.yaml -q").code == 0);
+  REQUIRE(in(folder, "packet quay.yaml -q --size 16 -o option.pdf").code == 0);
+  REQUIRE(in(folder, "packet quay.yaml -q --size 14 -o other.pdf").code == 0);
+  CHECK(slurp((folder / "quay.pdf").string()) == slurp((folder / "option.pdf").string()));
+  CHECK(slurp((folder / "quay.figures.json").string()) == slurp((folder / "option.figures.json").string()));
+  CHECK(slurp((folder / "quay.pdf").string()) != slurp((folder / "other.pdf").string()));
+}
+
+TEST_CASE("a --size that is not there exits with 1 and says what there is", "[commands]") {
+  const fs::path folder = fresh_folder("size-unknown");
+  std::ofstream(folder / "quay.yaml") << sized_project(kByLabel);
+  for (const std::string command : {"packet", "check", "figures"}) {
+    CAPTURE(command);
+    const auto ran = in(folder, command + " quay.yaml --size 15");
+    CHECK(ran.code == 1);
+    CHECK(ran.out.find("quay.yaml: error [size-unknown]: The table has no size 15; it has 14 and 16.") != std::string::npos);
+    CHECK(ran.out.find("hint: `--size between`, or `--size nearest`") != std::string::npos);
+  }
+  CHECK(std::distance(fs::directory_iterator(folder), fs::directory_iterator()) == 1);
+  REQUIRE(in(folder, "start skirt.yaml --garment skirt").code == 0);
+  const auto nothing = in(folder, "check skirt.yaml --size 14");
+  CHECK(nothing.code == 1);
+  CHECK(nothing.out.find("`--size 14` changes nothing: the project has no `size table`, and no piece is given `by size`.") != std::string::npos);
+}

@@ -84,6 +84,14 @@ TEST_CASE("no kind stands twice in the table") {
     INFO(kind.section << "/" << kind.quantity);
     CHECK(seen.emplace(kind.section, kind.quantity).second);
     CHECK_FALSE(kind.meaning.empty());
-    CHECK(kind.is_private == (kind.section == "measures"));
+    // The body, and what is worked from it; a size's own girths give nothing of the body away.
+    if (kind.section == "measures") CHECK(kind.is_private);
+    if (kind.section == "girths" && kind.quantity != "size") CHECK(kind.is_private);
+    for (const std::string_view open : {"garment", "cloths", "pieces", "pleats", "rounds", "skirt"})
+      if (kind.section == open) CHECK_FALSE(kind.is_private);
   }
+  CHECK(find_figure_kind("size", "differences/no. 2")->is_private);
+  CHECK(find_figure_kind("size", "fraction")->is_private);
+  CHECK_FALSE(find_figure_kind("size", "made")->is_private);
+  CHECK_FALSE(find_figure_kind("size", "rows/16/bust")->is_private);
 }

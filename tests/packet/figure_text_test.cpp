@@ -80,3 +80,12 @@ TEST_CASE("lists and ranges in words") {
   CHECK(ends_with_stop("Buy it") == "Buy it.");
   CHECK(ends_with_stop("Buy it.") == "Buy it.");
 }
+
+TEST_CASE("a length less than nothing in a sentence is set as a length") {
+  const Text text = sentence_text("-1 1/8 in", false);
+  REQUIRE(text.size() == 1);
+  CHECK(text[0].kind == Inline::Kind::length);
+  CHECK(text[0].length.negative);
+  CHECK(text[0].length.plain() == "-1 1/8 in");
+  CHECK(sentence_text("a half-in", false).size() == 1);
+}
