@@ -145,7 +145,7 @@ class Closing {
     const auto n = static_cast<std::int64_t>(plan_.fasteners.size());
     plan_.fasteners_in_all = n * closure_.rows;
     add_count(in, n);
-    add_positions(in);
+    add_positions();
     return true;
   }
 
@@ -177,7 +177,7 @@ class Closing {
       figure("pitch " + whole_number(static_cast<std::int64_t>(i + 1))).is(plan_.gaps[i]).from(key("count")).add();
   }
 
-  void add_positions(const ClosureInput& in) {
+  void add_positions() {
     figure("top inset").is(plan_.fasteners.front().from_top).from("", closure_.top_inset).written().at(closure_.top_inset.at).add();
     figure("bottom inset").is(plan_.edge_length - last_place()).from(key("edge length")).from("closures/" + closure_.named.name + "/bottom inset", closure_.bottom_inset).add();
     std::size_t start = 0;
@@ -199,7 +199,6 @@ class Closing {
     }
     for (std::size_t i = 0; i < plan_.other_side.size(); ++i)
       figure("other side " + whole_number(static_cast<std::int64_t>(i + 1))).is(plan_.other_side[i]).from(key("count")).from(key("edge length")).add();
-    (void)in;
   }
 
   Length last_place() const {
@@ -303,8 +302,9 @@ class Closing {
         ClosureInput other = input();
         other.staggered = false;
         other.pitch.reset();
-        // Another kind keeps its own usual distance, but the number that was written where it has none.
-        if (usual_at_most(kind)) {
+        // Another kind keeps its own usual distance; hooks stay as far apart as hooks were asked for.
+        const bool both_hooks = fastener_words(kind).one == words_.one;
+        if (usual_at_most(kind) && !both_hooks) {
           other.at_most = usual_at_most(kind);
           other.number.reset();
         }
@@ -409,7 +409,7 @@ void add_notions(const Project& project, const std::vector<ClosingPlan>& plans, 
         continue;
       }
       hold("lace-short", capital(notion.named.name) + ": a lace of " + text_of(lace, in, cut_step(in), Rounding::up).plain() +
-           " is needed in one piece; the longest left is " + worked(shelf.empty() ? Length{} : shelf.front(), in) + ".",
+           " is needed in one piece; the longest left is " + text_of(shelf.empty() ? Length{} : shelf.front(), in, cut_step(in), Rounding::down).plain() + ".",
            "buy that length, or shorter `tie ends`", notion.bought_lengths.at);
       break;
     }

@@ -31,7 +31,7 @@ class EdgeDrawing {
     draw_insets();
     Drawing out;
     out.items = std::move(items_);
-    const Length bar_y = foot_ + pt(2 * type_.smallest + 26);
+    const Length bar_y = foot_ + pt(2 * type_.smallest + 32);
     out.width = pt(kRunWide);
     out.height = bar_y + pt(type_.smallest + 10);
     const Length bar = scale_bar(out.items, {edge_ - scale_.of(widest()), bar_y}, scale_, text_.shown_in(), type_.smallest, pt(130));
@@ -192,7 +192,7 @@ class EdgeDrawing {
     Text foot = condensed("foot of the edge, at ") + text_.drawn(key_ + "edge length");
     if (text_.has(key_ + "bottom inset")) foot = foot + condensed("; the last ") + text_.drawn(key_ + "bottom inset") + condensed(" above it");
     if (clear_foot) items_.push_back(put(foot, {pt(kWordsAt - 20), foot_}, type_.smallest, Label::Across::left, Label::Up::middle));
-    else items_.push_back(put(foot, {pt(kWordsAt - 20), foot_ + pt(type_.smallest + 8)}, type_.smallest));
+    else items_.push_back(put(foot, {pt(kWordsAt - 20), foot_ + pt(2 * type_.smallest + 12)}, type_.smallest));
   }
 
   const ClosingPlan& plan_;
