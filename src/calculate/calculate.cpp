@@ -7,7 +7,9 @@
 #include "calculate/lay.h"
 #include "calculate/order_of_work.h"
 #include "calculate/pleats_figures.h"
+#include "calculate/new_figure.h"
 #include "calculate/rounds.h"
+#include "calculate/what_changed.h"
 
 namespace gownsheaf {
 
@@ -29,9 +31,14 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures);
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
 
-  apply_accepted(project, diag);
+  if (options.since != nullptr) {
+    worked.changes = what_changed(*options.since, figures, renamed_items(project), shown_in(project));
+    add_already_cut(project, templates, plans, *options.since, figures, *worked.changes, diag);
+  }
+  apply_accepted(project, options.since != nullptr, diag);
   const FactLookup facts = facts_of(project, figures, plans);
   plans.work = order_of_work(project, templates, figures, facts, diag);
+  if (worked.changes) add_steps_again(plans, project, *worked.changes);
   plans.may_cut = may_i_cut(project, plans, figures, diag);
   return worked;
 }

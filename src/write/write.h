@@ -3,6 +3,7 @@
 #include <string>
 #include <variant>
 
+#include "figures/changes.h"
 #include "figures/figures.h"
 #include "figures/plans.h"
 #include "layout/page.h"
@@ -30,5 +31,13 @@ struct FigureFile {
 // figures.json: ordered, every figure with key, exact value (ticks for lengths), printed text, formula, inputs, source,
 // label, working; and the plans' lays and marks.
 std::string figures_json(const Figures& figures, const Plans& plans, ShownIn shown_in, const FigureFile& about);
+
+constexpr std::size_t kLargestFiguresFile = 16u << 20;  // 16 MiB
+
+// figures.json back to figures, to compare today's with. `name` is the file's, for the sentence of a fault. Refused: what
+// is no JSON or deeper than 32, JSON that is no figures file, a format that is not "gownsheaf figures 1", a figure without
+// key or value, a key that stands twice, a length past 10^12 ticks, more than 200,000 figures. How a figure is rounded and
+// what it asks for come from the table of figure kinds; of a kind that is not in it only its words are kept.
+std::variant<OlderFigures, WriteFault> read_figures_json(const std::string& bytes, const std::string& name);
 
 }  // namespace gownsheaf
