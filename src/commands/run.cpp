@@ -9,6 +9,7 @@ Order order_from(const Settings& settings) {
   order.font_root = settings.font_root;
   if (!settings.paper.empty()) order.paper = settings.paper;
   if (!settings.sheets.empty()) order.sheets = settings.sheets;
+  if (!settings.since.empty()) order.since = settings.since;
   order.work.lay_work = settings.effort == "quick" ? 2000 : settings.effort == "patient" ? 200000 : 8000;
   return order;
 }
