@@ -111,38 +111,40 @@ void add_already_cut(const Project& project, const Templates& templates, const P
   const ShownIn in = shown_in(project);
   const Renamed renamed = renamed_items(project);
   Teller teller(project, changes, diag);
-  const auto is_cut = [&](const std::string& piece, const std::string& cloth, bool full_width) {
-    return std::any_of(project.work.done.begin(), project.work.done.end(), [&](const DoneStep& done) {
-      return cut_by(done.step, piece, cloth, full_width, templates, project);
-    });
+  // The step, marked done, that cut the piece; "" when it is not cut.
+  const auto step_that_cut = [&](const std::string& piece, const std::string& cloth, bool full_width) {
+    for (const DoneStep& done : project.work.done)
+      if (cut_by(done.step, piece, cloth, full_width, templates, project)) return done.step;
+    return std::string();
   };
   std::vector<CutAlready> told;
   for (const LayPlan& lay : plans.lays)
     for (const CutPiece& c : lay.cut) {
-      if (!is_cut(c.piece, c.cloth, c.full_width)) continue;
+      const std::string step = step_that_cut(c.piece, c.cloth, c.full_width);
+      if (step.empty()) continue;
       Sized sized = moved_sizes(c.key, changes, in);
       if (c.full_width) sized.across.reset();  // selvage to selvage, however wide the cloth turned out to be
-      const std::string is = capitalised(c.piece) + (c.copies > 1 ? " (all " + whole_number(c.copies) + ")" : "") + " is cut from " + c.cloth + ", and ";
+      const std::string is = capitalised(c.piece) + (c.copies > 2 ? " (all " + whole_number(c.copies) + ")" : c.copies == 2 ? " (both)" : "") + " is cut from " + c.cloth + ", and ";
       const std::string small = by_how_much(sized, true, in), large = by_how_much(sized, false, in);
       if (!small.empty()) {
         std::string strip = sized.across && *sized.across > Length() ? "add a strip at the side" : "add a strip at the end";
         told.push_back({CutAlready::Kind::too_small, c.piece, c.cloth, is + small + (large.empty() ? "" : ", also " + large) + ".",
-                        strip + ", or cut again", sized.is_private});
+                        strip + ", or cut again", sized.is_private, step});
       } else if (!large.empty()) {
         told.push_back({CutAlready::Kind::too_large, c.piece, c.cloth, is + large + ".", "mark the new cutting line and trim it",
-                        sized.is_private});
+                        sized.is_private, step});
       }
       const std::string of = " of " + c.piece + " from " + c.cloth;
       if (sized.copies > 0) {
         const std::string more = whole_number(sized.copies);
         told.push_back({CutAlready::Kind::wanted_more, c.piece, c.cloth,
                         "The cutting" + of + " is done, and " + more + " more " + (sized.copies == 1 ? "is" : "are") + " wanted now.",
-                        "cut " + more + " more", sized.is_private});
+                        "cut " + more + " more", sized.is_private, step});
       } else if (sized.copies < 0) {
         const std::string fewer = whole_number(-sized.copies);
         told.push_back({CutAlready::Kind::wanted_fewer, c.piece, c.cloth,
                         "The cutting" + of + " is done, and " + fewer + " fewer " + (sized.copies == -1 ? "is" : "are") + " wanted now.",
-                        "keep what is left over for small pieces", sized.is_private});
+                        "keep what is left over for small pieces", sized.is_private, step});
       }
     }
   // A piece that is no more in a cloth whose cutting is done.
@@ -161,9 +163,10 @@ void add_already_cut(const Project& project, const Templates& templates, const P
         const Figure* wide = today.find("cloths/" + cloth + "/width");
         full_width = wide != nullptr && std::holds_alternative<Length>(wide->value) && std::get<Length>(wide->value) == std::get<Length>(f.value);
       }
-    if (!is_cut(piece, cloth, full_width)) continue;
+    const std::string step = step_that_cut(piece, cloth, full_width);
+    if (step.empty()) continue;
     told.push_back({CutAlready::Kind::unused, piece, cloth, capitalised(piece) + " is cut from " + cloth + ", and no longer wanted of it.",
-                    "keep it for small pieces", c.is_private});
+                    "keep it for small pieces", c.is_private, step});
   }
   // What does not serve comes first; what is left over last.
   std::stable_sort(told.begin(), told.end(), [](const CutAlready& a, const CutAlready& b) {

@@ -117,9 +117,11 @@ void add_steps_again(const Plans& plans, const Project& project, Changes& change
     std::string because;
     if (moved_in(step.act) || std::any_of(step.shows.begin(), step.shows.end(), moved_in)) because = "its figures are others now";
     if (because.empty() && run_moved(step.item)) because = "the marks of " + step.item + " moved";
-    if (because.empty() && step.cannot_undo == kCannotUndo[0])
-      for (const CutAlready& cut : changes.cut)
-        if (same_name(cut.cloth, step.item) || same_name(cut.piece, step.item)) because = cut.piece + " is not as it was cut";
+    for (const CutAlready& cut : changes.cut) {  // what is too large is trimmed, not cut again
+      const bool cut_again = cut.kind == CutAlready::Kind::too_small || cut.kind == CutAlready::Kind::wanted_more;
+      const bool here = step.id == cut.step || (cut.step.find('@') == std::string::npos && step.id.rfind(cut.step + "@", 0) == 0);
+      if (because.empty() && cut_again && here && !cut.is_private) because = cut.piece + " no longer serves";
+    }
     if (!because.empty()) changes.again.push_back({step.id, because});
   }
 }

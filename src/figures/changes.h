@@ -32,6 +32,7 @@ struct CutAlready {
   std::string sentence;       // "Bodice front is cut from slate wool, and 1/2 in too narrow."
   std::string what_to_do;     // "add a strip at the side, or cut again"
   bool is_private = false;
+  std::string step;           // the step that cut it, as `done` names it: "cut-pieces@slate wool", "cut-pieces"
 };
 
 // A step that is marked done and whose figures are others now.

@@ -41,6 +41,7 @@ Place place_of(const std::string& key) {
     place.item = p[1];
   }
   for (std::size_t i = first; i < p.size(); ++i) place.what += (i > first ? ", " : "") + p[i];
+  if (p[0] == "cloths" && place.what == "bound") place.what = "the least that any lay needs";
   if (first < p.size()) numbered(p[first], place);
   if (first < p.size() && p[first] == "lay") place.series = "places in the lay";
   return place;

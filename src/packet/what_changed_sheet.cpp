@@ -50,7 +50,7 @@ void done_again(const PacketInput& input, const Changes& changes, Sheet& sheet) 
     row.last = &again == &changes.again.back();
     sheet.blocks.push_back(block(std::move(row)));
   }
-  sheet.blocks.push_back(paragraph(words("Take a step out of `done` when you mean to do it again; then the order of work shows it.")));
+  sheet.blocks.push_back(paragraph(words("When you mean to do a step again, take it out of the list of done ones; then the order of work shows it.")));
 }
 
 Table old_and_new(const std::vector<ChangeLine>& lines, bool far) {
