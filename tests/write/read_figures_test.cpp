@@ -36,7 +36,7 @@ TEST_CASE("figures.json: every kind of value comes back as it was written", "[fi
   Figures all;
   all.add(figure("a/none", std::monostate{}));
   all.add(figure("a/length", Length::inches(13) + Length::sixty_fourths(1)));
-  all.add(figure("a/area", Length::inches(2000) * Length::inches(3000)));
+  all.add(figure("a/area", Area::of(Length::inches(2000), Length::inches(3000))));
   all.add(figure("a/mass", Mass{1247.5}));
   all.add(figure("a/weight", MassPerArea{271.0625}));
   all.add(figure("a/force", Force{17.8}));
