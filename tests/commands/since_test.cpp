@@ -146,16 +146,16 @@ TEST_CASE("what --since cannot read is said in a sentence, with its exit code, a
     CHECK(ran.out == sentence);
     CHECK_FALSE(fs::exists(folder / "skirt.pdf"));
   };
-  refused("old.json", "{", 3, "old.json is no JSON that can be read." + takes);
-  refused("empty.json", "", 3, "empty.json is no JSON that can be read." + takes);
-  refused("other", "{\"songs\": 3}", 3, "other is JSON, but holds no figures of a packet." + takes);
+  refused("old.json", "{", 3, "gownsheaf: old.json is no JSON that can be read." + takes);
+  refused("empty.json", "", 3, "gownsheaf: empty.json is no JSON that can be read." + takes);
+  refused("other", "{\"songs\": 3}", 3, "gownsheaf: other is JSON, but holds no figures of a packet." + takes);
   refused("later.json", "{\"format\": \"gownsheaf figures 9\"}", 3,
-          "later.json is of another format (`gownsheaf figures 9`); this program reads `gownsheaf figures 1`. Give `--since` the older "
+          "gownsheaf: later.json is of another format (`gownsheaf figures 9`); this program reads `gownsheaf figures 1`. Give `--since` the older "
           "project file instead.\n");
   refused("letters.json",
           "{\"format\": \"gownsheaf figures 1\", \"figures\": [{\"key\": \"pieces/\xE8\x8A\xB1/wool/copies\", \"formula\": \"\", \"action\": "
           "\"recut\", \"value\": {\"type\": \"count\", \"value\": 1}}]}",
-          3, "letters.json holds the letter \xE8\x8A\xB1, which no font here has.\n");
+          3, "gownsheaf: letters.json holds the letter \xE8\x8A\xB1, which no font here has.\n");
   std::string bad = skirt(28);
   bad.replace(bad.find("hip: 40 in"), 10, "hip: 40");
   refused("bad.yaml", bad, 1,
