@@ -98,6 +98,10 @@ Sheet what_changed_sheet(const PacketInput& input, const Changes& changes) {
     const std::vector<ChangeLine> lines = change_lines(changes, action, in, private_shown);
     if (lines.empty()) continue;
     any = true;
+    if (action == Action::none && pinned_up(input)) {  // on the wall stands what is to be done
+      sheet.blocks.push_back(paragraph(words("What changed and asks for nothing is on the sheet of the binder.")));
+      continue;
+    }
     sheet.blocks.push_back(heading(title));
     sheet.blocks.push_back(block(old_and_new(lines, pinned_up(input))));
   }

@@ -89,6 +89,14 @@ TEST_CASE("story: packet, waist two inches more, the sheet names what changes, a
   CHECK_FALSE(holds(sheet, "hip"));
   CHECK(holds(gownsheaf::testing::run("pdftotext -raw '" + (folder / "grown.pdf").string() + "' -").out, "HOLD waistband"));
 
+  // On the wall only what is to be done.
+  REQUIRE(in(folder, "packet skirt.yaml --since old.yaml --sheets pin-up -o wall.pdf").code == 0);
+  const std::string wall = sheet_of(folder / "wall.pdf");
+  CHECK(holds(sheet, "Nothing to do for these"));
+  CHECK_FALSE(holds(wall, "Nothing to do for these"));
+  CHECK(holds(wall, "Waistband, grey wool cut width 32 30 in"));
+  CHECK_FALSE(holds(wall, "Measures waist"));
+
   // Its figures serve as well as the project.
   const Ran by_figures = in(folder, "packet skirt.yaml --since first.figures.json -o same.pdf");
   REQUIRE(by_figures.code == 0);
