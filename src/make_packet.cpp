@@ -3,6 +3,7 @@
 #include "calculate/facts.h"
 #include "check/check.h"
 #include "files/files.h"
+#include "older_figures.h"
 #include "packet/compose.h"
 #include "read/entry.h"
 
@@ -91,7 +92,7 @@ std::string set_word(const std::string& name) {
   return word + " set";
 }
 
-FigureFile about(const Order& order, const Understood& u, const PacketSet* set) {
+FigureFile about(const Order& order, const Understood& u, const PacketSet* set, const Older& older = {}) {
   FigureFile file;
   file.project_fingerprint = u.project_hash;
   std::string all;
@@ -101,8 +102,20 @@ FigureFile about(const Order& order, const Understood& u, const PacketSet* set) 
                  ", set " + (set ? set->name : order.sheets.value_or("of the project"));
   // What the file says anyway is no option: the packet is then the same, to the byte.
   if (order.size && u.project.size.known() && u.project.size.at.line == 0) file.options += ", size " + *u.project.size;
+  if (!older.fingerprint.empty()) file.options += ", since " + older.fingerprint;
   file.hide_private = set != nullptr && !set->private_shown;
+  file.shared = set != nullptr && set->shared;
+  if (file.shared) {
+    file.project_fingerprint.clear();
+    file.options = "paper " + order.paper.value_or("of the project") + ", set " + set->name;
+  }
   return file;
+}
+
+// Of a set for others the packet's mark is made of what the packet holds: one made of the project file would let anybody
+// who guesses a measure try whether the guess is right.
+void mark_of_content(FigureFile& file, const std::string& pages, const std::string& figures) {
+  file.project_fingerprint = sha256(pages + figures);
 }
 
 std::string fingerprint(const FigureFile& file) {
@@ -141,7 +154,11 @@ Made make_figures(const Order& order, Diagnostics& diag) {
 
 Made make_packet(const Order& order, Diagnostics& diag) {
   Made made;
-  const Understood u = understand(order, order.work, made, diag);
+  const Older older = read_older(order, made, diag);
+  if (!made.readable || diag.has_errors()) return made;
+  WorkOptions work = order.work;
+  work.since = older.figures ? &*older.figures : nullptr;
+  const Understood u = understand(order, work, made, diag);
   if (!made.readable || diag.has_errors()) return made;
 
   const std::string wanted = order.sheets.value_or(u.project.print.sheets.known() ? *u.project.print.sheets : "binder");
@@ -153,7 +170,7 @@ Made make_packet(const Order& order, Diagnostics& diag) {
   const std::unique_ptr<FontSet> fonts = fonts_or_fault(order, made);
   if (!fonts) return made;
 
-  FigureFile file = about(order, u, set);
+  FigureFile file = about(order, u, set, older);
   file.made_with = made_with(*fonts);
   const ShownIn shown = u.project.show_lengths_in.known() ? *u.project.show_lengths_in : ShownIn::inches;
   const Typesetter typesetter(*fonts, set->reads_from > Length::mm(500) ? pin_up_scale() : binder_scale());
@@ -161,7 +178,12 @@ Made make_packet(const Order& order, Diagnostics& diag) {
   const FactLookup facts = facts_of(u.project, u.worked.figures, u.worked.plans);
   const std::vector<Diagnostic> messages = diag.sorted();
   const std::vector<Sheet> sheets = compose_packet(
-      {u.project, u.worked.figures, u.worked.plans, *set, facts, messages, typesetter, shape, u.templates.closing});
+      {u.project, u.worked.figures, u.worked.plans, *set, facts, messages, typesetter, shape,
+       u.worked.changes ? &*u.worked.changes : nullptr, &u.templates.closing});
+  if (file.shared) {
+    const PaperDocument unmarked = lay_out(sheets, shape, {u.project.title, set_word(set->name)}, typesetter);
+    mark_of_content(file, page_listing(unmarked), figures_json(u.worked.figures, u.worked.plans, shown, file));
+  }
   const Running running{u.project.title, set_word(set->name) + ", packet " + fingerprint(file).substr(0, 4)};
   PaperDocument document = lay_out(sheets, shape, running, typesetter);
   document.title = u.project.title;

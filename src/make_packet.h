@@ -16,6 +16,7 @@ struct Order {
   std::string template_folder;
   std::string font_root;
   std::optional<std::string> paper, sheets, size;  // options win over the project
+  std::optional<std::string> since;     // an older project file or figures.json, to say what changed
   WorkOptions work;
   bool with_listing = false;            // Made::listing is filled; for tests
   PaperDocument* keep_document = nullptr;  // the finished pages are copied there; for the benchmark

@@ -6,7 +6,7 @@
 
 namespace gownsheaf {
 
-void apply_accepted(const Project& project, Diagnostics& diag) {
+void apply_accepted(const Project& project, bool compared, Diagnostics& diag) {
   for (const Accepted& accepted : project.accept) {
     const auto meets = [&](const Diagnostic& d) {
       return d.code == accepted.code && (accepted.item.empty() || same_name(d.item, accepted.item));
@@ -33,6 +33,7 @@ void apply_accepted(const Project& project, Diagnostics& diag) {
     } else {
       // With sections that did not check clean, what it speaks of may come back when they do.
       if (!project.failed_sections.empty()) continue;
+      if (!compared && accepted.code == "already-cut") continue;
       d.code = "accept-unused";
       d.severity = Severity::warning;
       d.sentence = "Nothing called `" + accepted.code + "` is left" + (accepted.item.empty() ? "" : " at " + accepted.item) + ".";

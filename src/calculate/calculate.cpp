@@ -10,8 +10,10 @@
 #include "calculate/loads.h"
 #include "calculate/order_of_work.h"
 #include "calculate/pleats_figures.h"
+#include "calculate/new_figure.h"
 #include "calculate/rounds.h"
 #include "calculate/sizes.h"
+#include "calculate/what_changed.h"
 
 namespace gownsheaf {
 
@@ -37,9 +39,14 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   const std::optional<Mass> skirt = add_skirt_weight(project, plans, figures);
   if (clean("strain")) plans.loads = add_loads(project, plans, skirt, figures, diag);
 
-  apply_accepted(project, diag);
+  if (options.since != nullptr) {
+    worked.changes = what_changed(*options.since, figures, renamed_items(project), shown_in(project));
+    add_already_cut(project, templates, plans, *options.since, figures, *worked.changes, diag);
+  }
+  apply_accepted(project, options.since != nullptr, diag);
   const FactLookup facts = facts_of(project, figures, plans);
   plans.work = order_of_work(project, templates, figures, facts, diag);
+  if (worked.changes) add_steps_again(plans, project, *worked.changes);
   plans.may_cut = may_i_cut(project, plans, figures, diag);
   return worked;
 }

@@ -1,5 +1,6 @@
 // The checked project to figures and plans. Pure: no files, no clock, no logging, no globals.
 #pragma once
+#include "figures/changes.h"
 #include "figures/figures.h"
 #include "figures/plans.h"
 #include "project/project.h"
@@ -7,10 +8,15 @@
 
 namespace gownsheaf {
 
-struct Worked { Figures figures; Plans plans; };
+struct Worked {
+  Figures figures;
+  Plans plans;
+  std::optional<Changes> changes;  // against WorkOptions::since
+};
 
 struct WorkOptions {
   std::int64_t lay_work = 8000;   // steps of search for each lay; `check` uses 0: one shelf lay
+  const OlderFigures* since = nullptr;  // what today is compared with, or nothing
 };
 
 // Runs every calculator whose section is there and clean, in the order of the sheets; then the facts, the order of work

@@ -114,8 +114,9 @@ class Judge {
     for (const Diagnostic& d : messages_) {
       if (d.severity != Severity::hold || d.accepted_because.empty() || !concerns(d, v, cuts)) continue;
       if (!v.decided.empty()) v.decided += ' ';
-      v.decided += "Decided: " + without_stop(d.is_private ? words_of_hold(d) : d.sentence) + ", because " +
-                   without_stop(d.accepted_because) + ".";
+      // The reason for a decision about the body may name a measure, so it stays at home with it.
+      v.decided += "Decided: " +
+                   (d.is_private ? without_stop(words_of_hold(d)) : without_stop(d.sentence) + ", because " + without_stop(d.accepted_because)) + ".";
       if (d.code == "cloth-short" || d.code == "lengths-too-short") short_is_decided = true;
     }
     return short_is_decided;

@@ -5,7 +5,7 @@ namespace {
 
 using V = TemplateValue;
 constexpr std::string_view kSheets =
-    "at a glance|contents|to buy|cutting list|cutting layouts|pleats|closures|size and fit|order of work|how it was worked out|"
+    "at a glance|what changed|contents|to buy|cutting list|cutting layouts|pleats|closures|size and fit|order of work|how it was worked out|"
     "closure reinforcement";
 constexpr std::string_view kLabels = "a|b|c|x";
 
@@ -17,6 +17,7 @@ const std::vector<TemplateKey>& template_keys() {
       {"set", "format", V::number, true, "", "the format's number: 1"},
       {"set", "reads from", V::length, true, "", "from how far it is read; the type sizes follow"},
       {"set", "private", V::word, true, "shown|hidden", "whether body measures and what is worked from them print"},
+      {"set", "shared", V::word, false, "yes|no", "whether it is given to others: then no line number and no fingerprint of the project file goes with it"},
       {"set", "sheets", V::blocks, true, "", "the sheets, in the order they print"},
       {"sheet", "sheet", V::word, true, kSheets, "which sheet"},
       {"sheet", "title", V::text, true, "", "its title; may hold {title}, {run}, {cloth}"},

@@ -39,6 +39,9 @@ void read_packet_set(const Entry& file, Templates& into, TemplateNames& names, D
   if (reads_from && (set.reads_from < Length::cm(20) || set.reads_from > Length::cm(200)))
     block.error("out-of-range", "reads from", "A sheet is read from between 20 cm and 2 m.", "reads from: 60 cm");
   set.private_shown = block.text("private") == "shown";
+  set.shared = block.text("shared") == "yes";
+  if (set.shared && set.private_shown)
+    block.error("wrong-place", "shared", "A set that is given to others shows nothing private.", "private: hidden");
   for (const Entry* e : block.blocks("sheets")) {
     SheetEntry sheet = sheet_of(*e, diag);
     set.contents_page = set.contents_page || sheet.sheet == "contents";

@@ -13,7 +13,7 @@ enum class LogForm { plain, json };
 
 struct Settings {
   std::string project, output, garment;
-  std::string paper, sheets, size, effort = "usual";
+  std::string paper, sheets, size, since, effort = "usual";
   bool key_tables = false;  // schema: the tables of the docs instead
   std::string template_folder, font_root;
   LogForm log = LogForm::plain;

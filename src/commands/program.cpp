@@ -27,8 +27,9 @@ void add_common(CLI::App* command, Settings& settings, std::string& log) {
 void add_packet_options(CLI::App* command, Settings& settings) {
   command->add_option("--paper", settings.paper, "letter or a4; wins over the project")
       ->check(CLI::IsMember({"letter", "a4"}));
-  command->add_option("--sheets", settings.sheets, "Which set: pin-up or binder; wins over the project")
+  command->add_option("--sheets", settings.sheets, "Which set: pin-up, binder or group; wins over the project")
       ->check(CLI::IsMember({"pin-up", "binder", "group"}));
+  command->add_option("--since", settings.since, "An older project file or figures.json: adds the sheet of what changed");
 }
 
 void add_effort(CLI::App* command, Settings& settings) {

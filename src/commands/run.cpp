@@ -10,6 +10,7 @@ Order order_from(const Settings& settings) {
   if (!settings.paper.empty()) order.paper = settings.paper;
   if (!settings.sheets.empty()) order.sheets = settings.sheets;
   if (!settings.size.empty()) order.size = settings.size;
+  if (!settings.since.empty()) order.since = settings.since;
   order.work.lay_work = settings.effort == "quick" ? 2000 : settings.effort == "patient" ? 200000 : 8000;
   return order;
 }

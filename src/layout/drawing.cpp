@@ -82,6 +82,9 @@ Slabs slabs_of(const Drawing& drawing, const Bench& bench) {
   const Length caption_top = drawing.height + pt(bench.either(4, 3));
   set_lines(slab.marks, bench, lines, {Length(), caption_top + bench.text_base()}, bench.step());
   slab.height = lines.empty() ? drawing.height : caption_top + bench.step() * static_cast<std::int64_t>(lines.size());
+  slab.changed = any_changed(drawing.caption);
+  for (const DrawingItem& item : drawing.items)
+    if (const auto* label = std::get_if<Label>(&item)) slab.changed = slab.changed || any_changed(label->text);
   slab.space_before = pt(bench.either(6, 5));
   slab.drawing = drawing.name.empty() ? "a drawing" : drawing.name;
   return {slab};

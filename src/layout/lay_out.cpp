@@ -23,7 +23,7 @@ PaperDocument lay_out(const std::vector<Sheet>& sheets, const PageShape& shape, 
   const std::size_t count = second.pages().size();
   for (std::size_t i = 0; i < count; ++i) {
     const PageBuilder::Body& body = second.pages()[i];
-    Page page{shape.width, shape.height, running_matter(shape, running, bench, body.section, i + 1, count)};
+    Page page{shape.width, shape.height, running_matter(shape, running, bench, body.section, i + 1, count, body.changed_at)};
     page.marks.insert(page.marks.end(), body.marks.begin(), body.marks.end());
     document.pages.push_back(std::move(page));
   }

@@ -8,6 +8,7 @@ namespace gownsheaf {
 namespace {
 
 constexpr Length kBetweenSheets = Length::points(16);
+constexpr double kBarFrom = 14, kBarWide = 4;  // left of the live area
 
 // Everything that stands above `cut`, and the rest moved up by it.
 std::pair<Slab, Slab> part(const Slab& slab, Length cut) {
@@ -42,7 +43,7 @@ PageBuilder::PageBuilder(const PageShape& shape, const Bench& bench)
     : shape_(shape), bench_(bench), left_(pt(shape.left)), top_(pt(shape.top)), bottom_(pt(shape.bottom)) {}
 
 void PageBuilder::new_page(const Sheet& sheet) {
-  pages_.push_back({{}, sheet.section});
+  pages_.push_back({{}, sheet.section, std::nullopt});
   place_ = {top_, false};
   has_content_ = closed_ = false;
 }
@@ -94,6 +95,10 @@ void PageBuilder::put(const Slab& slab) {
   const Length top = place_.fresh ? place_.y : place_.y + slab.space_before;
   const double rule = place_.fresh ? slab.rule_at_top : slab.rule_above;
   if (rule > 0) marks.push_back(level_line(left_, left_ + kLiveWidth, top, rule));
+  if (slab.changed) {
+    marks.push_back(fill(path_of(Box{left_ - pt(kBarFrom), top, pt(kBarWide), slab.height}), Ink::black));
+    if (!pages_.back().changed_at) pages_.back().changed_at = top;
+  }
   append_moved(marks, slab.marks, left_, top);
   for (const Mark& mark : slab.marks) {
     const auto* anchor = std::get_if<AnchorMark>(&mark.what);

@@ -1,6 +1,7 @@
 // Stacks slabs on pages: keeps together what belongs together, repeats heads, and parts by force only what no page holds.
 #pragma once
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,7 +14,11 @@ class PageBuilder {
   PageBuilder(const PageShape& shape, const Bench& bench);
   void add(const Sheet& sheet);
   // Pages without their running matter, and where each section's mark belongs.
-  struct Body { std::vector<Mark> marks; Section section = Section::glance; };
+  struct Body {
+    std::vector<Mark> marks;
+    Section section = Section::glance;
+    std::optional<Length> changed_at;  // top of the first line of the page with a bar beside it
+  };
   const std::vector<Body>& pages() const { return pages_; }
   const std::vector<Bookmark>& bookmarks() const { return bookmarks_; }
   const std::map<std::string, int>& anchors() const { return anchors_; }  // page numbers from 1
@@ -47,8 +52,9 @@ class PageBuilder {
   bool closed_ = false;          // a gate: nothing after it on this page
 };
 
-// Head, holes and section mark of one page, in reading order before the body.
+// Head, holes and section mark of one page, in reading order before the body; where a bar says that a line is changed,
+// the word beside the first of them.
 std::vector<Mark> running_matter(const PageShape& shape, const Running& running, const Bench& bench, Section section,
-                                 std::size_t page, std::size_t pages);
+                                 std::size_t page, std::size_t pages, std::optional<Length> changed_at = std::nullopt);
 
 }  // namespace gownsheaf

@@ -85,6 +85,7 @@ Slabs title_slabs(const Sheet& sheet, const Bench& bench) {
     answer.height = step * count;
     for (std::int64_t k = 1; k < count; ++k) answer.cuts.push_back(step * k);
     answer.keep = Slab::Keep::hard;
+    answer.changed = any_changed(sheet.answer);
     slabs.push_back(std::move(answer));
   }
   return slabs;
@@ -130,6 +131,7 @@ Slabs slabs_of(const Paragraph& paragraph, const Bench& bench) {
   set_lines(slab.marks, bench, lines, {Length(), bench.text_base()}, bench.step());
   slab.height = bench.step() * static_cast<std::int64_t>(lines.size());
   for (std::size_t k = 1; k < lines.size(); ++k) slab.cuts.push_back(bench.step() * static_cast<std::int64_t>(k));
+  slab.changed = any_changed(paragraph.text);
   slab.space_before = pt(bench.either(6, 4));
   return {slab};
 }

@@ -23,6 +23,7 @@ Slabs slabs_of(const PairRow& row, const Bench& bench) {
   set_lines(slab.marks, bench, right, {kRightStart, base}, bench.step());
   slab.height = padding + bench.step() * count + padding;
   for (std::int64_t k = 1; k < count; ++k) slab.cuts.push_back(padding + bench.step() * k);
+  slab.changed = any_changed(row.left) || any_changed(row.left_under) || any_changed(row.right);
   if (!row.last) slab.marks.push_back(level_line(Length(), kLiveWidth, slab.height, bench.scale().row_rule));
   return {slab};
 }

@@ -1,5 +1,7 @@
 #include "layout/page_builder.h"
 
+#include <algorithm>
+
 namespace gownsheaf {
 
 namespace {
@@ -7,6 +9,7 @@ namespace {
 constexpr double kHeadSize = 11, kHeadBase = 47, kHeadRuleY = 54, kFourthColumn = 249, kHeadGap = 12;
 constexpr double kMarkWidth = 18, kMarkHeight = 72, kMarkEvery = 78, kMarkSize = 12;
 constexpr double kHoleX = 34, kHoleRadius = 8.5, kHoleCross = 3, kHoleWeight = 0.5;
+constexpr double kBarWordSize = 11, kBarWordLeft = 17;
 
 void head(std::vector<Mark>& marks, const PageShape& shape, const Running& running, const Bench& bench, std::size_t page,
           std::size_t pages) {
@@ -46,14 +49,23 @@ void section_mark(std::vector<Mark>& marks, const PageShape& shape, const Bench&
   }
 }
 
+// What the bars mean, once on each page that has one, reading upwards and ending at the top of the first.
+void bar_word(std::vector<Mark>& marks, const PageShape& shape, const Bench& bench, Length top) {
+  const Text word = with_faces(words("changed"), Face::condensed);
+  const Length width = bench.type.width(word, kBarWordSize), lowest = pt(shape.bottom);
+  const Point start{pt(shape.left - kBarWordLeft), std::min(top + width, lowest)};
+  for (Mark& mark : bench.type.set(word, start, kBarWordSize, 90)) marks.push_back(std::move(mark));
+}
+
 }  // namespace
 
 std::vector<Mark> running_matter(const PageShape& shape, const Running& running, const Bench& bench, Section section,
-                                 std::size_t page, std::size_t pages) {
+                                 std::size_t page, std::size_t pages, std::optional<Length> changed_at) {
   std::vector<Mark> marks;
   head(marks, shape, running, bench, page, pages);
   for (double y : shape.holes_y) hole(marks, y);
   section_mark(marks, shape, bench, section);
+  if (changed_at) bar_word(marks, shape, bench, *changed_at);
   return marks;
 }
 

@@ -25,6 +25,7 @@ struct Slab {
   std::shared_ptr<const std::vector<Slab>> again;  // repeated when a page begins with this slab: table head, group row
   bool gap = false;            // only white: vanishes at the top of a page
   bool ends_page = false;      // nothing after it on its page
+  bool changed = false;        // holds a figure that is another since the packet before
   std::string drawing;         // the name of a drawing, for the fault when no page can hold it
 };
 using Slabs = std::vector<Slab>;

@@ -82,6 +82,8 @@ Slabs slabs_of(const StepBlock& step, const Bench& bench) {
       }
     }
   }
+  const auto any = [](const std::vector<Text>& texts) { return std::any_of(texts.begin(), texts.end(), any_changed); };
+  slab.changed = any(step.holds) || any_changed(step.act) || any_changed(step.reason) || any(step.figures);
   slab.height = std::max(left.bottom(), figures_end) + top;
   if (!slab.cuts.empty()) slab.cuts.pop_back();  // nothing but white after the last line
   if (step.gate) {

@@ -26,6 +26,7 @@ class TableSetter {
       const bool heavy = table_.heavy_every_third && row.kind == Row::Kind::plain && marks_seen % 3 == 0;
       Slab slab = row.kind == Row::Kind::group ? group_slab(row, false) : row_slab(row, heavy);
       slab.keep = keep_of(i);
+      slab.changed = std::any_of(row.cells.begin(), row.cells.end(), [](const Cell& cell) { return any_changed(cell.text); });
       if (row.kind == Row::Kind::group) with_group = std::make_shared<const Slabs>(Slabs{head, group_slab(row, true)});
       slab.again = row.kind == Row::Kind::group || group_over(i) ? head_only : with_group;
       slabs.push_back(std::move(slab));

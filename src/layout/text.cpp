@@ -1,5 +1,7 @@
 #include "layout/text.h"
 
+#include <algorithm>
+
 #include "layout/block.h"
 
 namespace gownsheaf {
@@ -92,6 +94,10 @@ Text tick_box() {
 Text operator+(Text a, const Text& b) {
   a.insert(a.end(), b.begin(), b.end());
   return a;
+}
+
+bool any_changed(const Text& text) {
+  return std::any_of(text.begin(), text.end(), [](const Inline& item) { return item.changed; });
 }
 
 std::string plain(const Text& text) {

@@ -42,6 +42,7 @@ struct Inline {
   std::string words;         // words; NO-BREAK SPACE keeps together
   LengthText length;         // kind length: whole, set fraction, unit (unit may be "")
   Tag tag = Tag::hold;
+  bool changed = false;      // of a figure that is another since the packet before: its block gets a bar in the margin
 };
 using Text = std::vector<Inline>;
 
@@ -54,6 +55,7 @@ Text checking(const LengthText& length);   // text size, regular: only checks an
 Text tag(Tag t);
 Text tick_box();
 Text operator+(Text a, const Text& b);
+bool any_changed(const Text& text);
 std::string plain(const Text& text);       // for bookmarks, tests, listings
 
 }  // namespace gownsheaf

@@ -23,7 +23,7 @@ Text what_and_when(const PacketInput& input) {
   const FigureText text = figure_text_of(input);
   if (!project.worn_on.known()) return words(sentence + ". The day it is worn is not written.");
   std::string day = text.has("garment/worn on") ? text.value("garment/worn on") : long_day(*project.worn_on);
-  return words(sentence + ", worn on ") + bold(replaced(day, " ", "\u00A0")) + words(".");
+  return words(sentence + ", worn on ") + text.marked("garment/worn on", bold(replaced(day, " ", "\u00A0"))) + words(".");
 }
 
 void may_i_cut(const PacketInput& input, Sheet& sheet) {

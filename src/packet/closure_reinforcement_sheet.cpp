@@ -12,7 +12,8 @@ namespace {
 class Reinforcement {
  public:
   Reinforcement(const PacketInput& input, const ClosingPlan& plan)
-      : input_(input), plan_(plan), text_(figure_text_of(input)), key_("closures/" + plan.closure + "/") {
+      : input_(input), plan_(plan), rules_(input.closing == nullptr ? none_ : *input.closing), text_(figure_text_of(input)),
+        key_("closures/" + plan.closure + "/") {
     for (const LoadPlan& load : input.plans.loads)
       if (same_name(load.closure, plan.closure)) load_ = &load;
     for (const Strain& strain : input.project.strain)
@@ -22,7 +23,7 @@ class Reinforcement {
   Sheet made() {
     Sheet sheet;
     sheet.section = Section::close;
-    const ClosingBand* band = load_ == nullptr ? nullptr : input_.closing.band(load_->band);
+    const ClosingBand* band = load_ == nullptr ? nullptr : rules_.band(load_->band);
     sheet.answer = answer(band);
     carried(sheet);
     if (load_ != nullptr && input_.set.private_shown) pull(sheet);
@@ -50,7 +51,7 @@ class Reinforcement {
   void carried(Sheet& sheet) const {
     if (strain_ == nullptr || !strain_->skirt_hangs_from.known() || *strain_->skirt_hangs_from == "nothing") return;
     sheet.blocks.push_back(heading("How the weight is carried"));
-    for (const CarriedRule& rule : input_.closing.carried)
+    for (const CarriedRule& rule : rules_.carried)
       if (rule.hangs_from == *strain_->skirt_hangs_from) sheet.blocks.push_back(paragraph(sentence_text(rule.say, false)));
     if (text_.has("skirt/weight")) {
       Text weight = words("The skirt weighs " + text_.about("skirt/weight"));
@@ -58,8 +59,8 @@ class Reinforcement {
       weight = weight + words(weighed ? ", on the scale." : ", an estimate from its cloth: weigh it and write `skirt: { weighs: … }`.");
       sheet.blocks.push_back(paragraph(weight));
     }
-    if (*strain_->skirt_hangs_from == "own band" || input_.closing.carried.empty()) return;
-    sheet.blocks.push_back(paragraph(words("Better still: ") + sentence_text(input_.closing.carried.front().say, false)));
+    if (*strain_->skirt_hangs_from == "own band" || rules_.carried.empty()) return;
+    sheet.blocks.push_back(paragraph(words("Better still: ") + sentence_text(rules_.carried.front().say, false)));
   }
 
   void pull(Sheet& sheet) const {
@@ -127,7 +128,7 @@ class Reinforcement {
 
   void notes(Sheet& sheet, const ClosingBand* band) const {
     bool first = true;
-    for (const ClosingNote& note : input_.closing.notes) {
+    for (const ClosingNote& note : rules_.notes) {
       if (note.fasten != "any" && note.fasten != plan_.fasten) continue;
       if (!note.from.empty() && band != nullptr && band->name < note.from) continue;
       if (first) sheet.blocks.push_back(heading("Sewing it on"));
@@ -141,9 +142,9 @@ class Reinforcement {
   }
 
   void inspect(Sheet& sheet) const {
-    if (input_.closing.inspect.empty()) return;
+    if (rules_.inspect.empty()) return;
     sheet.blocks.push_back(heading("After wearing, look for"));
-    for (const std::string& line : input_.closing.inspect)
+    for (const std::string& line : rules_.inspect)
       sheet.blocks.push_back(paragraph(tick_box() + words(" ") + sentence_text(line, false)));
     sheet.blocks.push_back(paragraph(words("Mend what you find, and build that place one band stronger.")));
   }
@@ -161,6 +162,8 @@ class Reinforcement {
 
   const PacketInput& input_;
   const ClosingPlan& plan_;
+  const ClosingRules none_;
+  const ClosingRules& rules_;
   FigureText text_;
   std::string key_;
   const LoadPlan* load_ = nullptr;

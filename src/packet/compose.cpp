@@ -9,7 +9,7 @@
 namespace gownsheaf {
 namespace {
 
-constexpr std::string_view kSheets[] = {"at a glance", "contents",      "to buy", "cutting list", "cutting layouts",
+constexpr std::string_view kSheets[] = {"at a glance", "what changed",  "contents", "to buy", "cutting list", "cutting layouts",
                                          "pleats",      "size and fit",  "order of work", "how it was worked out",
                                          "closure reinforcement"};
 
@@ -64,6 +64,7 @@ Sheet sheet_of(const PacketInput& input, const SheetEntry& entry, const std::str
   if (entry.sheet == "order of work") return order_of_work_sheet(input, entry.next_steps);
   if (entry.sheet == "how it was worked out") return worked_out_sheet(input);
   if (entry.sheet == "at a glance") return at_a_glance_sheet(input);
+  if (entry.sheet == "what changed") return what_changed_sheet(input, *input.changes);
   if (entry.sheet == "contents") return {};  // filled when all the others are there
   throw std::logic_error("no sheet is called " + entry.sheet);
 }
@@ -114,7 +115,8 @@ std::string sheet_anchor(const std::string& id, const std::string& item) {
 std::string step_anchor(int number) { return "step " + whole_number(number); }
 
 FigureText figure_text_of(const PacketInput& input) {
-  return FigureText(input.figures, input.project.show_lengths_in.value.value_or(ShownIn::inches));
+  return FigureText(input.figures, input.project.show_lengths_in.value.value_or(ShownIn::inches), input.changes,
+                    input.set.private_shown);
 }
 
 bool pinned_up(const PacketInput& input) { return input.typesetter.scale().name == "pin-up"; }
@@ -156,6 +158,7 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
   std::vector<Sheet> sheets;
   const bool far = pinned_up(input);
   for (const SheetEntry& entry : input.set.sheets) {
+    if (entry.sheet == "what changed" && input.changes == nullptr) continue;
     const std::string kind = repeats_over(entry);
     for (const std::string& item : items_of(input, kind)) {
       // A condition that cannot be answered leaves a sheet out; on a step it would count as met.

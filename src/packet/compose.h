@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "diagnostics/diagnostics.h"
+#include "figures/changes.h"
 #include "figures/figures.h"
 #include "figures/plans.h"
 #include "layout/lay_out.h"
@@ -20,7 +21,8 @@ struct PacketInput {
   const std::vector<Diagnostic>& messages;  // sorted: holds, warnings, notes to print
   const Typesetter& typesetter;
   PageShape shape;
-  const ClosingRules& closing;  // how edges are built
+  const Changes* changes = nullptr;  // against an older packet, or nothing: then there is no sheet "what changed"
+  const ClosingRules* closing = nullptr;  // how edges are built
 };
 // Sheets in the set's order; an unknown sheet was refused when the set was read.
 std::vector<Sheet> compose_packet(const PacketInput& input);

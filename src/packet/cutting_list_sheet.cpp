@@ -69,7 +69,7 @@ Table list(const PacketInput& input, const FigureText& text) {
     for (const CutPiece& c : lay.cut) {
       Row row;
       row.cells.push_back({words(c.piece)});
-      row.cells.push_back({bold(text.has(c.key + "/copies") ? text.value(c.key + "/copies") : whole_number(c.copies))});
+      row.cells.push_back({text.marked(c.key + "/copies", bold(text.has(c.key + "/copies") ? text.value(c.key + "/copies") : whole_number(c.copies)))});
       row.cells.push_back({c.pair ? condensed("pair") : Text{}});
       row.cells.push_back({text.cell(c.key + "/cut width", true)});
       row.cells.push_back({text.cell(c.key + "/cut length", true)});

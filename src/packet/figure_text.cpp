@@ -134,9 +134,17 @@ Text sentence_text(std::string_view sentence, bool to_measure, Face face) {
   return out;
 }
 
+Text FigureText::marked(std::string_view key, Text text) const {
+  if (changes_ == nullptr || !changes_->touches(key)) return text;
+  const Figure* f = figures_->find(key);
+  if (f != nullptr && hidden(*f)) return text;  // a bar would say that it moved
+  for (Inline& item : text) item.changed = true;
+  return text;
+}
+
 Text FigureText::rests_on(std::string_view key) const {
   const Figure* f = figures_->find(key);
-  if (f == nullptr) return {};
+  if (f == nullptr || hidden(*f)) return {};
   if (f->guessed) return words(", guessed");
   if (f->standing && f->inputs.empty()) return condensed(", maker\u2019s default");
   return {};
@@ -145,46 +153,52 @@ Text FigureText::rests_on(std::string_view key) const {
 Text FigureText::measured(std::string_view key) const {
   const Figure* f = figures_->find(key);
   if (f == nullptr) return words(kFigureAbsent);
-  if (!std::holds_alternative<Length>(f->value)) return bold(plain_text(*f, shown_in_)) + rests_on(key);
-  return gownsheaf::measured(length_text(*f, shown_in_)) + rests_on(key);
+  if (hidden(*f)) return words(kLeftOut);
+  if (!std::holds_alternative<Length>(f->value)) return marked(key, bold(plain_text(*f, shown_in_)) + rests_on(key));
+  return marked(key, gownsheaf::measured(length_text(*f, shown_in_)) + rests_on(key));
 }
 
 Text FigureText::checking(std::string_view key) const {
   const Figure* f = figures_->find(key);
   if (f == nullptr) return words(kFigureAbsent);
-  if (!std::holds_alternative<Length>(f->value)) return words(plain_text(*f, shown_in_)) + rests_on(key);
-  return gownsheaf::checking(length_text(*f, shown_in_)) + rests_on(key);
+  if (hidden(*f)) return words(kLeftOut);
+  if (!std::holds_alternative<Length>(f->value)) return marked(key, words(plain_text(*f, shown_in_)) + rests_on(key));
+  return marked(key, gownsheaf::checking(length_text(*f, shown_in_)) + rests_on(key));
 }
 
 Text FigureText::drawn(std::string_view key, Inline::Size size, Face face) const {
   const Figure* f = figures_->find(key);
   if (f == nullptr) return words(kFigureAbsent);
-  if (!std::holds_alternative<Length>(f->value)) return words_in(face, plain_text(*f, shown_in_), size);
-  return length_in(face, length_text(*f, shown_in_), size);
+  if (hidden(*f)) return words_in(face, kLeftOut, size);
+  if (!std::holds_alternative<Length>(f->value)) return marked(key, words_in(face, plain_text(*f, shown_in_), size));
+  return marked(key, length_in(face, length_text(*f, shown_in_), size));
 }
 
 Text FigureText::sizes(std::string_view across, std::string_view along, Face face, Inline::Size size) const {
   const Figure* a = figures_->find(across);
   const Figure* b = figures_->find(along);
   if (a == nullptr || b == nullptr) return words(kFigureAbsent);
+  if (hidden(*a) || hidden(*b)) return words_in(face, kLeftOut, size);
   LengthText first = length_text(*a, shown_in_);
   first.unit.clear();
-  return length_in(face, first, size) + words_in(face, "\u00A0\u00D7\u00A0", size) +
-         length_in(face, length_text(*b, shown_in_), size);
+  return marked(across, length_in(face, first, size)) + words_in(face, "\u00A0\u00D7\u00A0", size) +
+         marked(along, length_in(face, length_text(*b, shown_in_), size));
 }
 
 Text FigureText::cell(std::string_view key, bool to_measure) const {
   const Figure* f = figures_->find(key);
   if (f == nullptr) return words("\u2013");
-  if (!std::holds_alternative<Length>(f->value)) return words(plain_text(*f, shown_in_));
+  if (hidden(*f)) return words(kLeftOut);
+  if (!std::holds_alternative<Length>(f->value)) return marked(key, words(plain_text(*f, shown_in_)));
   LengthText t = length_text(*f, shown_in_);
   t.unit.clear();
-  return to_measure ? gownsheaf::measured(t) : gownsheaf::checking(t);
+  return marked(key, to_measure ? gownsheaf::measured(t) : gownsheaf::checking(t));
 }
 
 std::string FigureText::value(std::string_view key) const {
   const Figure* f = figures_->find(key);
-  return f == nullptr ? kFigureAbsent : plain_text(*f, shown_in_);
+  if (f == nullptr) return kFigureAbsent;
+  return hidden(*f) ? kLeftOut : plain_text(*f, shown_in_);
 }
 
 namespace {
@@ -232,13 +246,15 @@ Text FigureText::say(const Say& parts, Face words_face, bool to_measure) const {
     const Figure* f = figures_->find(part.figure);
     if (f == nullptr) {
       out = out + words_in(words_face, kFigureAbsent);
+    } else if (hidden(*f)) {
+      out = out + words_in(words_face, kLeftOut);
     } else if (std::holds_alternative<Length>(f->value)) {
       const LengthText t = length_text(*f, shown_in_);
-      out = out + (to_measure ? gownsheaf::measured(t) : length_in(words_face, t, Inline::Size::as_text));
+      out = out + marked(part.figure, to_measure ? gownsheaf::measured(t) : length_in(words_face, t, Inline::Size::as_text));
     } else {
-      out = out + words_in(words_face, plain_text(*f, shown_in_));
+      out = out + marked(part.figure, words_in(words_face, plain_text(*f, shown_in_)));
     }
-    if (f != nullptr && f->guessed) out = out + words_in(words_face, ", guessed");
+    if (f != nullptr && !hidden(*f) && f->guessed) out = out + words_in(words_face, ", guessed");
   }
   return out;
 }

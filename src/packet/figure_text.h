@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "figures/changes.h"
 #include "figures/figures.h"
 #include "figures/plans.h"
 #include "layout/text.h"
@@ -14,10 +15,15 @@ namespace gownsheaf {
 
 // Words that stand where a figure should be and is not: a test looks for them in whole packets.
 inline constexpr const char* kFigureAbsent = "(not worked out)";
+// In a set that leaves private figures out.
+inline constexpr const char* kLeftOut = "(left out)";
 
 class FigureText {
  public:
-  FigureText(const Figures& figures, ShownIn shown_in) : figures_(&figures), shown_in_(shown_in) {}
+  // `changes`: what prints one of its figures is marked, and so is the line it stands on. A private figure is printed
+  // only where `private_shown`.
+  FigureText(const Figures& figures, ShownIn shown_in, const Changes* changes = nullptr, bool private_shown = true)
+      : figures_(&figures), shown_in_(shown_in), changes_(changes), private_shown_(private_shown) {}
 
   ShownIn shown_in() const { return shown_in_; }
   const Figures& figures() const { return *figures_; }
@@ -40,6 +46,10 @@ class FigureText {
   // An estimate: "about 2.7 lbf", two figures at most, in the set's units. Pulls, weights, pressures.
   std::string about(std::string_view key) const;
 
+  // Text of a sheet's own making that says this figure, such as its working or its count in a sentence: marked when the
+  // figure is another since the older packet.
+  Text marked(std::string_view key, Text text) const;
+
   // ", guessed" or " maker's default" as the figure's cell or sentence needs it; empty when it rests on neither.
   Text rests_on(std::string_view key) const;
   // A step's words with its figures set in: the act measured and bold, a reason checking and condensed.
@@ -49,8 +59,11 @@ class FigureText {
 
  private:
   Text say(const Say& parts, Face words_face, bool to_measure) const;
+  bool hidden(const Figure& figure) const { return figure.is_private && !private_shown_; }
   const Figures* figures_;
   ShownIn shown_in_;
+  const Changes* changes_;
+  bool private_shown_;
 };
 
 // Units of the column heads: "in" or "cm"; "yd" or "m" for cloth.

@@ -12,7 +12,7 @@ namespace {
 Text answer(const PleatPlan& plan, const std::string& key, const FigureText& text) {
   const std::string kind = text.has(key + "/kind") ? text.value(key + "/kind") : plan.kind;
   Text out = text.measured(key + "/flat") + words(" of cloth becomes ") + text.measured(key + "/finished") +
-             words(": " + text.value(key + "/count") + "\u00A0" + kind + (plan.count == 1 ? " pleat" : " pleats"));
+             words(": ") + text.marked(key + "/count", words(text.value(key + "/count"))) + words("\u00A0" + kind + (plan.count == 1 ? " pleat" : " pleats"));
   if (text.has(key + "/visible") && text.has(key + "/depth")) {
     out = out + words(". Each shows ") + text.measured(key + "/visible") + words(" and is ") +
           text.measured(key + "/depth") + words(" deep");

@@ -37,6 +37,7 @@ std::vector<ToSettle> to_settle(const PacketInput& input);
 void add_column(Table& table, Column::Kind kind, const std::string& head, double width, bool bold);
 
 Sheet at_a_glance_sheet(const PacketInput& input);
+Sheet what_changed_sheet(const PacketInput& input, const Changes& changes);
 // One line for each of the other sheets; page numbers come when the pages are counted.
 void fill_contents(Sheet& contents, const std::vector<Sheet>& sheets);
 Sheet to_buy_sheet(const PacketInput& input);

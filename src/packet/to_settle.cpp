@@ -1,6 +1,7 @@
 // What is to be settled before the scissors: rows shared by "at a glance" and the sheet that lists them all.
 #include <algorithm>
 
+#include "figures/privacy.h"
 #include "packet/sheets.h"
 #include "packet/wording.h"
 
@@ -61,7 +62,8 @@ void add_guesses(const PacketInput& input, std::vector<ToSettle>& rows) {
       ++told;
     }
     if (roots.size() > 3) said = said + words(" and " + counted(static_cast<std::int64_t>(roots.size()) - 3, "more", "more"));
-    const std::string from = f.guessed_from.empty() ? "other figures" : f.guessed_from;
+    const bool hide_from = !input.set.private_shown && sum_is_private(f, input.figures);
+    const std::string from = f.guessed_from.empty() || hide_from ? "other figures" : f.guessed_from;
     said = said + words(roots.empty() ? "Guessed from " + from + "." : ": guessed from " + from + ".");
     std::vector<std::string> names;
     for (const Figure* r : resting) {
@@ -82,7 +84,8 @@ void add_guesses(const PacketInput& input, std::vector<ToSettle>& rows) {
 
 void add_to_measure(const PacketInput& input, std::vector<ToSettle>& rows) {
   std::vector<std::string> names;
-  for (const auto& [path, at] : input.project.to_measure) names.push_back(figure_name(path));
+  for (const auto& [path, at] : input.project.to_measure)
+    if (input.set.private_shown || !is_private_name(path)) names.push_back(figure_name(path));
   if (names.empty()) return;
   ToSettle one;
   one.kind = ToSettle::Kind::to_measure;

@@ -1,6 +1,7 @@
 // How it was worked out: formula, numbers put in, result and what each rests on, so that any sum can be checked by hand.
 #include <algorithm>
 
+#include "figures/privacy.h"
 #include "packet/sheets.h"
 #include "packet/wording.h"
 
@@ -18,7 +19,7 @@ std::string section_title(const std::string& section) {
 std::vector<Group> groups(const PacketInput& input) {
   std::vector<Group> out;
   for (const Figure& f : input.figures.all()) {
-    if (!f.working || (f.is_private && !input.set.private_shown)) continue;
+    if (!f.working || (!input.set.private_shown && sum_is_private(f, input.figures))) continue;
     const std::vector<std::string> p = parts_of_key(f.key);
     const bool own_group = p.size() > 2 && p[0] != "measures";
     const std::string item = own_group ? p[1] : "";
@@ -54,7 +55,7 @@ Text rests_on(const Figure& f) {
   return out;
 }
 
-Row row_of(const Figure& f, std::int64_t alike) {
+Row row_of(const Figure& f, std::int64_t alike, const FigureText& text) {
   const Working& w = *f.working;
   Row row;
   Text what = words(w.what) + rests_on(f);
@@ -70,11 +71,11 @@ Row row_of(const Figure& f, std::int64_t alike) {
     sum = sum + sentence_text(times_signs(w.numbers), false, Face::condensed);
   }
   row.cells.push_back({sum});
-  row.cells.push_back({sentence_text(w.result, false, Face::bold)});
+  row.cells.push_back({text.marked(f.key, sentence_text(w.result, false, Face::bold))});
   return row;
 }
 
-void add_rows(const Group& g, const Figures& figures, Table& table) {
+void add_rows(const Group& g, const FigureText& text, Table& table) {
   if (!g.item.empty()) {
     Row name;
     name.kind = Row::Kind::group;
@@ -88,13 +89,13 @@ void add_rows(const Group& g, const Figures& figures, Table& table) {
     if (!run.empty()) {
       if (std::find(runs.begin(), runs.end(), run) != runs.end()) continue;
       runs.push_back(run);
-      alike = std::count_if(figures.all().begin(), figures.all().end(),
+      alike = std::count_if(text.figures().all().begin(), text.figures().all().end(),
                             [&](const Figure& o) { return run_of(o.key) == run; }) - 1;
     }
     const std::string all = f->working->what + "|" + f->working->formula + "|" + f->working->numbers + "|" + f->working->result;
     if (std::find(said.begin(), said.end(), all) != said.end()) continue;
     said.push_back(all);
-    table.rows.push_back(row_of(*f, alike));
+    table.rows.push_back(row_of(*f, alike, text));
   }
 }
 
@@ -112,7 +113,7 @@ void add_section(const PacketInput& input, const std::vector<Group>& all, const 
   column("formula, and the numbers put in", 0);
   column("result", far ? 84 : 74);
   for (const Group& g : all) {
-    if (g.section == section) add_rows(g, input.figures, table);
+    if (g.section == section) add_rows(g, figure_text_of(input), table);
   }
   sheet.blocks.push_back(heading(section_title(section)));
   sheet.blocks.push_back(block(std::move(table)));
@@ -130,7 +131,7 @@ void defaults(const PacketInput& input, Sheet& sheet) {
   }
   for (const Figure& f : input.figures.all()) {
     if (!f.formula.empty() || f.working || !(f.guessed || f.standing)) continue;
-    if (f.is_private && !input.set.private_shown) continue;
+    if (!input.set.private_shown && sum_is_private(f, input.figures)) continue;
     Row row;
     row.cells.push_back({words(figure_name(f.key))});
     row.cells.push_back({text.drawn(f.key, Inline::Size::as_text, Face::bold)});

@@ -25,6 +25,7 @@ struct PacketSet {
   std::string name;           // pin-up | binder
   Length reads_from;          // sizes follow
   bool private_shown = true;
+  bool shared = false;        // given to others: nothing in it comes from the project file but what is printed
   bool contents_page = false;
   std::vector<SheetEntry> sheets;
 };

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <type_traits>
 
+#include "figures/privacy.h"
 #include "write/plans_json.h"
 #include "write/write.h"
 
@@ -54,21 +55,31 @@ struct ExactValue {
   Json operator()(bool b) const { return {{"type", "yes or no"}, {"value", b}}; }
 };
 
-// A working that prints the number of a private figure would give it away.
-bool rests_on_private(const Figure& figure, const Figures& figures) {
-  return std::any_of(figure.inputs.begin(), figure.inputs.end(), [&](const std::string& key) {
-    const Figure* input = figures.find(key);
-    return input != nullptr && input->is_private;
-  });
+// The names it was worked from, less those that tell of the body or of people.
+Json inputs_of(const Figure& figure, const JsonScope& scope) {
+  Json names = Json::array();
+  for (const std::string& input : figure.inputs) {
+    const Figure* from = scope.figures.find(input);
+    const bool hidden = scope.hide_private && (from != nullptr ? from->is_private : is_private_name(input));
+    if (!hidden) names.push_back(input);
+  }
+  return names;
+}
+
+// Where something stands in a project file that others never see says how long its private parts are.
+void leave_out_lines(Json& json) {
+  if (json.is_object()) json.erase("line");
+  if (json.is_structured())
+    for (Json& child : json) leave_out_lines(child);
 }
 
 Json figure_json(const Figure& figure, const JsonScope& scope) {
-  const bool numbers_hidden = scope.hide_private && rests_on_private(figure, scope.figures);
+  const bool numbers_hidden = scope.hide_private && sum_is_private(figure, scope.figures);
   Json json{{"key", figure.key},
             {"value", std::visit(ExactValue{}, figure.value)},
             {"printed", plain_text(figure, scope.shown_in)},
             {"formula", figure.formula},
-            {"inputs", figure.inputs},
+            {"inputs", inputs_of(figure, scope)},
             {"source", figure.source},
             {"label", std::string(1, figure.label)},
             {"guessed", figure.guessed}};
@@ -104,7 +115,7 @@ std::string figures_json(const Figures& figures, const Plans& plans, ShownIn sho
   for (const Figure& figure : figures.all()) {
     if (!(about.hide_private && figure.is_private)) list.push_back(figure_json(figure, scope));
   }
-  const Json file{{"format", "gownsheaf figures 1"},
+  Json file{{"format", "gownsheaf figures 1"},
                   {"fingerprint",
                    {{"project", about.project_fingerprint},
                     {"templates", about.templates_fingerprint},
@@ -117,6 +128,7 @@ std::string figures_json(const Figures& figures, const Plans& plans, ShownIn sho
                   {"lays", lays_json(plans, scope)},
                   {"pleats", pleats_json(plans, scope)},
                   {"work", work_json(plans, scope)}};
+  if (about.shared) leave_out_lines(file);
   return file.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

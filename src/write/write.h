@@ -3,6 +3,7 @@
 #include <string>
 #include <variant>
 
+#include "figures/changes.h"
 #include "figures/figures.h"
 #include "figures/plans.h"
 #include "layout/page.h"
@@ -25,10 +26,19 @@ std::string made_with(const FontSet& fonts);
 struct FigureFile {
   std::string project_fingerprint, templates_fingerprint, options;  // -> "fingerprint"
   std::string made_with;       // library versions and font hashes; the one member outside comparison
-  bool hide_private = false;
+  bool hide_private = false;   // no private figure, and no working or guess that rests on one (figures/privacy.h)
+  bool shared = false;         // for others: no line numbers of the project file
 };
 // figures.json: ordered, every figure with key, exact value (ticks for lengths), printed text, formula, inputs, source,
 // label, working; and the plans' lays and marks.
 std::string figures_json(const Figures& figures, const Plans& plans, ShownIn shown_in, const FigureFile& about);
+
+constexpr std::size_t kLargestFiguresFile = 16u << 20;  // 16 MiB
+
+// figures.json back to figures, to compare today's with. `name` is the file's, for the sentence of a fault. Refused: what
+// is no JSON or deeper than 32, JSON that is no figures file, a format that is not "gownsheaf figures 1", a figure without
+// key or value, a key that stands twice, a length past 10^12 ticks, more than 200,000 figures. How a figure is rounded and
+// what it asks for come from the table of figure kinds; of a kind that is not in it, exact.
+std::variant<OlderFigures, WriteFault> read_figures_json(const std::string& bytes, const std::string& name);
 
 }  // namespace gownsheaf

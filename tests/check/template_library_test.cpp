@@ -46,10 +46,14 @@ TEST_CASE("library: sets, steps and cloths are all there", "[library]") {
   CHECK_FALSE(t.set("pin-up")->private_shown);
   CHECK_FALSE(t.set("pin-up")->contents_page);
   CHECK(t.set("binder")->contents_page);
-  CHECK(t.set("pin-up")->sheets[1].next_steps == 7);
+  REQUIRE(t.set("group") != nullptr);
+  CHECK(t.set("group")->shared);
+  CHECK_FALSE(t.set("group")->private_shown);
+  CHECK_FALSE(t.set("binder")->shared);
+  CHECK(t.set("pin-up")->sheets[2].next_steps == 7);
   CHECK(t.steps.size() >= 30);
   CHECK(t.cloth_kinds.size() == 32);
-  CHECK(t.fingerprints.size() == 6);
+  CHECK(t.fingerprints.size() == 7);
   CHECK(t.fingerprints.at("pin-up.yaml").size() == 64);
   for (const char* id : {"measure-wearer", "inspect-cloth", "shrink-cloth", "lay-out-cloth", "cut-breadths", "cut-pieces",
                          "mark-pleats", "sew-breadths", "level-the-waist", "hem-skirt", "baste-interlining", "join-skirt-to-bodice"})

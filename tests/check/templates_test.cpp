@@ -208,6 +208,9 @@ TEST_CASE("templates: packet sets", "[templates]") {
   CHECK(s.sheets[1].for_each == "run");
   CHECK(s.sheets[1].at.line == 7);
 
+  CHECK_FALSE(s.shared);
+  CHECK(set("  - { sheet: what changed, title: What changed }\n", "reads from: 40 cm\nprivate: hidden\nshared: yes\n").templates.sets[0].shared);
+  CHECK(one(set("  - { sheet: pleats, title: Pleats }\n", "reads from: 40 cm\nprivate: shown\nshared: yes\n"), "wrong-place").hint == "private: hidden");
   CHECK(one(set("  - { sheet: pleets, title: Pleats }\n"), "unknown-word").hint.find("did you mean `pleats`?") == 0);
   one(set("  - { sheet: pleats, title: \"{run}\" }\n"), "unknown-figure");
   one(set("  - { sheet: pleats, for each: run, title: \"{run:count}\" }\n"), "unknown-figure");

@@ -80,6 +80,24 @@ std::vector<std::string> files_raised_here() {
   };
 }
 
+// A band whose cutting is done and that grew since the older file.
+std::set<Row> raised_by_comparing(const test::ScratchFolder& folder, Order order) {
+  const auto band = [](const char* width) {
+    return kHead + kTwill + "pieces: [{ piece: waistband, part of: band, make: 1, from: brown twill, finished width: " + width +
+           ", finished length: 3 in }]\nwork: { done: [{ step: cut-pieces@brown twill }] }\n";
+  };
+  folder.put("older.yaml", band("28 in"));
+  folder.put("project.yaml", band("30 in"));
+  order.since = folder / "older.yaml";
+  Diagnostics diag;
+  make_packet(order, diag);
+  std::set<Row> rows;
+  for (const Diagnostic& d : diag.sorted())
+    if (d.code == "already-cut") rows.insert({d.code, std::string(word_for(d.severity)), d.sentence, d.hint});
+  REQUIRE(rows.size() == 1);
+  return rows;
+}
+
 std::set<Row> raised_here() {
   const test::ScratchFolder folder;
   Order order;
@@ -94,6 +112,7 @@ std::set<Row> raised_here() {
     REQUIRE_FALSE(diag.in_order_found().empty());
     for (const Diagnostic& d : diag.sorted()) rows.insert({d.code, std::string(word_for(d.severity)), d.sentence, d.hint});
   }
+  rows.merge(raised_by_comparing(folder, order));
   return rows;
 }
 

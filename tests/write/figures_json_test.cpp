@@ -130,6 +130,10 @@ TEST_CASE("private figures, and workings that print one, can be left out", "[jso
   twice.inputs = {"pieces/waistband/wool/cut length", "a key of the project"};
   twice.working = Working{"twice", "2 B", "2 x 31 in", "62 in"};
   figures.add(twice);
+  Figure other = figure("other", Length::inches(10));
+  other.inputs = {"a key of the project"};
+  other.working = Working{"other", "5 in x 2", "5 in x 2", "10 in"};
+  figures.add(other);
   Plans plans;
   PlannedStep step;
   step.id = "mark-waist";
@@ -137,17 +141,19 @@ TEST_CASE("private figures, and workings that print one, can be left out", "[jso
   plans.work.push_back(step);
 
   const Json shown = written(figures, plans);
-  CHECK(shown["figures"].size() == 3);
+  CHECK(shown["figures"].size() == 4);
   CHECK(shown["figures"][0]["private"] == true);
   CHECK(shown["figures"][1].contains("working"));
   CHECK(shown["work"][0]["act"] == "Mark 29 in along the edge");
 
   const Json hidden = written(figures, plans, true);
-  REQUIRE(hidden["figures"].size() == 2);
+  REQUIRE(hidden["figures"].size() == 3);
   CHECK(hidden["figures"][0]["key"] == "pieces/waistband/wool/cut length");
   CHECK_FALSE(hidden["figures"][0].contains("working"));
   CHECK_FALSE(hidden["figures"][0].contains("guessed from"));
-  CHECK(hidden["figures"][1].contains("working"));
+  CHECK(hidden["figures"][0]["inputs"].empty());
+  CHECK_FALSE(hidden["figures"][1].contains("working"));  // at one remove it may still be reckoned back
+  CHECK(hidden["figures"][2].contains("working"));
   CHECK(hidden["work"][0]["act"] == "Mark (left out) along the edge");
   CHECK(hidden.dump().find("29 in") == std::string::npos);
 }
