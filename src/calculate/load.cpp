@@ -28,6 +28,10 @@ LoadPerLength hoop_tension(Pressure pressure, Length girth) { return {pressure.v
 
 Pressure worn_pressure(Length shortfall, Length girth, bool over_corset) {
   const double percent = 100 * shortfall.in_mm() / girth.in_mm();
+  if (shortfall < Length{}) {
+    const double loose = -shortfall.in_mm() / Length::inches(1).in_mm();
+    return mm_of_mercury(std::max(0.0, 6.0 * (1 - loose)));
+  }
   return mm_of_mercury(std::max(6.0, 3.5 * (over_corset ? 2 : 1) * percent));
 }
 

@@ -2,6 +2,7 @@
 //
 //   hoop      T = p C / 2 pi                    tension of a band that presses p on a body of girth C (thin ring)
 //   pressure  p = max(6 mmHg, 3.5 k e)          e shortfall in % of the girth; k 1 on the body, 2 over a corset
+//             p = 6 mmHg (1 - ease / 1 in)      looser than the girth: nothing from 1 in on
 //   breath    T x 1.3 ... 2.1 by place          movement x 1.5 when dancing: the larger of the two, never both
 //   hanging   v = (1 - b) w 6 in                w = weight / length of the seam; b the share that a band or stay takes
 //   fastener  h = T x pitch;  the lowest also carries v: sqrt(h^2 + v^2)
@@ -17,7 +18,7 @@
 namespace gownsheaf {
 
 LoadPerLength hoop_tension(Pressure pressure, Length girth);
-// Pressure of a garment that is `shortfall` smaller than the girth it goes round (negative: looser, 6 mmHg at least).
+// Pressure of a garment that is `shortfall` smaller than the girth it goes round; negative: looser.
 Pressure worn_pressure(Length shortfall, Length girth, bool over_corset);
 // Factor of a deep breath at a place in the file's words ("ribs", "natural waist"); 1 when nothing is known of it.
 double breath_factor(std::string_view place);

@@ -193,7 +193,9 @@ class Strained {
               worked(too_tight, in_) + " is not built.",
           "lace the corset, not the bodice: less in `ease`; common practice");
     const Length pitch = band_pitch(load.band);
-    if (plan_.widest_gap > pitch)
+    const bool in_rows = closure_.fasten == Fasten::hooks_and_eyes || closure_.fasten == Fasten::hooks_and_bars ||
+                         closure_.fasten == Fasten::hooks_and_loops || closure_.fasten == Fasten::lacing;
+    if (in_rows && load.band != "R0" && plan_.widest_gap > pitch)
       say(Severity::warning, "pitch-too-wide",
           "At this strength fasteners stand " + worked(pitch, in_) + " apart at most; here " + worked(plan_.widest_gap, in_) + ".",
           "`at most: " + worked(pitch, in_) + "`; common practice");
