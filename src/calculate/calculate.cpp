@@ -1,6 +1,7 @@
 #include "calculate/calculate.h"
 
 #include "calculate/accepted.h"
+#include "calculate/bones.h"
 #include "calculate/closures.h"
 #include "calculate/cloth_weight.h"
 #include "calculate/cut_list.h"
@@ -36,6 +37,7 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures);
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
   if (clean("closures")) plans.closures = add_closures(project, figures, diag);
+  if (clean("bones") && clean("bone stock")) plans.bones = add_bones(project, figures, diag);
   const std::optional<Mass> skirt = add_skirt_weight(project, plans, figures);
   if (clean("strain")) plans.loads = add_loads(project, plans, skirt, figures, diag);
 

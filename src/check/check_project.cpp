@@ -31,6 +31,8 @@ void empty_failed(Project& project) {
   if (failed("closures")) project.closures.clear();
   if (failed("skirt")) project.skirt.reset();
   if (failed("strain")) project.strain.clear();
+  if (failed("bones")) project.bones.clear();
+  if (failed("bone stock")) project.bone_stock.clear();
   if (failed("work")) project.work = {};
 }
 
@@ -120,6 +122,8 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   fill_rounds(file, project);
   fill_pleats(file, project);
   fill_closures(file, project);
+  fill_bone_stock(file, project);
+  fill_bones(file, project);
   fill_strain(file, project);
   fill_work(file, project);
   fill_print(file, project);

@@ -66,7 +66,7 @@ void add_closing_keys(std::vector<KeySpec>& keys) {
 void add_bone_keys(std::vector<KeySpec>& keys) {
   using enum KeyKind;
   const std::vector<KeySpec> rows = {
-      KeyRow("bones", list).each(block, "bone channel").since(2).means("Each channel that holds a bone."),
+      KeyRow("bones", list).each(block, "bone channel").means("Each channel that holds a bone."),
       KeyRow("bones/*/channel", name).must().means("Name of the channel."),
       KeyRow("bones/*/on seam", name).of("seams").group("?where").means("Seam it follows."),
       KeyRow("bones/*/on edge", name).of("edges").group("?where").means("Edge it follows."),
@@ -78,7 +78,7 @@ void add_bone_keys(std::vector<KeySpec>& keys) {
       KeyRow("bones/*/channel width", length).means("Width of the channel."),
       KeyRow("bones/*/end clear", length).limits("-2 in", "2 in").guess("~ the rule of its kind").means("Left free at each end."),
       KeyRow("bones/*/crosses waist seam", yes_no).means("Whether it crosses the waist seam."),
-      KeyRow("bone stock", map).each(block, "bone stock").since(2).means("Bones as sold, each under its own name."),
+      KeyRow("bone stock", map).each(block, "bone stock").means("Bones as sold, each under its own name."),
       KeyRow("bone stock/*/kind", word)
           .words("whalebone|featherbone|flat steel|spiral steel|synthetic whalebone|cane|cord").must().means("What it is."),
       KeyRow("bone stock/*/sold as", list).each(length).must().means("Lengths the shops have."),

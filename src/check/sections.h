@@ -33,6 +33,8 @@ void fill_size_table(const Filling& file, Project& project);  // before the piec
 void fill_pieces(const Filling& file, Project& project);
 void fill_seams_and_edges(const Filling& file, Project& project);
 void fill_rounds(const Filling& file, Project& project);
+void fill_bone_stock(const Filling& file, Project& project);
+void fill_bones(const Filling& file, Project& project);
 void fill_strain(const Filling& file, Project& project);    // after the closures and the skirt
 void fill_closures(const Filling& file, Project& project);  // after edges and notions
 void fill_pleats(const Filling& file, Project& project);

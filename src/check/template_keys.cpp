@@ -6,7 +6,7 @@ namespace {
 using V = TemplateValue;
 constexpr std::string_view kSheets =
     "at a glance|what changed|contents|to buy|cutting list|cutting layouts|pleats|closures|size and fit|order of work|how it was worked out|"
-    "closure reinforcement";
+    "closure reinforcement|bones";
 constexpr std::string_view kLabels = "a|b|c|x";
 
 }  // namespace

@@ -10,7 +10,7 @@ namespace {
 
 bool names_items(std::string_view section) {
   return section == "cloths" || section == "pieces" || section == "pleats" || section == "rounds" ||
-         section == "closures" || section == "bones" || section == "notions";
+         section == "closures" || section == "bones" || section == "bone stock" || section == "notions";
 }
 
 // What is wrong with one reference: a sentence and a hint, or two empty texts.

@@ -1,6 +1,7 @@
 // The static table of figure kinds. Words in capitals inside a quantity stand for a name or a number: `mark K/fold` is
 // met by `mark 3/fold`, `lay/PIECE N/from end` by `lay/skirt breadth 2/from end`,
 // `at LEVEL` by `at fullest bust`.
+#include "figures/figure_kinds_bones.h"
 #include "figures/figure_kinds_closing.h"
 #include "figures/figure_kinds_load.h"
 #include "figures/figures.h"
@@ -91,6 +92,7 @@ const std::vector<FigureKind>& table() {
       {"skirt", "hem round", "length", kMark, kNone, "joined-round", "length of the hem edge", false},
     };
     for (const FigureKind& kind : closing_figure_kinds()) all.push_back(kind);
+    for (const FigureKind& kind : bone_figure_kinds()) all.push_back(kind);
     for (const FigureKind& kind : load_figure_kinds()) all.push_back(kind);
     return all;
   }();

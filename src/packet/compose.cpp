@@ -11,7 +11,7 @@ namespace {
 
 constexpr std::string_view kSheets[] = {"at a glance", "what changed",  "contents", "to buy", "cutting list", "cutting layouts",
                                          "pleats",      "size and fit",  "order of work", "how it was worked out",
-                                         "closure reinforcement"};
+                                         "closure reinforcement", "bones"};
 
 // Sheets that are made once for each item even when the set does not say `for each`.
 std::string repeats_over(const SheetEntry& entry) {
@@ -61,6 +61,7 @@ Sheet sheet_of(const PacketInput& input, const SheetEntry& entry, const std::str
     return entry.sheet == "closures" ? closures_sheet(input, *at) : closure_reinforcement_sheet(input, *at);
   }
   if (entry.sheet == "size and fit") return size_and_fit_sheet(input);
+  if (entry.sheet == "bones") return bones_sheet(input);
   if (entry.sheet == "order of work") return order_of_work_sheet(input, entry.next_steps);
   if (entry.sheet == "how it was worked out") return worked_out_sheet(input);
   if (entry.sheet == "at a glance") return at_a_glance_sheet(input);

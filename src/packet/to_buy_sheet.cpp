@@ -104,7 +104,8 @@ Text notion_bought(const Notion& n, ShownIn shown_in) {
 bool falls_short(const Notion& n, const FigureText& text) {
   const std::string key = "notions/" + n.named.name + "/";
   if (n.bought_number.known() && text.has(key + "fasteners needed")) return *n.bought_number < text.count(key + "fasteners needed");
-  const auto lace = text.figures().length(key + "lace needed");
+  auto lace = text.figures().length(key + "lace needed");
+  if (!lace) lace = text.figures().length(key + "casing needed");
   if (!lace || !n.bought_lengths.known()) return false;
   Length sum;
   for (const Length l : *n.bought_lengths) sum += l;
@@ -116,6 +117,7 @@ Text notion_needed(const Notion& n, const FigureText& text) {
   const std::string key = "notions/" + n.named.name + "/";
   if (text.has(key + "fasteners needed")) return bold(text.value(key + "fasteners needed"));
   if (text.has(key + "lace needed")) return text.drawn(key + "lace needed", Inline::Size::as_text, Face::bold);
+  if (text.has(key + "casing needed")) return text.drawn(key + "casing needed", Inline::Size::as_text, Face::bold);
   return words("\u2013");
 }
 

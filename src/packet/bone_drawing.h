@@ -1,0 +1,14 @@
+// The channels upright side by side with their bones in them, and the stock lengths with what is cut from each.
+#pragma once
+#include "figures/plans.h"
+#include "layout/block.h"
+#include "layout/lay_out.h"
+#include "packet/figure_text.h"
+#include "project/project.h"
+
+namespace gownsheaf {
+
+Drawing draw_channels(const Project& project, const FigureText& text, const Typesetter& typesetter);
+Drawing draw_bars(const BonePlan& plan, const FigureText& text, const Typesetter& typesetter);
+
+}  // namespace gownsheaf
