@@ -110,7 +110,8 @@ Sheet bones_sheet(const PacketInput& input) {
     if (plan.bars.empty()) continue;
     sheet.blocks.push_back(heading("Cut from " + plan.stock));
     sheet.blocks.push_back(block(bars(plan, text)));
-    if (plan.bars.size() <= 12) sheet.blocks.push_back(block(draw_bars(plan, text, input.typesetter)));
+    const bool is_cut = std::any_of(plan.bars.begin(), plan.bars.end(), [](const BarOfBones& b) { return b.cut.size() > 1 || b.left > Length{}; });
+    if (is_cut && plan.bars.size() <= 12) sheet.blocks.push_back(block(draw_bars(plan, text, input.typesetter)));
     if (!plan.proven)
       sheet.blocks.push_back(paragraph(words("Not proven the least: no plan buys less than ") + text.checking("bone stock/" + plan.stock + "/bound") + words(".")));
   }

@@ -35,6 +35,7 @@ class Reinforcement {
   }
 
  private:
+  Text said_plainly(const std::string& s) const { return sentence_text(in_unit_of(s, text_.shown_in()), false); }
   bool has(const char* quantity) const { return text_.has(key_ + quantity); }
 
   Text answer(const ClosingBand* band) const {
@@ -42,7 +43,7 @@ class Reinforcement {
       return words("How hard it pulls is not reckoned: say how close it is worn under `strain`. The notes hold for any pull.");
     return words("Band " + band->name + ", " + band->words + ": " + fasteners() + " no further than ") +
            measured(text_of(band->pitch, text_.shown_in(), mark_step(text_.shown_in()), Rounding::down)) +
-           words(" apart, on " + band->edge + ".");
+           said_plainly(" apart, on " + band->edge + ".");
   }
   std::string fasteners() const {
     return plan_.fasten == "lacing" ? "eyelets" : plan_.fasten.rfind("hooks", 0) == 0 ? "hooks" : plan_.fasten;
@@ -52,7 +53,7 @@ class Reinforcement {
     if (strain_ == nullptr || !strain_->skirt_hangs_from.known() || *strain_->skirt_hangs_from == "nothing") return;
     sheet.blocks.push_back(heading("How the weight is carried"));
     for (const CarriedRule& rule : rules_.carried)
-      if (rule.hangs_from == *strain_->skirt_hangs_from) sheet.blocks.push_back(paragraph(sentence_text(rule.say, false)));
+      if (rule.hangs_from == *strain_->skirt_hangs_from) sheet.blocks.push_back(paragraph(said_plainly(rule.say)));
     if (text_.has("skirt/weight")) {
       Text weight = words("The skirt weighs " + text_.about("skirt/weight"));
       const bool weighed = input_.project.skirt && input_.project.skirt->weighs.known();
@@ -60,7 +61,7 @@ class Reinforcement {
       sheet.blocks.push_back(paragraph(weight));
     }
     if (*strain_->skirt_hangs_from == "own band" || rules_.carried.empty()) return;
-    sheet.blocks.push_back(paragraph(words("Better still: ") + sentence_text(rules_.carried.front().say, false)));
+    sheet.blocks.push_back(paragraph(words("Better still: ") + said_plainly(rules_.carried.front().say)));
   }
 
   void pull(Sheet& sheet) const {
@@ -94,7 +95,7 @@ class Reinforcement {
       r.cells.push_back({std::move(how)});
       table.rows.push_back(std::move(r));
     };
-    row("beneath", words(capital(band.edge)));
+    row("beneath", said_plainly(capital(band.edge)));
     row("stitched", words(counted(band.rows, "row", "rows")));
     row("bones", words(capital(band.bones)));
     Text apart = measured(text_of(band.pitch, text_.shown_in(), mark_step(text_.shown_in()), Rounding::down)) + words(" at most");
@@ -109,14 +110,14 @@ class Reinforcement {
     Text out;
     for (const SayPiece& piece : read.pieces) {
       if (!piece.reference) {
-        out = out + sentence_text(piece.text, false);
+        out = out + said_plainly(piece.text);
         continue;
       }
       const SayReference r = read_reference(piece.text);
       if (r.quantity.empty()) {
         out = out + words(plan_.closure);
       } else if (!has(r.quantity.c_str())) {
-        return sentence_text(note.plainly, false);
+        return said_plainly(note.plainly);
       } else if (text_.figures().length(key_ + r.quantity)) {
         out = out + text_.measured(key_ + r.quantity);
       } else {
@@ -145,7 +146,7 @@ class Reinforcement {
     if (rules_.inspect.empty()) return;
     sheet.blocks.push_back(heading("After wearing, look for"));
     for (const std::string& line : rules_.inspect)
-      sheet.blocks.push_back(paragraph(tick_box() + words(" ") + sentence_text(line, false)));
+      sheet.blocks.push_back(paragraph(tick_box() + words(" ") + said_plainly(line)));
     sheet.blocks.push_back(paragraph(words("Mend what you find, and build that place one band stronger.")));
   }
 

@@ -137,6 +137,24 @@ Table notion_table(const PacketInput& input, const FigureText& text) {
   return table;
 }
 
+Table bone_table(const PacketInput& input, const FigureText& text) {
+  const bool far = pinned_up(input);
+  Table table;
+  table.columns = {column(Column::Kind::tick, {}, far ? 30 : 20), column(Column::Kind::words, words("stock"), 0),
+                   column(Column::Kind::count, words("bones"), far ? 70 : 56), column(Column::Kind::words, words("to buy"), far ? 220 : 180, true)};
+  for (const BonePlan& plan : input.plans.bones) {
+    const std::string key = "bone stock/" + plan.stock + "/";
+    Text buy;
+    for (std::size_t i = 0; i < plan.to_buy.size(); ++i) {
+      const std::string k = whole_number(static_cast<std::int64_t>(i + 1));
+      buy = buy + words((i > 0 ? " and " : "") + text.value(key + "to buy " + k) + " × ") + text.drawn(key + "sold length " + k, Inline::Size::as_text, Face::bold);
+    }
+    table.rows.push_back({Row::Kind::plain, {{plan.to_buy.empty() ? Text{} : tick_box()}, {bold(plan.stock) + words(": " + plan.kind)},
+                                             {words(text.value(key + "bones"))}, {buy.empty() ? words("nothing more") : buy}}});
+  }
+  return table;
+}
+
 }  // namespace
 
 Sheet to_buy_sheet(const PacketInput& input) {
@@ -160,6 +178,10 @@ Sheet to_buy_sheet(const PacketInput& input) {
   if (!input.project.notions.empty()) {
     sheet.blocks.push_back(heading("Notions"));
     sheet.blocks.push_back(block(notion_table(input, text)));
+  }
+  if (!input.plans.bones.empty()) {
+    sheet.blocks.push_back(heading("Bones"));
+    sheet.blocks.push_back(block(bone_table(input, text)));
   }
   return sheet;
 }

@@ -1,5 +1,7 @@
 #include "packet/wording.h"
 
+#include "units/read.h"
+
 #include "units/print.h"
 
 namespace gownsheaf {
@@ -90,6 +92,28 @@ std::string replaced(std::string text, std::string_view what, std::string_view w
     text.replace(at, what.size(), with);
   }
   return text;
+}
+
+std::string in_unit_of(std::string_view text, ShownIn shown_in) {
+  std::string out;
+  if (shown_in == ShownIn::inches) return std::string(text);
+  const auto digit = [](char c) { return c >= '0' && c <= '9'; };
+  std::size_t i = 0;
+  while (i < text.size()) {
+    std::size_t end = i;
+    if (digit(text[i]) && (i == 0 || text[i - 1] == ' ' || text[i - 1] == '(')) {
+      while (end < text.size() && (digit(text[end]) || text[end] == '/' || (text[end] == ' ' && end + 1 < text.size() && digit(text[end + 1])))) ++end;
+      const bool inches = text.substr(end, 3) == " in" && (end + 3 == text.size() || !((text[end + 3] >= 'a' && text[end + 3] <= 'z')));
+      const auto length = inches ? read_length(std::string(text.substr(i, end - i)) + " in", "") : ReadResult<WrittenLength>{Misread{}};
+      if (inches && length.ok()) {
+        out += text_of(length.value().length, shown_in, Length::mm(1), Rounding::nearest).plain();
+        i = end + 3;
+        continue;
+      }
+    }
+    out += text[i++];
+  }
+  return out;
 }
 
 }  // namespace gownsheaf
