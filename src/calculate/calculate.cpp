@@ -1,6 +1,7 @@
 #include "calculate/calculate.h"
 
 #include "calculate/accepted.h"
+#include "calculate/body_and_skirt.h"
 #include "calculate/cut_list.h"
 #include "calculate/facts.h"
 #include "calculate/given_figures.h"
@@ -28,6 +29,7 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
   if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures);
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
+  judge_by_the_body(project, sums, diag);
 
   apply_accepted(project, diag);
   const FactLookup facts = facts_of(project, figures, plans);
