@@ -82,6 +82,15 @@ Slabs slabs_of(const StepBlock& step, const Bench& bench) {
       }
     }
   }
+  if (!step.id.empty()) {
+    // A gate's act takes the whole width: its name stands under the last line.
+    const double small = bench.scale().smallest;
+    if (step.gate) figures_end = left.bottom();
+    for (const Text& line : bench.type.lines(condensed(step.id), kFigureRoom, small)) {
+      set_ending_at(slab.marks, bench, line, {kLiveWidth, figures_end + bench.text_base()}, small);
+      figures_end += bench.step();
+    }
+  }
   slab.height = std::max(left.bottom(), figures_end) + top;
   if (!slab.cuts.empty()) slab.cuts.pop_back();  // nothing but white after the last line
   if (step.gate) {

@@ -24,6 +24,7 @@ StepBlock step_block(const PlannedStep& s, const FigureText& text) {
   StepBlock b;
   b.number = s.number;
   b.anchor = step_anchor(s.number);
+  b.id = s.id;
   b.cannot_undo = s.cannot_undo;
   for (const std::string& hold : s.holds) {
     const std::string until = hold.rfind("until", 0) == 0 ? hold : "until settled: " + hold;
@@ -88,6 +89,10 @@ Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_step
   if (later > 0) {
     sheet.answer = sheet.answer + words(" " + counted(later, "step follows", "steps follow") +
                                         "; make the packet again when these are done.");
+  }
+  if (!shown.empty()) {
+    sheet.blocks.push_back(paragraph(bold("Done?") + words(" In the project file, under work, write done: [{ step: " + shown.front()->id +
+                                                           " }]. The small words at the right of each step are its name there."), true));
   }
   const Text care = cautions(shown);
   if (!care.empty()) sheet.blocks.push_back(paragraph(care));
