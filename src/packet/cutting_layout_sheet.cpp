@@ -100,8 +100,10 @@ void draw_strip(const PacketInput& input, const LayPlan& plan, const LaidStrip& 
     }
     LayDrawing drawn = draw_lay_part(plan, strip, parts, i, first_left_over, text, input.typesetter);
     const bool numbered = !drawn.numbered.empty();
-    sheet.blocks.push_back(block(std::move(drawn.drawing), numbered));
-    if (numbered) sheet.blocks.push_back(paragraph(condensed("By their numbers: ") + drawn.numbered + condensed("."), true));
+    const bool past = i + 1 == parts.parts.size() && parts.drawn_to < strip.length;  // what is said below stays with it
+    sheet.blocks.push_back(block(std::move(drawn.drawing), numbered || past));
+    if (numbered)
+      sheet.blocks.push_back(block(Paragraph{condensed("By their numbers: ") + drawn.numbered + condensed("."), true}, past));
   }
   if (!parts.parts.empty() && parts.drawn_to < strip.length) {
     sheet.blocks.push_back(paragraph(sentence_text("Past " + ruler_text(parts.drawn_to, text.shown_in()).plain() +

@@ -88,11 +88,11 @@ Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_step
   for (const PlannedStep* s : shown) sheet.blocks.push_back(block(step_block(*s, text)));
   if (later > 0) {
     sheet.answer = sheet.answer + words(" " + counted(later, "step follows", "steps follow") +
-                                        "; make the packet again when these are done.");
+                                        "; when these are done, write their small names under done, and make the packet again.");
   }
-  if (!shown.empty()) {
-    sheet.blocks.push_back(paragraph(bold("Done?") + words(" In the project file, under work, write done: [{ step: " + shown.front()->id +
-                                                           " }]. The small words at the right of each step are its name there."), true));
+  if (later == 0 && !shown.empty()) {
+    sheet.blocks.push_back(paragraph(bold("Done?") + words(" The small words at the right name each step. Write the name in the "
+                                                           "project file, under work, in the list done: - step: " + shown.front()->id + "."), true));
   }
   const Text care = cautions(shown);
   if (!care.empty()) sheet.blocks.push_back(paragraph(care));
