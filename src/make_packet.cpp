@@ -2,6 +2,7 @@
 
 #include "calculate/facts.h"
 #include "check/check.h"
+#include "check/key_spec.h"
 #include "files/files.h"
 #include "older_figures.h"
 #include "packet/compose.h"
@@ -65,7 +66,7 @@ Understood understand(const Order& order, const WorkOptions& work, Made& made, D
   }
   u.project_hash = sha256(*bytes.value);
   made.sources.push_back(lines_of(*bytes.value, order.project_path));
-  const Entry source = read_yaml(*bytes.value, order.project_path, diag);
+  const Entry source = read_yaml(*bytes.value, order.project_path, diag, {.keys = key_words()});
   Diagnostics template_faults;  // the maker's file is not to blame for these
   u.templates = load_templates(order.template_folder, template_faults, made.sources);
   if (template_faults.has_errors() || u.templates.sets.empty()) {

@@ -1,6 +1,7 @@
 #include "calculate/calculate.h"
 
 #include "calculate/accepted.h"
+#include "calculate/body_and_skirt.h"
 #include "calculate/bones.h"
 #include "calculate/closures.h"
 #include "calculate/cloth_weight.h"
@@ -36,6 +37,7 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
   if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures);
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
+  judge_by_the_body(project, sums, diag);
   if (clean("closures")) plans.closures = add_closures(project, figures, diag);
   if (clean("bones") && clean("bone stock")) plans.bones = add_bones(project, figures, diag);
   const std::optional<Mass> skirt = add_skirt_weight(project, plans, figures);

@@ -140,7 +140,7 @@ class CutList {
       const auto width = shrunk_width(cloth);
       if (!width) return std::nullopt;
       NewFigure f = figure(piece, "cut width", name);
-      f.is(*width).from("cloths/" + name + "/width");
+      f.is(*width).shown_as(Shown::mark).from("cloths/" + name + "/width");
       if (*width == *cloth.width)
         f.working("a full breadth", "selvage to selvage", worked(*cloth.width, in_));
       else

@@ -199,7 +199,7 @@ class Judge {
     for (const PlannedStep* s : waiting_before(cuts)) {
       const bool earlier_cut = cuts_good_cloth(*s) && !s->item.empty() && free_to_cut(*s);
       if (!earlier_cut) {
-        v.reason = "Step " + whole_number(s->number) + ", " + act_words(*s) + ", is not done.";
+        v.reason = "Step " + whole_number(s->number) + ", " + act_words(*s) + (s->condition.empty() ? "" : " (if " + s->condition + ")") + ", is not done.";
         return;
       }
       const std::string name = "the " + s->item;

@@ -24,6 +24,8 @@ class NewFigure {
 
   NewFigure& is(Value value) { figure_.value = std::move(value); return *this; }
   NewFigure& at(const SourceSpan& span) { figure_.origin = span; return *this; }
+  // Shown otherwise than its kind is: a full breadth is as wide as the cloth, not rounded past it.
+  NewFigure& shown_as(Shown shown) { figure_.shown = shown; return *this; }
   NewFigure& written() { figure_.formula.clear(); return *this; }
   NewFigure& from(std::string_view key);  // another figure
   // A project value: `name` is its path by names, "pieces/skirt breadth/hem", or "" when the figure is that value itself.

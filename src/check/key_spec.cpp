@@ -94,6 +94,17 @@ const std::vector<KeySpec>& key_specs() {
   return keys;
 }
 
+std::vector<std::string> key_words() {
+  std::vector<std::string> words;
+  for (const KeySpec& spec : key_specs()) {
+    const std::string_view last = spec.path.substr(spec.path.rfind('/') + 1);  // npos + 1 is the whole path
+    if (last != "*") words.emplace_back(last);
+  }
+  std::sort(words.begin(), words.end());
+  words.erase(std::unique(words.begin(), words.end()), words.end());
+  return words;
+}
+
 const KeySpec* find_key(std::string_view path) {
   const auto it = index().by_path.find(path);
   return it == index().by_path.end() ? nullptr : it->second;

@@ -48,6 +48,7 @@ struct StepBlock {
   std::string cannot_undo;    // "cuts good cloth"
   std::vector<Text> figures;  // right-aligned, 140 wide, one a line, at most three
   std::string anchor;         // links from elsewhere: "step 7"
+  std::string id;             // smallest letters, under the figures: what the maker writes to mark it done; may be empty
 };
 
 struct WriteIn { std::vector<std::pair<Text, double>> blanks; };  // label and least width of the line in points

@@ -82,6 +82,15 @@ Slabs slabs_of(const StepBlock& step, const Bench& bench) {
       }
     }
   }
+  if (!step.id.empty()) {
+    // A gate's act takes the whole width: its name stands under the last line.
+    const double small = bench.scale().smallest;
+    if (step.gate) figures_end = left.bottom();
+    for (const Text& line : bench.type.lines(condensed(step.id), kFigureRoom, small)) {
+      set_ending_at(slab.marks, bench, line, {kLiveWidth, figures_end + bench.text_base()}, small);
+      figures_end += bench.step();
+    }
+  }
   const auto any = [](const std::vector<Text>& texts) { return std::any_of(texts.begin(), texts.end(), any_changed); };
   slab.changed = any(step.holds) || any_changed(step.act) || any_changed(step.reason) || any(step.figures);
   slab.height = std::max(left.bottom(), figures_end) + top;

@@ -74,6 +74,7 @@ void next_acts(const PacketInput& input, Sheet& sheet) {
   for (const PlannedStep* s : acts) {
     PairRow row;
     row.left = bold(capital(nth_step(s->number))) + condensed(" " + s->cannot_undo);
+    if (s->conditional && !s->condition.empty()) row.right = words("If " + s->condition + ": ");
     for (const Inline& part : text.act(s->act)) {  // the act is bold on its step and plain here
       Inline one = part;
       if (one.kind == Inline::Kind::words) one.face = Face::regular;

@@ -20,9 +20,19 @@ std::vector<const LaidStrip*> printed_strips(const LayPlan& plan) {
   return strips;
 }
 
-Text answer(const LayPlan& plan, const FigureText& text) {
+Text answer(const LayPlan& plan, const std::vector<const LaidStrip*>& strips, const FigureText& text) {
   const std::string key = "cloths/" + plan.cloth;
   const std::int64_t pieces = text.count(key + "/pieces");
+  if (strips.size() > 1) {  // what is drawn below: the lengths there are, not one length that would hold them all
+    const auto used = std::count_if(strips.begin(), strips.end(), [](const LaidStrip* s) { return !s->placed.empty(); });
+    const std::string on = used == 1 ? "one" : whole_number(used);
+    Text out = words("One layer, right side up. " + counted(pieces, "piece", "pieces") + " on " + on + " of the " +
+                     whole_number(static_cast<std::int64_t>(strips.size())) + " lengths there are");
+    if (used == static_cast<std::int64_t>(strips.size()))
+      out = words("One layer, right side up. " + counted(pieces, "piece", "pieces") + " on the " + on + " lengths there are");
+    if (text.has(key + "/bought")) out = out + words("; ") + text.measured(key + "/bought") + words(" bought in all");
+    return out + words(".");
+  }
   Text out = words("One layer, right side up. " + counted(pieces, "piece", "pieces") + " on ") +
              text.measured(key + "/lay length");
   if (text.has(key + "/bought")) out = out + words("; ") + text.measured(key + "/bought") + words(" bought.");
@@ -30,15 +40,20 @@ Text answer(const LayPlan& plan, const FigureText& text) {
   return out;
 }
 
-Text lie_of_the_pieces(const PacketInput& input, const LayPlan& plan, const FigureText& text) {
+bool any_on_fold(const LayPlan& plan) {
+  return std::any_of(plan.cut.begin(), plan.cut.end(), [](const CutPiece& c) { return c.on_fold; });
+}
+
+Text lie_of_the_pieces(const PacketInput& input, const LayPlan& plan, bool several, const FigureText& text) {
   const std::string key = "cloths/" + plan.cloth;
   std::string way = plan.one_way ? "Every piece lies this way, its top to the left."
                                  : "Tops to the left; a piece may also be turned end for end.";
-  Text out = words(way + " No lay can be shorter than ") + text.checking(key + "/bound") + words(".");
+  Text out = words(way + (several ? " On one length no lay can be shorter than " : " No lay can be shorter than ")) + text.checking(key + "/bound") + words(".");
   const Cloth* cloth = input.project.cloth(plan.cloth);
   if (text.has(key + "/shrinks") && cloth != nullptr && !(cloth->shrunk_already.known() && *cloth->shrunk_already)) {
     out = out + words(" Shrink the cloth first: the lay is of shrunk cloth.");
   }
+  if (any_on_fold(plan)) out = out + words(" A piece on the fold lies opened out; the broken line in it is its fold.");
   return out;
 }
 
@@ -85,8 +100,10 @@ void draw_strip(const PacketInput& input, const LayPlan& plan, const LaidStrip& 
     }
     LayDrawing drawn = draw_lay_part(plan, strip, parts, i, first_left_over, text, input.typesetter);
     const bool numbered = !drawn.numbered.empty();
-    sheet.blocks.push_back(block(std::move(drawn.drawing), numbered));
-    if (numbered) sheet.blocks.push_back(paragraph(condensed("By their numbers: ") + drawn.numbered + condensed("."), true));
+    const bool past = i + 1 == parts.parts.size() && parts.drawn_to < strip.length;  // what is said below stays with it
+    sheet.blocks.push_back(block(std::move(drawn.drawing), numbered || past));
+    if (numbered)
+      sheet.blocks.push_back(block(Paragraph{condensed("By their numbers: ") + drawn.numbered + condensed("."), true}, past));
   }
   if (!parts.parts.empty() && parts.drawn_to < strip.length) {
     sheet.blocks.push_back(paragraph(sentence_text("Past " + ruler_text(parts.drawn_to, text.shown_in()).plain() +
@@ -141,8 +158,8 @@ Sheet cutting_layout_sheet(const PacketInput& input, const LayPlan& plan) {
   const std::vector<const LaidStrip*> strips = printed_strips(plan);
   Sheet sheet;
   sheet.section = Section::cut;
-  sheet.answer = answer(plan, text);
-  sheet.blocks.push_back(paragraph(lie_of_the_pieces(input, plan, text) + cut_in_steps(input, plan), true));
+  sheet.answer = answer(plan, strips, text);
+  sheet.blocks.push_back(paragraph(lie_of_the_pieces(input, plan, strips.size() > 1, text) + cut_in_steps(input, plan), true));
   say_short(plan, text, sheet);
   std::size_t first_left_over = 1;
   for (const LaidStrip* strip : strips) {

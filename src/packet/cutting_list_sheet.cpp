@@ -102,8 +102,7 @@ Sheet cutting_list_sheet(const PacketInput& input) {
     sheet.blocks.push_back(paragraph(tag(Tag::hold) + words(" ") + words(d.sentence), true));
   }
   sheet.blocks.push_back(paragraph(
-      bold("Cut in this order: ") +
-      words("a long piece cannot come out of scraps. Sizes are of shrunk cloth, of the piece opened out."), true));
+      bold("Cut in this order.") + words(" Sizes are of shrunk cloth, of the piece opened out."), true));
   return sheet;
 }
 

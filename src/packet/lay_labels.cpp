@@ -62,6 +62,13 @@ void draw_upright_grain(std::vector<DrawingItem>& grain, const Box& box, Length 
   grain.push_back(arrowhead({x, top}, 1));
 }
 
+// The fold of a piece that lies opened out: down its middle, from top to hem. Dash of the fold of the cloth.
+void draw_fold(std::vector<DrawingItem>& marks, const Box& box, bool turned) {
+  const Length x = box.x + box.width.times(1, 2), y = box.y + box.height.times(1, 2);
+  const std::vector<int> dash{12, 3, 2, 3};
+  marks.push_back(turned ? line({x, box.y}, {x, box.bottom()}, 1.0, dash) : line({box.x, y}, {box.right(), y}, 1.0, dash));
+}
+
 const CutPiece* find_cut(const LayPlan& plan, const std::string& piece) {
   for (const CutPiece& c : plan.cut) {
     if (c.piece == piece) return &c;
@@ -91,6 +98,8 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
     else draw_grain(grain, box, low);
   };
 
+  const bool folded = cut != nullptr && cut->on_fold;
+  if (folded) draw_fold(grain, box, quarter_round || laid.turned);
   const std::vector<std::vector<Line>> ways{
       {{named, large}, {size, small}},
       {{named, small}, {size, small}},
@@ -101,12 +110,12 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
   const double below = quarter_round ? 0 : kGrainRoom;
   for (const auto& way : ways) {
     if (has_grain && fits(labels, way, box, below)) {
-      place(labels, way, box, below, false);
+      place(labels, way, box, below, folded);
       arrow();
       return;
     }
     if (box.height < pt(32) && fits(labels, way, box, 0)) {  // too low for name and arrow: the name is worth more
-      place(labels, way, box, 0, false);
+      place(labels, way, box, 0, folded);
       return;
     }
   }
@@ -121,6 +130,7 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
     label.up = Label::Up::middle;
     label.size = s;
     label.angle = 90;
+    label.on_white = folded;
     labels.in_order.push_back(label);
     return;
   }

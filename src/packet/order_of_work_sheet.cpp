@@ -24,6 +24,7 @@ StepBlock step_block(const PlannedStep& s, const FigureText& text) {
   StepBlock b;
   b.number = s.number;
   b.anchor = step_anchor(s.number);
+  b.id = s.id;
   b.cannot_undo = s.cannot_undo;
   for (const std::string& hold : s.holds) {
     const std::string until = hold.rfind("until", 0) == 0 ? hold : "until settled: " + hold;
@@ -87,7 +88,11 @@ Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_step
   for (const PlannedStep* s : shown) sheet.blocks.push_back(block(step_block(*s, text)));
   if (later > 0) {
     sheet.answer = sheet.answer + words(" " + counted(later, "step follows", "steps follow") +
-                                        "; make the packet again when these are done.");
+                                        "; when these are done, write their small names under done, and make the packet again.");
+  }
+  if (later == 0 && !shown.empty()) {
+    sheet.blocks.push_back(paragraph(bold("Done?") + words(" The small words at the right name each step. Write the name in the "
+                                                           "project file, under work, in the list done: - step: " + shown.front()->id + "."), true));
   }
   const Text care = cautions(shown);
   if (!care.empty()) sheet.blocks.push_back(paragraph(care));

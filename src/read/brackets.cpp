@@ -1,4 +1,5 @@
 // Quotations and brackets, which may run over several lines.
+#include <algorithm>
 #include <vector>
 
 #include "read/findings.h"
@@ -169,6 +170,13 @@ class BracketLook {
       b.has_colon = true;
       b.word = word;
       state_ = State::fresh;
+    } else if (const std::string_view key = known_key_at_end(word); !key.empty()) {
+      std::string_view value = word.substr(0, word.size() - key.size());
+      while (!value.empty() && is_blank(value.back())) value.remove_suffix(1);
+      found_.report("comma-missing", {p_.line, text_from_.column + (word.size() - key.size())}, key.size(),
+                    "A comma is missing between `" + std::string(b.word) + "` and `" + std::string(key) + "`.",
+                    "`" + std::string(b.word) + ": " + std::string(value) + ", " + std::string(key) + ":`");
+      found_.replace(p_, 1, ';');
     } else {
       const bool comma_missing = state_ == State::text && text_from_.line != p_.line;
       found_.report("second-colon", p_, 1,
@@ -179,6 +187,17 @@ class BracketLook {
       found_.replace(p_, 1, ';');
     }
     ++p_.column;
+  }
+
+  // The longest known key that ends these words and leaves a value before it; else "".
+  std::string_view known_key_at_end(std::string_view words) const {
+    if (open_.back().sign != '{' || open_.back().word.empty()) return {};
+    for (std::size_t i = 1; i < words.size(); ++i) {
+      if (!is_blank(words[i - 1]) || is_blank(words[i])) continue;
+      const std::string_view rest = words.substr(i);
+      if (std::find(found_.keys.begin(), found_.keys.end(), rest) != found_.keys.end()) return rest;
+    }
+    return {};
   }
 
   void question_mark() {

@@ -18,7 +18,7 @@ const Entry* Entry::find(std::string_view wanted) const {
 Entry read_yaml(const std::string& bytes, const std::string& file_name, Diagnostics& diag, const ReadLimits& limits) {
   const auto lines = clean_text(bytes, file_name, diag);
   if (!lines) return {};
-  Findings found(*lines, diag);
+  Findings found(*lines, diag, limits.keys);
   first_look(found);
   const auto first_mistake = found.first_line();
   Gathered gathered =

@@ -21,7 +21,11 @@ struct Entry {
   const Entry* find(std::string_view wanted) const;  // child of a block by exact key, or null
 };
 
-struct ReadLimits { int depth = 64; std::size_t entries = 100000; };
+struct ReadLimits {
+  int depth = 64;
+  std::size_t entries = 100000;
+  std::vector<std::string> keys = {};  // words that the reader of the entries knows: a comma missing before one is said
+};
 
 // Parses one YAML document. Refuses, in plain sentences with the codes of docs/diagnostics.md: an empty file, tabs used as
 // indent, bad UTF-8, NUL and other control characters, UTF-16, duplicate keys, anchors, aliases, tags, merge keys, a

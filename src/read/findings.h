@@ -5,6 +5,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "read/source_lines.h"
 
@@ -12,7 +13,8 @@ namespace gownsheaf {
 
 class Findings {
  public:
-  Findings(const SourceLines& source, Diagnostics& diag) : lines(source), mended_(source.text()), diag_(diag) {}
+  Findings(const SourceLines& source, Diagnostics& diag, const std::vector<std::string>& known_keys)
+      : lines(source), keys(known_keys), mended_(source.text()), diag_(diag) {}
 
   void report(const std::string& code, Place at, std::size_t bytes, std::string sentence, std::string hint,
               std::optional<Place> also = {});
@@ -24,6 +26,7 @@ class Findings {
   std::string mended() const;
 
   const SourceLines& lines;
+  const std::vector<std::string>& keys;
 
  private:
   std::string mended_;

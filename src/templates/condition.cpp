@@ -79,6 +79,23 @@ Truth holds_at(const Node& node, const FactLookup& facts, std::string_view item)
   return word == nullptr ? Truth::unknown : truth_of(*word == node.word);
 }
 
+// "cloth pieces >= 1" as it is spoken: "the number of cloth pieces is at least 1".
+std::string compared(const Node& node, bool turned) {
+  std::string quantity = node.asked;
+  if (const auto sign = quantity.find_last_of("<>="); sign != std::string::npos) quantity.erase(0, sign + 1);
+  while (quantity.starts_with(' ')) quantity.erase(0, 1);
+  const std::string of = node.fact->type == FactType::count ? "the number of " + std::string(node.fact->name) : std::string(node.fact->meaning);
+  const auto is = [&](const char* words) { return of + " is " + words + quantity; };
+  switch (node.than) {
+    case Node::Than::less: return is(turned ? "at least " : "less than ");
+    case Node::Than::at_most: return is(turned ? "more than " : "at most ");
+    case Node::Than::equal: return is(turned ? "not " : "");
+    case Node::Than::at_least: return is(turned ? "less than " : "at least ");
+    case Node::Than::more: return is(turned ? "at most " : "more than ");
+  }
+  return "";
+}
+
 // Only what is unknown: parts of an `and` that are yes, and of an `or` that are no, settle nothing and are left out.
 std::string open_at(const Node& node, const FactLookup& facts, std::string_view item, bool turned) {
   if (holds_at(node, facts, item) != Truth::unknown) return "";
@@ -90,14 +107,9 @@ std::string open_at(const Node& node, const FactLookup& facts, std::string_view 
       if (a.empty() || b.empty() || a == b) return a.empty() ? b : a;
       return a + ((node.op == Node::Op::both) != turned ? " and " : " or ") + b;
     }
-    case Node::Op::has: {
-      const bool sentence = node.fact->type == FactType::yes_no;
-      if (sentence) return (turned ? "it is not so that " : "") + std::string(node.fact->meaning);
-      const bool counted = node.fact->type == FactType::count;
-      return std::string(counted ? "there are " : "there is ") + (turned ? "no " : counted ? "" : "a ") + std::string(node.fact->name);
-    }
-    case Node::Op::is_word: return std::string(node.fact->name) + (turned ? " is not " : " is ") + node.word;
-    case Node::Op::compare: return (turned ? "not " : "") + node.asked;
+    case Node::Op::has: return asked_of(*node.fact, "", turned);
+    case Node::Op::is_word: return asked_of(*node.fact, node.word, turned);
+    case Node::Op::compare: return compared(node, turned);
   }
   return "";
 }

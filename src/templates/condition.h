@@ -30,6 +30,9 @@ struct FactKind {
   bool computed = true;       // false: its calculator is not there yet, so its value is unknown
 };
 const std::vector<FactKind>& fact_kinds();   // sorted by name
+// What is asked of a fact, after `if`, in the trade's words: "the cloth may be wetted". `word` for `is`, "" for `has`;
+// `turned` for the opposite.
+std::string asked_of(const FactKind& fact, std::string_view word, bool turned);
 const FactKind* find_fact(std::string_view name);
 
 using FactValue = std::variant<std::monostate, bool, std::int64_t, Length, MassPerArea, Mass, Ratio, LoadPerLength, std::string>;

@@ -218,7 +218,7 @@ TEST_CASE("work: a condition that stays open keeps the step and says what is ope
   const auto work = planned(skirt_garment(), t);
   REQUIRE(ids(work) == Ids{"mock-up"});
   CHECK(work[0].conditional);
-  CHECK(work[0].condition == "the ease at some girth is 2 in or less");
+  CHECK(work[0].condition == "it fits with 2 in of ease or less");
 }
 
 TEST_CASE("work: an open hold stands on the step that it gates", "[work]") {

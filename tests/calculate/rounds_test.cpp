@@ -150,6 +150,14 @@ TEST_CASE("a seam at centre front moves every seam by half a breadth") {
   CHECK(g.worked.plans.pleats[0].seams_at == std::vector<Length>{in(219, 4)});  // 56 3/4 - 2
 }
 
+TEST_CASE("a full breadth is shown as wide as its cloth, never wider") {
+  Project p = garment::linen_skirt();
+  p.cloths[0].width = said(Length::tenth_mm(14732));  // 147.32 cm on the bolt: the pieces' step would give 147.4
+  const auto g = work_through(p);
+  REQUIRE(g.figures().find("pieces/skirt breadth/blue linen/cut width") != nullptr);
+  CHECK(length_at(g, "pieces/skirt breadth/blue linen/cut width", ShownIn::centimetres) == "147.3 cm");
+}
+
 TEST_CASE("gathers: flat, finished and fullness, any two") {
   Project p = garment::linen_skirt();
   p.pleats[0] = garment::run("waist", PleatKind::gathers, {"skirt breadth"});

@@ -125,6 +125,44 @@ TEST_CASE("order of work: what is done in one sentence, holds and what cannot be
   CHECK(says(page, "Stand the iron on its heel"));  // step 4 presses
 }
 
+TEST_CASE("order of work: each step shows the name that marks it done, and where that is written") {
+  const std::string page = text_of_sheet(skirt_by_hand().compose(), "order of work");
+  CAPTURE(page);
+  CHECK(says(page, "45 in three @ cut-breadths@slate wool"));
+  CHECK(says(page, "in the list done: - step: cut-breadths@slate wool."));
+}
+
+TEST_CASE("a step's condition stands before its act, at a glance too") {
+  SmallProject p = skirt_by_hand();
+  p.plans.work[1].conditional = true;
+  p.plans.work[1].condition = "the cloth may be wetted";
+  const std::vector<Sheet> sheets = p.compose();
+  CHECK(says(text_of_sheet(sheets, "order of work"), "2. If the cloth may be wetted: Cut 3 breadths"));
+  const std::string glance = text_of_sheet(sheets, "at a glance");
+  CAPTURE(glance);
+  CHECK(says(glance, "If the cloth may be wetted: Cut 3 breadths of slate wool"));
+}
+
+TEST_CASE("cutting layout: on several lengths the sentence speaks of those that are drawn, and a fold is named") {
+  SmallProject p = skirt_by_hand();
+  LayPlan& wool = p.plans.lays[0];
+  wool.cut[1].on_fold = true;
+  LaidStrip first = wool.to_buy, second = wool.to_buy;
+  first.name = "bought length 1";
+  second.name = "bought length 2";
+  first.placed.assign(wool.to_buy.placed.begin(), wool.to_buy.placed.begin() + 3);
+  second.placed.assign(wool.to_buy.placed.begin() + 3, wool.to_buy.placed.end());
+  second.left_over.clear();
+  wool.on_bought = {first, second};
+  wool.fits_bought = true;
+  const std::string page = text_of_sheet(p.compose(), "cutting layouts");
+  CAPTURE(page);
+  CHECK(says(page, "5 pieces on the 2 lengths there are; 5 1/2 yd bought in all."));
+  CHECK_FALSE(says(page, "pieces on 171 in"));
+  CHECK(says(page, "On one length no lay can be shorter than 143 in."));
+  CHECK(says(page, "the broken line in it is its fold"));
+}
+
 TEST_CASE("order of work: only the next few where the set asks for it") {
   SmallProject p = skirt_by_hand();
   p.set.sheets[1].next_steps = 2;
@@ -132,7 +170,7 @@ TEST_CASE("order of work: only the next few where the set asks for it") {
   CAPTURE(page);
   CHECK(says(page, "2. Cut"));
   CHECK_FALSE(says(page, "4. Mark"));
-  CHECK(says(page, "1 step follows; make the packet again"));
+  CHECK(says(page, "1 step follows; when these are done, write their small names under done, and make the packet again."));
   CHECK_FALSE(says(page, "iron"));  // nothing on this sheet is pressed
 }
 

@@ -7,6 +7,7 @@
 
 #include "calculate/calculate.h"
 #include "check/check.h"
+#include "check/key_spec.h"
 #include "files/files.h"
 #include "read/entry.h"
 #include "support/catch.h"
@@ -40,7 +41,7 @@ inline const Templates& the_library() {
 // Every message of a `check` of this file: reader, checker and calculators.
 inline std::vector<Diagnostic> messages_of(const std::string& path) {
   Diagnostics diag;
-  const Entry source = read_yaml(faulty_file(path).body, file_name_of(path), diag);
+  const Entry source = read_yaml(faulty_file(path).body, file_name_of(path), diag, {.keys = key_words()});
   if (source.kind != Entry::Kind::nothing) {
     const Project project = check_project(source, the_library(), diag);
     WorkOptions quick;

@@ -31,6 +31,7 @@ inline std::string plain_of(const Block& b) {
       if (!s.reason.empty()) out += " / " + plain(s.reason);
       if (!s.cannot_undo.empty()) out += " / Cannot be undone: " + s.cannot_undo + ".";
       for (const Text& f : s.figures) out += " > " + plain(f);
+      if (!s.id.empty()) out += " @ " + s.id;
       return out;
     }
     std::string operator()(const WriteIn& w) const {

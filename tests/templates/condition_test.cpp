@@ -168,10 +168,13 @@ TEST_CASE("condition: what is left open is said in plain words", "[condition]") 
   const Facts f{{"bodice", true}};
   Diagnostics diag;
   CHECK(parse_condition("has bodice and has fitted", kPlace, diag).open_question(lookup(f), "") ==
-        "the ease at some girth is 2 in or less");
-  CHECK(parse_condition("skirt kind is not gored", kPlace, diag).open_question(lookup(f), "") == "skirt kind is not gored");
+        "it fits with 2 in of ease or less");
+  CHECK(parse_condition("skirt kind is not gored", kPlace, diag).open_question(lookup(f), "") == "the skirt kind is not gored");
   CHECK(parse_condition("not has skirt", kPlace, diag).open_question(lookup(f), "") ==
-        "it is not so that some piece is part of a skirt");
+        "there is no skirt");
+  CHECK(parse_condition("cloth care is not never wet", kPlace, diag).open_question(lookup(f), "linen") == "the cloth may be wetted");
+  CHECK(parse_condition("cloth pieces >= 1", kPlace, diag).open_question(lookup(f), "linen") == "the number of cloth pieces is at least 1");
+  CHECK(parse_condition("not (hem depth > 2 in)", kPlace, diag).open_question(lookup(f), "") == "depth of the skirt's hem is at most 2 in");
   CHECK(parse_condition("has bodice", kPlace, diag).open_question(lookup(f), "").empty());
 }
 
