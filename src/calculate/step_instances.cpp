@@ -175,6 +175,10 @@ std::vector<std::string> items_of(const Project& project, const std::string& for
     for (const PleatRun& r : project.pleats) items.push_back(r.named.name);
   } else if (for_each == "piece") {
     for (const Piece& p : project.pieces) items.push_back(p.named.name);
+  } else if (for_each == "closure") {
+    for (const Closure& c : project.closures) items.push_back(c.named.name);
+  } else if (for_each == "bone") {
+    for (const Bone& b : project.bones) items.push_back(b.named.name);
   }
   return items;
 }

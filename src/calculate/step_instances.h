@@ -1,4 +1,4 @@
-// Library steps repeated for each cloth, run or piece, and the maker's own steps, as nodes that wait for each other.
+// Library steps repeated for each cloth, run, piece, closure or line of bones, and the maker's own steps, as nodes that wait for each other.
 #pragma once
 #include <string>
 #include <vector>
@@ -23,7 +23,7 @@ struct StepInstances {
   std::vector<StepNode> nodes;      // one for each step: absent where the condition is no, or where it is replaced
 };
 
-// Items of a `for each`: cloths with the outer ones first, runs, pieces, in the project's order.
+// Items of a `for each`: cloths with the outer ones first, runs, pieces, closures, lines of bones, in the project's order.
 std::vector<std::string> items_of(const Project& project, const std::string& for_each);
 StepInstances step_instances(const Project& project, const Templates& templates, const FactLookup& facts);
 

@@ -67,7 +67,7 @@ void read_closing_rules(const Entry& file, Templates& into, TemplateNames& names
 // What can be told only when all files are read: ids that others name, rings of hard edges whatever their conditions.
 void check_step_library(const Templates& all, Diagnostics& diag);
 
-// Every {…} of a text against the static table of figures. `for_each` is "" | "cloth" | "run" | "piece".
+// Every {…} of a text against the static table of figures. `for_each` is "" | "cloth" | "run" | "piece" | "closure" | "bone".
 struct ReferenceCount { int names = 0, figures = 0, faults = 0; };  // faults are told already
 ReferenceCount check_references(const Entry& e, const std::string& for_each, bool title_allowed, Diagnostics& diag);
 // Facts that speak of an item may stand only inside a `for each` of that item.

@@ -34,7 +34,7 @@ const std::vector<TemplateKey>& template_keys() {
       {"step", "plainly", V::text, false, "", "the act without figures: said where one of them is not known"},
       {"step", "shows", V::texts, false, "", "figures printed at the right, one a line, at most three"},
       {"step", "when", V::condition, false, "", "the step is there only when this holds"},
-      {"step", "for each", V::word, false, "cloth|run|piece", "the step is repeated for each of these"},
+      {"step", "for each", V::word, false, "cloth|run|piece|closure|bone", "the step is repeated for each of these"},
       {"step", "after", V::blocks, false, "", "steps that come first"},
       {"step", "with", V::id, false, "", "a step of the same sitting"},
       {"step", "replaces", V::id, false, "", "a step whose place this one takes where its condition holds"},

@@ -1,6 +1,6 @@
 // The texts of templates: words with `{…}` references between them.
 //
-//   {run} {cloth} {piece}   the item's own name, inside a `for each` of that kind
+//   {run} {cloth} {piece} {closure} {bone}   the item's own name, inside a `for each` of that kind
 //   {run:count}             short for a figure of that item (pleats/RUN/count)
 //   {skirt/joined round}    any figure by its whole key
 #pragma once
@@ -25,7 +25,7 @@ SayRead read_say(std::string_view text);
 
 // A reference taken apart. `section` is that of figures/: "cloths", "pleats", "pieces", or the first part of a whole key.
 struct SayReference {
-  std::string item_word;   // "run", "cloth", "piece", or "" for a whole key
+  std::string item_word;   // "run", "cloth", "piece", "closure", "bone", or "" for a whole key
   std::string section;
   std::string quantity;    // "" when the item's own name is meant
 };

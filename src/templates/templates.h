@@ -38,7 +38,7 @@ struct Step {
   std::string plainly;        // the act without figures: said where a figure of `say` is not known
   std::vector<std::string> shows;  // figure references, printed alone at the right (at most three)
   Condition when;
-  std::string for_each;       // "" | "cloth" | "run" | "piece"
+  std::string for_each;       // "" | "cloth" | "run" | "piece" | "closure" | "bone"
   std::vector<After> after;
   std::string with, replaces;
   std::string gate;           // "" or the fitting's name
