@@ -58,6 +58,7 @@ std::string_view section_of_item(std::string_view item_word) {
   if (item_word == "run") return "pleats";
   if (item_word == "cloth") return "cloths";
   if (item_word == "piece") return "pieces";
+  if (item_word == "fitting") return "fittings";
   return "";
 }
 

@@ -5,7 +5,9 @@
 #include <string>
 #include <vector>
 
+#include "templates/cautions.h"
 #include "templates/condition.h"
+#include "templates/fitting_checks.h"
 #include "units/quantities.h"
 
 namespace gownsheaf {
@@ -67,6 +69,8 @@ struct Templates {
   std::vector<PacketSet> sets;
   std::vector<Step> steps;     // in file order, files in name order
   std::vector<ClothKind> cloth_kinds;
+  std::vector<FittingChecks> fitting_checks;  // in file order, files in name order
+  std::vector<Caution> cautions;
   std::map<std::string, std::string> fingerprints;  // template file -> sha256
   const PacketSet* set(std::string_view name) const;
   const Step* step(std::string_view id) const;
