@@ -3,13 +3,27 @@
 #include "calculate/accepted.h"
 #include "calculate/cut_list.h"
 #include "calculate/facts.h"
+#include "calculate/fitting.h"
+#include "calculate/fitting_pages.h"
+#include "calculate/girths.h"
 #include "calculate/given_figures.h"
 #include "calculate/lay.h"
 #include "calculate/order_of_work.h"
 #include "calculate/pleats_figures.h"
 #include "calculate/rounds.h"
+#include "calculate/safety.h"
 
 namespace gownsheaf {
+namespace {
+
+std::vector<std::string> gates_of(const Templates& templates) {
+  std::vector<std::string> gates;
+  for (const Step& s : templates.steps)
+    if (!s.gate.empty()) gates.push_back(s.gate);
+  return gates;
+}
+
+}  // namespace
 
 Worked calculate(const Project& project, const Templates& templates, const WorkOptions& options, Diagnostics& diag) {
   Worked worked;
@@ -29,9 +43,16 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures);
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
 
+  add_girths(project, figures);
+  const std::vector<FittingChange> changes = add_fittings(project, figures, diag);
+  check_fittings(project, gates_of(templates), diag);
+  check_safety(project, figures, diag);
+
   apply_accepted(project, diag);
   const FactLookup facts = facts_of(project, figures, plans);
   plans.work = order_of_work(project, templates, figures, facts, diag);
+  plans.fittings = fitting_pages(project, templates, figures, facts, plans.work, changes);
+  plans.cautions = cautions_called_for(project, templates, facts);
   plans.may_cut = may_i_cut(project, plans, figures, diag);
   return worked;
 }

@@ -71,13 +71,13 @@ Sharing sharing_at(const Project& project, const Finding& finding) {
   if (const EdgeLine* edge = project.edge(finding.where)) {
     if (edge->kind.ends_with("closing")) return {ChangeRule::closing, 2, {}, true};
     if (edge->kind == "lower edge") return {ChangeRule::top, 1, {}, true};
-    return {of_girth || finding.is == "gapes" ? ChangeRule::wedge : ChangeRule::point, 1, {}, true};
+    return {of_girth || finding.is == "gapes" ? ChangeRule::wedge : ChangeRule::point, 2, {}, true};
   }
   if (same_name(finding.where, "shoulder")) return {ChangeRule::shoulder_tip, 1, {}, true};
   if (same_name(finding.where, "waist to floor")) return {ChangeRule::top, 1, {}, true};
   if (!is_girth(finding.where)) return {ChangeRule::point, 1, {}, true};
-  if (!of_girth) return {finding.is == "gapes" ? ChangeRule::wedge : ChangeRule::point, 1, {}, true};
-  if (one_of(kOtherGirths, finding.where)) return {ChangeRule::wedge, 1, {}, true};
+  if (!of_girth) return {finding.is == "gapes" ? ChangeRule::wedge : ChangeRule::point, 2, {}, true};
+  if (one_of(kOtherGirths, finding.where)) return {ChangeRule::wedge, 2, {}, true};
   if (same_name(finding.where, "waist") && !has_bodice(project))
     if (const std::int64_t pleats = pleats_in(project, nullptr); pleats > 0) return over_pleats(pleats);
   return seams_across(project, finding.where);
