@@ -18,7 +18,7 @@ const std::vector<TemplateKey>& template_keys() {
       {"set", "private", V::word, true, "shown|hidden", "whether body measures and what is worked from them print"},
       {"set", "sheets", V::blocks, true, "", "the sheets, in the order they print"},
       {"sheet", "sheet", V::word, true, kSheets, "which sheet"},
-      {"sheet", "title", V::text, true, "", "its title; may hold {title}, {run}, {cloth}"},
+      {"sheet", "title", V::text, true, "", "its title; may hold {title}, {run}, {cloth}, {fitting}"},
       {"sheet", "for each", V::word, false, "run|cloth|fitting", "one sheet for each of these"},
       {"sheet", "when", V::condition, false, "", "printed only when this holds"},
       {"sheet", "steps", V::text, false, "", "order of work: only the next few, `next 8`"},

@@ -50,7 +50,9 @@ void read_fitting_checks(const Entry& file, Templates& into, TemplateNames& name
     for (const Entry* line : gate.blocks("look")) checks.lines.push_back(line_of(*line, diag));
     if (const Entry* look = gate.entry("look"); look != nullptr && checks.lines.empty())
       gate.error("value-empty", "look", "`look` names nothing to look at.", "look: [{ at: Waist, … }]");
-    if (!checks.gate.empty() && names.fresh("gate", checks.gate, checks.at, diag)) into.fitting_checks.push_back(std::move(checks));
+    const bool fresh = !checks.gate.empty() && names.fresh("gate", checks.gate, checks.at, diag);
+    if (fresh && !checks.title.empty() && names.fresh("page of fittings", checks.title, gate.at("title"), diag))
+      into.fitting_checks.push_back(std::move(checks));
   }
 }
 

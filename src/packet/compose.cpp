@@ -10,13 +10,14 @@ namespace gownsheaf {
 namespace {
 
 constexpr std::string_view kSheets[] = {"at a glance", "contents",      "to buy", "cutting list", "cutting layouts",
-                                        "pleats",      "order of work", "how it was worked out"};
+                                        "pleats",      "fitting checklist", "order of work", "cautions", "how it was worked out"};
 
 // Sheets that are made once for each item even when the set does not say `for each`.
 std::string repeats_over(const SheetEntry& entry) {
   if (!entry.for_each.empty()) return entry.for_each;
   if (entry.sheet == "cutting layouts") return "cloth";
   if (entry.sheet == "pleats") return "run";
+  if (entry.sheet == "fitting checklist") return "fitting";
   return "";
 }
 
@@ -26,6 +27,9 @@ std::vector<std::string> items_of(const PacketInput& input, const std::string& k
     for (const LayPlan& lay : input.plans.lays) items.push_back(lay.cloth);
   } else if (kind == "run") {
     for (const PleatPlan& plan : input.plans.pleats) items.push_back(plan.run);
+  } else if (kind == "fitting") {  // on the wall hangs only the one that comes next
+    for (const FittingPlan& plan : input.plans.fittings)
+      if (items.empty() || !pinned_up(input)) items.push_back(plan.title);
   } else {
     items.push_back("");
   }
@@ -50,6 +54,12 @@ Sheet sheet_of(const PacketInput& input, const SheetEntry& entry, const std::str
                                  [&](const PleatPlan& p) { return p.run == item; });
     return pleats_sheet(input, *at);
   }
+  if (entry.sheet == "fitting checklist") {
+    const auto at = std::find_if(input.plans.fittings.begin(), input.plans.fittings.end(),
+                                 [&](const FittingPlan& p) { return p.title == item; });
+    return fitting_checklist_sheet(input, *at);
+  }
+  if (entry.sheet == "cautions") return cautions_sheet(input);
   if (entry.sheet == "order of work") return order_of_work_sheet(input, entry.next_steps);
   if (entry.sheet == "how it was worked out") return worked_out_sheet(input);
   if (entry.sheet == "at a glance") return at_a_glance_sheet(input);

@@ -43,6 +43,8 @@ Sheet to_buy_sheet(const PacketInput& input);
 Sheet cutting_list_sheet(const PacketInput& input);
 Sheet cutting_layout_sheet(const PacketInput& input, const LayPlan& plan);
 Sheet pleats_sheet(const PacketInput& input, const PleatPlan& plan);
+Sheet fitting_checklist_sheet(const PacketInput& input, const FittingPlan& plan);
+Sheet cautions_sheet(const PacketInput& input);
 Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_steps);
 Sheet worked_out_sheet(const PacketInput& input);
 
