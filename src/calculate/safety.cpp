@@ -79,21 +79,24 @@ void check_burning(const Project& project, const Cloth& cloth, Figures& figures,
   diag.add(std::move(d));
 }
 
-void check_fraying(const Project& project, const Piece& piece, Diagnostics& diag) {
-  if (!piece.seam_allowance.known()) return;
-  for (const std::string& name : piece.from) {
-    const Cloth* cloth = project.cloth(name);
-    if (cloth == nullptr || cloth->frays.origin != Origin::written || *piece.seam_allowance >= *cloth->frays) continue;
-    const ShownIn in = shown_in(project);
-    Diagnostic d = about("seam-frays", Severity::warning, piece.named.at, "pieces", piece.named.name);
-    d.also = {cloth->frays.at};
-    d.sheet = "cutting list";
-    d.sentence = "Seams of " + piece.named.name + " are " + worked(*piece.seam_allowance, in) + "; " + name + " frays, and " +
-                 worked(*cloth->frays, in) + " is the least that holds.";
-    d.hint = "`seam allowance: " + worked(*cloth->frays, in) + "`, or bind the edges";
-    diag.add(std::move(d));
-    return;
+// A full breadth has selvages at its sides, which do not fray.
+void check_fraying(const Project& project, const Cloth& cloth, Diagnostics& diag) {
+  if (cloth.frays.origin != Origin::written || !cloth.frays.known()) return;
+  std::vector<const Piece*> narrow;
+  for (const Piece& piece : project.pieces) {
+    const bool cut_from = std::any_of(piece.from.begin(), piece.from.end(), [&](const std::string& c) { return same_name(c, cloth.named.name); });
+    if (cut_from && piece.width.kind != Size::Kind::full_width && piece.seam_allowance.known() && *piece.seam_allowance < *cloth.frays)
+      narrow.push_back(&piece);
   }
+  if (narrow.empty()) return;
+  const ShownIn in = shown_in(project);
+  Diagnostic d = about("seam-frays", Severity::warning, cloth.frays.at, "cloths", cloth.named.name);
+  d.sheet = "cutting list";
+  d.sentence = capital_first(cloth.named.name) + " frays, and " + worked(*cloth.frays, in) + " is the least seam that holds in it; " + narrow.front()->named.name +
+               (narrow.size() == 1 ? " has" : narrow.size() == 2 ? " and one piece more have" : " and " + whole_number(static_cast<std::int64_t>(narrow.size()) - 1) + " pieces more have") +
+               " less: " + worked(*narrow.front()->seam_allowance, in) + ".";
+  d.hint = "`seam allowance: " + worked(*cloth.frays, in) + "`, or bind the edges";
+  diag.add(std::move(d));
 }
 
 }  // namespace
@@ -124,8 +127,10 @@ std::string drawstring_runs_at(const Project& project, const Closure& closure) {
 
 void check_safety(const Project& project, Figures& figures, Diagnostics& diag) {
   for (const Closure& closure : project.closures) check_drawstring(project, closure, diag);
-  for (const Cloth& cloth : project.cloths) check_burning(project, cloth, figures, diag);
-  for (const Piece& piece : project.pieces) check_fraying(project, piece, diag);
+  for (const Cloth& cloth : project.cloths) {
+    check_burning(project, cloth, figures, diag);
+    check_fraying(project, cloth, diag);
+  }
 }
 
 }  // namespace gownsheaf

@@ -9,7 +9,7 @@
 
 namespace gownsheaf {
 
-// Class that a burn time points to, 16 CFR 1610.4 (docs/sources.md#16-cfr-1610): plain surface 3.5 s or more is class 1, less
+// Class that a burn time points to, 16 CFR 1610.4 (docs/sources.md#cfr-1610): plain surface 3.5 s or more is class 1, less
 // is class 3; raised surface over 7 s is class 1, 4 to 7 s class 2, less class 3. The time is of the maker's own strip, which
 // is not the standard's test.
 int burn_class_of(Span burn_time, bool raised);
