@@ -52,6 +52,9 @@ class FittingWorked {
     return f;
   }
 
+  // It would print as nothing.
+  bool too_little(Length each) const { return each.to_step(pleat_step(in_), Rounding::nearest).is_zero(); }
+
   FittingChange worked_out(const Finding& f) {
     FittingChange change;
     change.fitting = fitting_.named.name;
@@ -105,6 +108,10 @@ class FittingWorked {
   void girth(const Finding& f, const Sharing& sharing, const std::string& found, FittingChange& change) {
     if (!sharing.known) return unshared(f, change);
     const std::string key = each_edge(f, sharing.edges, found, change);
+    if (too_little(*figures_.length(key))) {
+      change.change = {say_words("too little to mark at so many edges: share it over fewer seams")};
+      return;
+    }
     change.change = {say_words(too_large(f) ? "take in " : "let out "), say_figure(key), say_words(" at each of "),
                      say_figure("fittings/" + fitting_.named.name + "/" + f.where + "/edges"), say_words(" edges: " + together(sharing.seams))};
   }
@@ -178,7 +185,9 @@ class FittingWorked {
     change.where = kLayers;
     change.at = fitting_.named.at;
     change.found = {say_words("thicker than the mock-up: "), say_figure(whole), say_words(" more all round")};
-    change.change = {say_words("let out "), say_figure(each), say_words(" at each of "), say_figure(edges), say_words(" edges: " + together(sharing.seams))};
+    change.change = {say_words("too little to mark on an edge; leave it")};
+    if (!too_little(round.times(1, sharing.edges)))
+      change.change = {say_words("let out "), say_figure(each), say_words(" at each of "), say_figure(edges), say_words(" edges: " + together(sharing.seams))};
     return change;
   }
 

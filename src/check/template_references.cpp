@@ -67,7 +67,7 @@ ReferenceCount check_lengths_and_figures(const Entry& e, bool figures_allowed, D
   }
   for (const SayPiece& piece : read.pieces) {
     if (!piece.reference) continue;
-    if (read_length(piece.text, "").ok()) {
+    if (piece.text == "one" || read_length(piece.text, "").ok()) {
       ++count.names;
       continue;
     }

@@ -42,9 +42,8 @@ Text new_line() {
 }
 
 Text answer(const FittingPlan& plan) {
-  const std::string sign = "before this page is signed.";
-  if (plan.next_step > 0) return words("Nothing from " + nth_step(plan.next_step) + " on that waits for this fitting starts " + sign);
-  if (plan.step > 0) return words("Nothing after " + nth_step(plan.step) + " starts " + sign);
+  if (plan.next_step > 0) return words(capital(nth_step(plan.next_step)) + " and all that follows from it wait until this page is signed.");
+  if (plan.step > 0) return words("This is " + nth_step(plan.step) + "; it is over when this page is signed.");
   return words("Go down the page; write down what is found, not what is hoped.");
 }
 
@@ -68,9 +67,9 @@ void ready(const FittingPlan& plan, Sheet& sheet) {
 Table checks(const PacketInput& input, const FittingPlan& plan, const FigureText& text) {
   const bool far = pinned_up(input);
   Table table;
-  add_column(table, Column::Kind::words, "look at", far ? 146 : 150, false);
-  add_column(table, Column::Kind::words, "right when", far ? 122 : 116, false);
-  add_column(table, Column::Kind::words, "found", far ? 74 : 74, false);
+  add_column(table, Column::Kind::words, "look at", far ? 140 : 140, false);
+  add_column(table, Column::Kind::words, "right when", far ? 124 : 112, false);
+  add_column(table, Column::Kind::words, "found", far ? 70 : 64, false);
   add_column(table, Column::Kind::words, "if not", 0, false);
   for (const FittingCheckPlan& check : plan.checks) {
     Row row;
@@ -102,7 +101,7 @@ Table movements(const PacketInput& input, const FittingPlan& plan) {
 
 void changes(const PacketInput& input, const FittingPlan& plan, const FigureText& text, Sheet& sheet) {
   if (plan.changes.empty() || !input.set.private_shown) return;
-  sheet.blocks.push_back(heading("Found at " + plan.fitting + ": carry it to the pattern"));
+  sheet.blocks.push_back(heading(capital(plan.fitting) + ": carry this to the pattern"));
   for (const FittingChange& change : plan.changes) {
     PairRow row;
     row.left = bold(capital(change.where));
@@ -114,13 +113,22 @@ void changes(const PacketInput& input, const FittingPlan& plan, const FigureText
   }
 }
 
+// Rows high enough for a pen: two lines of white each. On the wall the page itself is written on.
 void record(const PacketInput& input, Sheet& sheet) {
-  const double wide = pinned_up(input) ? 68 : 60;
-  WriteIn line;
-  for (const char* label : {"value", "moved", "where", "initials", "date"}) line.blanks.emplace_back(words(label), wide - (std::string(label) == "initials" ? 24 : 0));
-  const int lines = pinned_up(input) ? 1 : 2;
-  sheet.blocks.push_back(block(Paragraph{condensed("Write down each change as it is pinned; photograph front, sides and back."), true}, true));
-  for (int i = 0; i < lines; ++i) sheet.blocks.push_back(block(line, true));
+  if (pinned_up(input)) return;
+  Table table;
+  for (const char* head : {"value", "moved", "where"}) add_column(table, Column::Kind::words, head, 0, false);
+  add_column(table, Column::Kind::words, "initials", 60, false);
+  add_column(table, Column::Kind::words, "date", 80, false);
+  for (int i = 0; i < 2; ++i) {
+    Row row;
+    row.cells.push_back({words(kNoBreak) + new_line() + words(kNoBreak)});
+    for (int k = 0; k < 4; ++k) row.cells.push_back({Text{}});
+    table.rows.push_back(std::move(row));
+  }
+  sheet.blocks.push_back(block(Gap{6}));
+  sheet.blocks.push_back(block(table));
+  sheet.blocks.push_back(block(Paragraph{condensed("Photograph front, sides and back."), true}, true));
 }
 
 void signature(const FittingPlan& plan, Sheet& sheet) {
@@ -138,11 +146,15 @@ Sheet fitting_checklist_sheet(const PacketInput& input, const FittingPlan& plan)
   sheet.section = Section::fit;
   sheet.answer = answer(plan);
   ready(plan, sheet);
-  changes(input, plan, text, sheet);
+  sheet.blocks.push_back(block(Gap{8}));
   sheet.blocks.push_back(block(checks(input, plan, text)));
-  if (!plan.moves.empty()) sheet.blocks.push_back(block(movements(input, plan)));
+  if (!plan.moves.empty()) {
+    sheet.blocks.push_back(block(Gap{8}));
+    sheet.blocks.push_back(block(movements(input, plan)));
+  }
   record(input, sheet);
   signature(plan, sheet);
+  changes(input, plan, text, sheet);
   return sheet;
 }
 

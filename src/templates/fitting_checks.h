@@ -8,7 +8,8 @@
 
 namespace gownsheaf {
 
-// Texts may hold lengths in braces, printed in the project's own unit ({1/4 in}), and whole figures ({girths/waist/finished}).
+// Texts may hold lengths in braces, printed in the project's own unit ({1/4 in}; {one}: 1 in or
+// 1 cm), and whole figures ({girths/waist/finished}).
 struct FittingLine {
   std::string look;           // "Waist"
   std::string how;            // "pinch all round, add it up"
