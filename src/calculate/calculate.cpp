@@ -7,6 +7,9 @@
 #include "calculate/cloth_weight.h"
 #include "calculate/cut_list.h"
 #include "calculate/facts.h"
+#include "calculate/fitting.h"
+#include "calculate/fitting_pages.h"
+#include "calculate/girths.h"
 #include "calculate/given_figures.h"
 #include "calculate/lay.h"
 #include "calculate/loads.h"
@@ -14,10 +17,21 @@
 #include "calculate/pleats_figures.h"
 #include "calculate/new_figure.h"
 #include "calculate/rounds.h"
+#include "calculate/safety.h"
 #include "calculate/sizes.h"
 #include "calculate/what_changed.h"
 
 namespace gownsheaf {
+namespace {
+
+std::vector<std::string> gates_of(const Templates& templates) {
+  std::vector<std::string> gates;
+  for (const Step& s : templates.steps)
+    if (!s.gate.empty()) gates.push_back(s.gate);
+  return gates;
+}
+
+}  // namespace
 
 Worked calculate(const Project& project, const Templates& templates, const WorkOptions& options, Diagnostics& diag) {
   Worked worked;
@@ -43,14 +57,21 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   const std::optional<Mass> skirt = add_skirt_weight(project, plans, figures);
   if (clean("strain")) plans.loads = add_loads(project, plans, skirt, figures, diag);
 
+  add_girths(project, figures);
+  const std::vector<FittingChange> changes = add_fittings(project, figures, diag);
+  check_fittings(project, gates_of(templates), diag);
+  check_safety(project, figures, diag);
   if (options.since != nullptr) {
     worked.changes = what_changed(*options.since, figures, renamed_items(project), shown_in(project));
     add_already_cut(project, templates, plans, *options.since, figures, *worked.changes, diag);
   }
+
   apply_accepted(project, options.since != nullptr, diag);
   const FactLookup facts = facts_of(project, figures, plans);
   plans.work = order_of_work(project, templates, figures, facts, diag);
   if (worked.changes) add_steps_again(plans, project, *worked.changes);
+  plans.fittings = fitting_pages(project, templates, figures, facts, plans.work, changes);
+  plans.cautions = cautions_called_for(project, templates, facts);
   plans.may_cut = may_i_cut(project, plans, figures, diag);
   return worked;
 }

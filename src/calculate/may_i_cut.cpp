@@ -3,6 +3,7 @@
 #include <set>
 
 #include "calculate/cloth_touched.h"
+#include "calculate/gates.h"
 #include "calculate/order_of_work.h"
 
 namespace gownsheaf {
@@ -103,8 +104,9 @@ class Judge {
 
   bool concerns(const Diagnostic& d, const CutVerdict& v, const Steps& cuts) const {
     if (hold_touches(d, v.cloth, project_)) return true;
-    return !d.step.empty() && std::any_of(cuts.begin(), cuts.end(), [&](const PlannedStep* s) {
-      return !s->done && (s->id == d.step || s->id.rfind(d.step + "@", 0) == 0);
+    return std::any_of(cuts.begin(), cuts.end(), [&](const PlannedStep* s) {
+      if (!s->done && stopped_at_gate(d, *s, plans_.work)) return true;
+      return !d.step.empty() && !s->done && (s->id == d.step || s->id.rfind(d.step + "@", 0) == 0);
     });
   }
 

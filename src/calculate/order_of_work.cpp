@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "calculate/cloth_touched.h"
+#include "calculate/gates.h"
 #include "calculate/step_instances.h"
 #include "templates/say.h"
 
@@ -97,6 +98,7 @@ std::string until(const Diagnostic& hold, const Project& project, const Figures&
       return "until " + plain_text(*missing, project.show_lengths_in.value.value_or(ShownIn::inches)) + " more of " +
              hold.item + " is here";
   }
+  if (hold.code == kGateUnsigned) return "until " + hold.item + " is signed";
   // A hold that speaks of the body is named, never quoted: steps hang where others read them.
   if (hold.is_private) return "until the hold on " + (hold.item.empty() ? std::string("the measures") : hold.item) + " is settled";
   return "until this is settled: " + hold.sentence;
@@ -109,7 +111,7 @@ void add_holds(std::vector<PlannedStep>& work, const Project& project, const Fig
       if (step.done) continue;
       const bool named = !hold.step.empty() && (hold.step == step.id || step.id.rfind(hold.step + "@", 0) == 0);
       const bool cuts = step.cannot_undo == kCannotUndo[0] && hold_touches(hold, step.item, project);
-      if (!named && !cuts) continue;
+      if (!named && !cuts && !stopped_at_gate(hold, step, work)) continue;
       const std::string words = until(hold, project, figures);
       if (std::find(step.holds.begin(), step.holds.end(), words) == step.holds.end()) step.holds.push_back(words);
     }

@@ -11,8 +11,16 @@ namespace {
 // A section with an error is left empty, so that no calculator works on half of it.
 void empty_failed(Project& project) {
   const auto failed = [&](const char* section) { return project.failed_sections.contains(section); };
-  if (failed("measures")) project.measures = {};
+  if (failed("measures")) {
+    project.measures = {};
+    project.taken.reset();
+  }
   if (failed("ease")) project.ease.clear();
+  if (failed("wearer")) project.wearer = {};
+  if (failed("worn for")) project.worn_for.clear();
+  if (failed("still to make")) project.still_to_make.clear();
+  if (failed("finished girths")) project.finished_girths.clear();
+  if (failed("fittings")) project.fittings.clear();
   if (failed("accept")) project.accept.clear();
   if (failed("cloths")) project.cloths.clear();
   if (failed("notions")) project.notions.clear();
@@ -113,6 +121,9 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   const Filling file{Item(&source, ""), names, templates, walk.units(), diag, size_option};
   fill_head(file, project);
   fill_measures(file, project);
+  fill_wearer(file, project);
+  fill_taken(file, project);
+  fill_finished_girths(file, project);
   fill_cloths(file, project);
   fill_notions(file, project);
   fill_skirt(file, project);
@@ -125,6 +136,7 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   fill_bone_stock(file, project);
   fill_bones(file, project);
   fill_strain(file, project);
+  fill_fittings(file, project);
   fill_work(file, project);
   fill_print(file, project);
   guess_from_pieces(project);

@@ -131,6 +131,13 @@ Given<Day> Item::day(std::string_view key) const {
   });
 }
 
+Given<Span> Item::span(std::string_view key) const {
+  return quantity<Span>(key, [&](const Entry& e, Given<Span>& g) {
+    const auto result = read_span(e.text, key);
+    if (result.ok()) g.value = result.value();
+  });
+}
+
 Given<bool> Item::yes_no(std::string_view key) const {
   return quantity<bool>(key, [&](const Entry& e, Given<bool>& g) {
     if (e.text == "yes" || e.text == "true") g.value = true;

@@ -66,7 +66,7 @@ void add_body_keys(std::vector<KeySpec>& keys) {
   using enum KeyKind;
   keys.push_back(KeyRow("measures", block).secret().means("Measures of the body, over the layers named in `taken`."));
   const std::vector<KeySpec> taken = {
-      KeyRow("measures/taken", block).secret().since(2).means("When and over what the measures were taken."),
+      KeyRow("measures/taken", block).secret().means("When and over what the measures were taken."),
       KeyRow("measures/taken/day", day).secret().means("The day."),
       KeyRow("measures/taken/over", list).each(text).means("The layers worn, such as chemise and corset."),
       KeyRow("measures/taken/measured by", text).secret().means("Who measured."),
@@ -80,7 +80,7 @@ void add_body_keys(std::vector<KeySpec>& keys) {
       KeyRow("ease", map).each(length).of("measures").limits("-20 in", "40 in").secret().since(1)
           .guess("~ 0 to 1 in over a corset")
           .means("Finished girth minus body girth; `1/2 in less` is smaller than the body."),
-      KeyRow("finished girths", map).each(length).of("measures").secret().since(2).agrees("ease")
+      KeyRow("finished girths", map).each(length).of("measures").limits("5 in", "120 in").secret().agrees("ease")
           .means("Girths measured on the garment or pattern; must agree with measure and ease."),
       KeyRow("size table", block).means("A printed or own table of sizes."),
       KeyRow("size table/name", text).must().means("Whose table it is."),
@@ -94,7 +94,7 @@ void add_body_keys(std::vector<KeySpec>& keys) {
           .means("Which size is made: its label, or `nearest`, `larger`, `between`; `--size` wins."),
       KeyRow("grade", block).since(kLater).means("How pieces change between sizes."),
       KeyRow("grade/lines in quarter", map).each(ratio).means("How many lines each quarter of the girth is spread over."),
-      KeyRow("fittings", list).each(block, "fitting").secret().since(2).means("What each mock-up showed."),
+      KeyRow("fittings", list).each(block, "fitting").secret().means("What each mock-up showed."),
       KeyRow("fittings/*/fitting", name).must().means("Name of the fitting."),
       KeyRow("fittings/*/day", day).means("The day."),
       KeyRow("fittings/*/wore", list).each(text).means("Layers worn."),

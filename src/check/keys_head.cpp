@@ -34,16 +34,16 @@ void add_head_keys(std::vector<KeySpec>& keys) {
       KeyRow("garment/pocket", yes_no).since(kLater).means("Whether the skirt has a pocket."),
       KeyRow("garment/drapery", word).words("none|fixed|tacked|detachable").since(kLater).means("How drapery is held."),
       KeyRow("joined at waist", yes_no).guess("~ yes for a dress").means("Whether bodice and skirt are joined at the waist."),
-      KeyRow("worn for", any_of_these).words("street|standing|dancing|stairs|stage|near flame|sitting|outdoors").since(2)
+      KeyRow("worn for", any_of_these).words("street|standing|dancing|stairs|stage|near flame|sitting|outdoors")
           .means("What is done in the garment."),
       KeyRow("lining sewn in", word).words("flat|bagged|none").is("~ flat where a piece has a lining", 'a')
           .means("Whether a lining is sewn in with its outer cloth, or made apart and bagged."),
       KeyRow("pattern", word).words("own|bought").is("own", 'c').since(kLater)
           .means("Whose pattern it is; outlines of a bought one are not passed on."),
-      KeyRow("wearer", block).secret().since(2).means("Who wears it."),
+      KeyRow("wearer", block).secret().means("Who wears it."),
       KeyRow("wearer/name", text).secret().means("The wearer's name."),
       KeyRow("wearer/age", count).secret().limits("1", "110").means("The wearer's age in years."),
-      KeyRow("still to make", list).each(block, "layer").since(2).means("Underlayers that are not finished yet."),
+      KeyRow("still to make", list).each(block, "layer").means("Underlayers that are not finished yet."),
       KeyRow("still to make/*/layer", text).must().means("What the layer is."),
       KeyRow("still to make/*/ready by", day).means("When it is ready."),
       KeyRow("people", list).each(block, "person").secret().since(kLater).means("Several wearers of one project."),

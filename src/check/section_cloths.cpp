@@ -183,6 +183,12 @@ void fill_cloths(const Filling& file, Project& project) {
     cloth.care = item.word("care");
     if (!cloth.care.known() && kind != nullptr && !kind->care.empty())
       cloth.care = Given<std::string>::standing(kind->care, kind->label, "the cloth table, " + kind->kind);
+    cloth.frays = item.length("frays");
+    if (kind != nullptr) from_table(cloth.frays, kind->frays, kind);
+    cloth.sheer = item.yes_no("sheer");
+    cloth.old = item.yes_no("old");
+    cloth.surface = item.word("surface");
+    cloth.burn_test = item.span("burn test");
     check_weight_basis(file, item, cloth, kind);
     project.cloths.push_back(std::move(cloth));
   }

@@ -26,6 +26,10 @@ struct Filling {
 
 void fill_head(const Filling& file, Project& project);      // before all others
 void fill_measures(const Filling& file, Project& project);
+void fill_wearer(const Filling& file, Project& project);    // who, what it is worn for, underlayers still to make
+void fill_taken(const Filling& file, Project& project);
+void fill_finished_girths(const Filling& file, Project& project);  // after measures and ease, which must agree
+void fill_fittings(const Filling& file, Project& project);
 void fill_cloths(const Filling& file, Project& project);
 void fill_notions(const Filling& file, Project& project);
 void fill_skirt(const Filling& file, Project& project);     // before the pieces: its hem is theirs

@@ -17,6 +17,9 @@ std::string called(std::string_view block) {
   if (block == "set") return "packet set";
   if (block == "steps") return "file of steps";
   if (block == "cloth kinds") return "file of cloth kinds";
+  if (block == "fitting checks") return "file of fitting checks";
+  if (block == "line") return "line of a fitting";
+  if (block == "cautions") return "file of cautions";
   if (block == "after") return "step that comes first";
   if (block == "hours") return "block of hours";
   return std::string(block);

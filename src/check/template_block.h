@@ -64,12 +64,19 @@ void read_packet_set(const Entry& file, Templates& into, TemplateNames& names, D
 void read_step_library(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);
 void read_cloth_kinds(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);
 void read_closing_rules(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);
+void read_fitting_checks(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);
+void read_cautions(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);
 // What can be told only when all files are read: ids that others name, rings of hard edges whatever their conditions.
 void check_step_library(const Templates& all, Diagnostics& diag);
 
 // Every {…} of a text against the static table of figures. `for_each` is "" | "cloth" | "run" | "piece" | "closure" | "bone".
 struct ReferenceCount { int names = 0, figures = 0, faults = 0; };  // faults are told already
 ReferenceCount check_references(const Entry& e, const std::string& for_each, bool title_allowed, Diagnostics& diag);
+// Texts of fittings and cautions: {1/4 in} is a length, {girths/waist/finished} a whole figure; items have no place here.
+ReferenceCount check_lengths_and_figures(const Entry& e, bool figures_allowed, Diagnostics& diag);
+bool is_id(std::string_view id);  // small letters, digits and hyphens
+// Labels a and b name a source, and a source is an anchor of docs/sources.md.
+void check_source(const TemplateBlock& block, char label, const std::string& source);
 // Facts that speak of an item may stand only inside a `for each` of that item.
 void check_fact_items(const Condition& condition, const std::string& for_each, const SourceSpan& at, Diagnostics& diag);
 

@@ -5,8 +5,8 @@ namespace {
 
 using V = TemplateValue;
 constexpr std::string_view kSheets =
-    "at a glance|what changed|contents|to buy|cutting list|cutting layouts|pleats|closures|size and fit|order of work|how it was worked out|"
-    "closure reinforcement|bones";
+    "at a glance|what changed|contents|to buy|cutting list|cutting layouts|pleats|closures|closure reinforcement|bones|"
+    "size and fit|fitting checklist|order of work|cautions|how it was worked out";
 constexpr std::string_view kLabels = "a|b|c|x";
 
 }  // namespace
@@ -20,8 +20,8 @@ const std::vector<TemplateKey>& template_keys() {
       {"set", "shared", V::word, false, "yes|no", "whether it is given to others: then no line number and no fingerprint of the project file goes with it"},
       {"set", "sheets", V::blocks, true, "", "the sheets, in the order they print"},
       {"sheet", "sheet", V::word, true, kSheets, "which sheet"},
-      {"sheet", "title", V::text, true, "", "its title; may hold {title}, {run}, {cloth}"},
-      {"sheet", "for each", V::word, false, "run|cloth|closure", "one sheet for each of these"},
+      {"sheet", "title", V::text, true, "", "its title; may hold {title}, {run}, {cloth}, {closure}, {fitting}"},
+      {"sheet", "for each", V::word, false, "run|cloth|closure|fitting", "one sheet for each of these"},
       {"sheet", "when", V::condition, false, "", "printed only when this holds"},
       {"sheet", "steps", V::text, false, "", "order of work: only the next few, `next 8`"},
       {"sheet", "keep", V::word, false, "one page", "never parted over two pages"},
@@ -54,6 +54,35 @@ const std::vector<TemplateKey>& template_keys() {
       {"hours", "times", V::text, false, "", "a {…} figure: how many"},
       {"hours", "rate", V::text, false, "", "the maker's own pace that takes its place"},
       {"hours", "label", V::word, true, kLabels, "where the time comes from"},
+
+      {"fitting checks", "fitting checks", V::text, true, "", "what these checks are of"},
+      {"fitting checks", "format", V::number, true, "", "the format's number: 1"},
+      {"fitting checks", "list", V::blocks, true, "", "the gates, in the order they are come to"},
+      {"gate", "gate", V::text, true, "", "the gate's name, as a step has it"},
+      {"gate", "title", V::text, true, "", "how the page is called"},
+      {"gate", "when", V::condition, false, "", "the page is there only when this holds"},
+      {"gate", "wear", V::texts, false, "", "what is worn beyond the layers that were measured over"},
+      {"gate", "look", V::blocks, true, "", "what is looked at, one line each"},
+      {"gate", "moves", V::texts, false, "", "movements that are tried"},
+      {"line", "at", V::text, true, "", "what is looked at"},
+      {"line", "how", V::text, true, "", "how it is measured or seen"},
+      {"line", "allowed", V::text, true, "", "the range that is right; may hold {1/4 in} and whole figures"},
+      {"line", "plainly", V::text, false, "", "the range without figures: said where one of them is not known"},
+      {"line", "remedy", V::text, true, "", "what to do when it is not right; may hold {1/4 in} and whole figures"},
+      {"line", "remedy plainly", V::text, false, "", "the remedy without figures"},
+      {"line", "when", V::condition, false, "", "the line is there only when this holds"},
+      {"line", "source", V::text, false, "", "an anchor of docs/sources.md"},
+      {"line", "label", V::word, true, kLabels, "a read, b from memory, c common practice, x arithmetic"},
+
+      {"cautions", "cautions", V::text, true, "", "what these cautions are about"},
+      {"cautions", "format", V::number, true, "", "the format's number: 1"},
+      {"cautions", "list", V::blocks, true, "", "the cautions, the gravest first"},
+      {"caution", "about", V::text, true, "", "what it is about, in a word or two"},
+      {"caution", "say", V::text, true, "", "the caution; may hold {3 in}"},
+      {"caution", "defers to", V::text, true, "", "whose word goes before the packet's"},
+      {"caution", "when", V::condition, false, "", "printed when this holds or cannot be told"},
+      {"caution", "source", V::text, false, "", "an anchor of docs/sources.md"},
+      {"caution", "label", V::word, true, kLabels, "a read, b from memory, c common practice, x arithmetic"},
 
       {"cloth kinds", "cloth kinds", V::text, true, "", "what these cloths have in common"},
       {"cloth kinds", "format", V::number, true, "", "the format's number: 1"},

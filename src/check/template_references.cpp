@@ -8,9 +8,11 @@
 namespace gownsheaf {
 namespace {
 
+constexpr std::string_view kSources = "sources.md#";
+
 bool names_items(std::string_view section) {
   return section == "cloths" || section == "pieces" || section == "pleats" || section == "rounds" ||
-         section == "closures" || section == "bones" || section == "bone stock" || section == "notions";
+         section == "closures" || section == "bones" || section == "bone stock" || section == "notions" || section == "fittings";
 }
 
 // What is wrong with one reference: a sentence and a hint, or two empty texts.
@@ -38,6 +40,55 @@ Wrong wrong_with(const SayReference& r, const std::string& written, const std::s
 }
 
 }  // namespace
+
+bool is_id(std::string_view id) {
+  const auto sound = [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; };
+  return !id.empty() && id.size() <= 60 && std::all_of(id.begin(), id.end(), sound) && id.front() >= 'a' && id.front() <= 'z' &&
+         id.back() != '-';
+}
+
+void check_source(const TemplateBlock& block, char label, const std::string& source) {
+  const bool wants_source = label == 'a' || label == 'b';
+  if (wants_source && source.empty())
+    block.error("source-missing", "label", "Label a or b says that a source was read; none is named.",
+                "source: sources.md#…, or label: c");
+  if (source.empty()) return;
+  const std::string_view anchor = std::string_view(source).substr(std::min(source.size(), kSources.size()));
+  if (source.rfind(kSources, 0) != 0 || !is_id(anchor))
+    block.error("source-form", "source", "`" + source + "` is no anchor of the sources.", "sources.md#largest-first");
+}
+
+ReferenceCount check_lengths_and_figures(const Entry& e, bool figures_allowed, Diagnostics& diag) {
+  ReferenceCount count;
+  const SayRead read = read_say(e.text);
+  if (read.fault) {
+    diag.error("braces", part_of_text(e, read.fault->at, read.fault->length), read.fault->sentence, "{1/4 in}");
+    ++count.faults;
+    return count;
+  }
+  for (const SayPiece& piece : read.pieces) {
+    if (!piece.reference) continue;
+    if (piece.text == "one" || read_length(piece.text, "").ok()) {
+      ++count.names;
+      continue;
+    }
+    const auto first = piece.text.find('/'), last = piece.text.rfind('/');
+    const std::string section = piece.text.substr(0, first);
+    const bool known = first != std::string::npos && !names_items(section) &&
+                       (find_figure_kind(section, piece.text.substr(first + 1)) != nullptr ||
+                        (last != first && find_figure_kind(section, piece.text.substr(last + 1)) != nullptr));
+    if (known && figures_allowed) {
+      ++count.figures;
+      continue;
+    }
+    ++count.faults;
+    diag.error("unknown-figure", part_of_text(e, piece.at, piece.length),
+               known ? "`{" + piece.text + "}`: this text holds lengths, no figures of the garment."
+                     : "`{" + piece.text + "}` is neither a length nor a figure.",
+               known ? "{3 in}" : "{1/4 in}, or a whole key such as {girths/waist/finished}");
+  }
+  return count;
+}
 
 ReferenceCount check_references(const Entry& e, const std::string& for_each, bool title_allowed, Diagnostics& diag) {
   ReferenceCount count;

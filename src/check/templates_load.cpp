@@ -14,14 +14,16 @@ void read_one(const Entry& file, Templates& into, TemplateNames& names, Diagnost
   if (first.key == "steps") return read_step_library(file, into, names, diag);
   if (first.key == "cloth kinds") return read_cloth_kinds(file, into, names, diag);
   if (first.key == "rule") return read_closing_rules(file, into, names, diag);
+  if (first.key == "fitting checks") return read_fitting_checks(file, into, names, diag);
+  if (first.key == "cautions") return read_cautions(file, into, names, diag);
   if (first.key == "blocks") {
     diag.error("template-kind", first.key_at, "Files that begin with `" + first.key + "` are not read yet.",
                "take the file out of the folder");
     return;
   }
-  const std::string near = did_you_mean(first.key, {"set", "steps", "cloth kinds", "rule"});
+  const std::string near = did_you_mean(first.key, {"set", "steps", "cloth kinds", "rule", "fitting checks", "cautions"});
   diag.error("template-kind", first.key_at, "The first key, `" + first.key + "`, does not say what the file is.",
-             near.empty() ? "a file begins with set, steps, cloth kinds or rule" : "did you mean `" + near + "`?");
+             near.empty() ? "a file begins with set, steps, cloth kinds, rule, fitting checks or cautions" : "did you mean `" + near + "`?");
 }
 
 // One file, read apart from the others: parsing is most of the time that a short `check` takes.

@@ -7,13 +7,6 @@ namespace gownsheaf {
 namespace {
 
 constexpr std::size_t kMostShown = 3;
-constexpr std::string_view kSources = "sources.md#";
-
-bool is_id(std::string_view id) {
-  const auto sound = [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; };
-  return !id.empty() && id.size() <= 60 && std::all_of(id.begin(), id.end(), sound) && id.front() >= 'a' && id.front() <= 'z' &&
-         id.back() != '-';
-}
 
 class StepReader {
  public:
@@ -112,14 +105,7 @@ class StepReader {
   void origin() {
     step_.label = block_.label();
     step_.source = block_.text("source");
-    const bool wants_source = step_.label == 'a' || step_.label == 'b';
-    if (wants_source && step_.source.empty())
-      block_.error("source-missing", "label", "Label a or b says that a source was read; none is named.",
-                   "source: sources.md#…, or label: c");
-    if (step_.source.empty()) return;
-    const std::string_view anchor = std::string_view(step_.source).substr(std::min(step_.source.size(), kSources.size()));
-    if (step_.source.rfind(kSources, 0) != 0 || !is_id(anchor))
-      block_.error("source-form", "source", "`" + step_.source + "` is no anchor of the sources.", "sources.md#largest-first");
+    check_source(block_, step_.label, step_.source);
   }
 
   const Entry& entry_;

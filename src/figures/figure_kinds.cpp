@@ -87,6 +87,18 @@ const std::vector<FigureKind>& table() {
       {"rounds", "explained", "length", kMark, kNone, "round-sum", "flat cloth that lies in a run", false},
       {"rounds", "unexplained", "length", kMark, kNone, "round-sum", "flat cloth that lies in no run", false},
 
+      {"girths", "edges", "count", kExact, kNone, "fitting-change", "edges of the seams that cross it", false},
+      {"girths", "each edge", "length", kPleat, kNone, "fitting-change", "what 1 in or 1 cm of change comes to in each edge", false},
+
+      {"fittings", "PLACE/found", "length", kMark, kNone, "", "by how much it was off at the fitting", true},
+      {"fittings", "PLACE/edges", "count", kExact, kNone, "fitting-change", "edges, or pleats, that share the change", true},
+      {"fittings", "PLACE/each edge", "length", kPleat, kRemark, "fitting-change", "what each edge is moved", true},
+      {"fittings", "PLACE/each pleat", "length", kPleat, kRemark, "fitting-change", "what each pleat shows more or less", true},
+      {"fittings", "PLACE/left over", "length", kMark, kNone, "fitting-change", "what the edges cannot take", true},
+      {"fittings", "PLACE/round", "length", kPleat, kNone, "thicker-layers", "what thicker layers add to the girth", true},
+
+      {"cloths", "burn class", "word", kExact, kNone, "burn-class", "class of 16 CFR 1610 that the maker's own strip test points to", false},
+
       {"skirt", "joined round", "length", kMark, kNone, "joined-round", "the skirt's straight breadths joined", false},
       {"skirt", "hem depth", "length", kMark, kNone, "", "depth of the hem", false},
       {"skirt", "hem round", "length", kMark, kNone, "joined-round", "length of the hem edge", false},

@@ -7,6 +7,8 @@
 
 #include "diagnostics/diagnostics.h"
 #include "figures/closing_plans.h"
+#include "figures/fitting_plans.h"
+#include "figures/say_parts.h"
 #include "geometry/shapes.h"
 #include "units/length.h"
 
@@ -69,10 +71,6 @@ struct PleatPlan {
   SourceSpan at;
 };
 
-// A {…} in a step's text: words, or a figure's key.
-struct SayPart { std::string words; std::string figure; };
-using Say = std::vector<SayPart>;
-
 struct PlannedStep {
   std::string id;                 // "cut-breadths@slate wool", "own/NAME"
   std::string item;               // "slate wool" or ""
@@ -110,6 +108,8 @@ struct Plans {
   std::vector<LoadPlan> loads;    // in the project's order of strain
   std::vector<PlannedStep> work;  // in order
   std::vector<CutVerdict> may_cut;
+  std::vector<FittingPlan> fittings;  // one a gate, in the order of work
+  std::vector<CautionPlan> cautions;  // those that the project calls for
 };
 
 }  // namespace gownsheaf

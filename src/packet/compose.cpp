@@ -9,9 +9,10 @@
 namespace gownsheaf {
 namespace {
 
-constexpr std::string_view kSheets[] = {"at a glance", "what changed",  "contents", "to buy", "cutting list", "cutting layouts",
-                                         "pleats",      "size and fit",  "order of work", "how it was worked out",
-                                         "closure reinforcement", "bones"};
+constexpr std::string_view kSheets[] = {
+    "at a glance", "what changed",          "contents", "to buy",       "cutting list",      "cutting layouts", "pleats",
+    "closures",    "closure reinforcement", "bones",    "size and fit", "fitting checklist", "order of work",   "cautions",
+    "how it was worked out"};
 
 // Sheets that are made once for each item even when the set does not say `for each`.
 std::string repeats_over(const SheetEntry& entry) {
@@ -20,6 +21,7 @@ std::string repeats_over(const SheetEntry& entry) {
   if (entry.sheet == "pleats") return "run";
   if (entry.sheet == "closures") return "closure";
   if (entry.sheet == "closure reinforcement") return "closure";
+  if (entry.sheet == "fitting checklist") return "fitting";
   return "";
 }
 
@@ -31,6 +33,9 @@ std::vector<std::string> items_of(const PacketInput& input, const std::string& k
     for (const PleatPlan& plan : input.plans.pleats) items.push_back(plan.run);
   } else if (kind == "closure") {
     for (const ClosingPlan& plan : input.plans.closures) items.push_back(plan.closure);
+  } else if (kind == "fitting") {  // on the wall hangs only the one that comes next
+    for (const FittingPlan& plan : input.plans.fittings)
+      if (items.empty() || !pinned_up(input)) items.push_back(plan.title);
   } else {
     items.push_back("");
   }
@@ -62,6 +67,12 @@ Sheet sheet_of(const PacketInput& input, const SheetEntry& entry, const std::str
   }
   if (entry.sheet == "size and fit") return size_and_fit_sheet(input);
   if (entry.sheet == "bones") return bones_sheet(input);
+  if (entry.sheet == "fitting checklist") {
+    const auto at = std::find_if(input.plans.fittings.begin(), input.plans.fittings.end(),
+                                 [&](const FittingPlan& p) { return p.title == item; });
+    return fitting_checklist_sheet(input, *at);
+  }
+  if (entry.sheet == "cautions") return cautions_sheet(input);
   if (entry.sheet == "order of work") return order_of_work_sheet(input, entry.next_steps);
   if (entry.sheet == "how it was worked out") return worked_out_sheet(input);
   if (entry.sheet == "at a glance") return at_a_glance_sheet(input);

@@ -48,6 +48,8 @@ Sheet closures_sheet(const PacketInput& input, const ClosingPlan& plan);
 Sheet closure_reinforcement_sheet(const PacketInput& input, const ClosingPlan& plan);
 Sheet size_and_fit_sheet(const PacketInput& input);
 Sheet bones_sheet(const PacketInput& input);
+Sheet fitting_checklist_sheet(const PacketInput& input, const FittingPlan& plan);
+Sheet cautions_sheet(const PacketInput& input);
 Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_steps);
 Sheet worked_out_sheet(const PacketInput& input);
 

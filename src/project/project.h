@@ -54,6 +54,10 @@ struct Cloth {
   Given<MassPerArea> weight;
   Given<Length> thickness;
   Given<std::string> care;
+  Given<Length> frays;            // the least seam that holds in it
+  Given<bool> sheer, old;         // old: of unknown past
+  Given<std::string> surface;     // plain | raised
+  Given<Span> burn_test;          // what a flame took to run along a strip, in the maker's own test
   Length usable_width() const;    // width less both selvages, before shrinkage across
 };
 

@@ -60,6 +60,7 @@ std::string_view section_of_item(std::string_view item_word) {
   if (item_word == "piece") return "pieces";
   if (item_word == "closure") return "closures";
   if (item_word == "bone") return "bones";
+  if (item_word == "fitting") return "fittings";
   return "";
 }
 

@@ -6,7 +6,9 @@
 #include <vector>
 
 #include "templates/closing_rules.h"
+#include "templates/cautions.h"
 #include "templates/condition.h"
+#include "templates/fitting_checks.h"
 #include "units/quantities.h"
 
 namespace gownsheaf {
@@ -70,6 +72,8 @@ struct Templates {
   std::vector<Step> steps;     // in file order, files in name order
   std::vector<ClothKind> cloth_kinds;
   ClosingRules closing;
+  std::vector<FittingChecks> fitting_checks;  // in file order, files in name order
+  std::vector<Caution> cautions;
   std::map<std::string, std::string> fingerprints;  // template file -> sha256
   const PacketSet* set(std::string_view name) const;
   const Step* step(std::string_view id) const;

@@ -1,0 +1,22 @@
+// Gates: a fitting that is not signed stops what comes after it and cannot be undone.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "diagnostics/diagnostics.h"
+#include "figures/plans.h"
+
+namespace gownsheaf {
+
+inline constexpr const char* kGateUnsigned = "gate-unsigned";
+
+// The gate that a fitting is held at: the one all of whose words stand in the fitting's name ("first mock-up" is held at
+// "mock-up"), the longest of several; else the first. "" when there are none.
+std::string gate_of_fitting(const std::string& fitting, const std::vector<std::string>& gates);
+std::vector<std::string> gates_in(const std::vector<PlannedStep>& work);  // in their order, each once
+
+// Whether the hold is of an unsigned fitting, and this step waits for its gate and cannot be undone. Without a gate in the
+// order of work every cut into good cloth waits.
+bool stopped_at_gate(const Diagnostic& hold, const PlannedStep& step, const std::vector<PlannedStep>& work);
+
+}  // namespace gownsheaf
