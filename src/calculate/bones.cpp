@@ -81,7 +81,8 @@ class Boning {
     } else if (bone.channel_length.known()) {
       const Given<Length>& clear = bone.end_clear.known() ? bone.end_clear : stock.end_clear;
       const Length more = clear.known() ? -(*clear * 2) : usual_difference(stock.kind);
-      length = *bone.channel_length + more;
+      // Down to what a rule can measure: as printed, the bone still fits its channel and its bar.
+      length = (*bone.channel_length + more).to_step(mark_step(in_), Rounding::down);
       if (!*stock.may_be_cut) length = nearest_sold(stock, length, bone);
       if (length <= Length{}) return std::nullopt;
       const bool less = more <= Length{};
