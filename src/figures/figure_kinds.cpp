@@ -70,8 +70,8 @@ const std::vector<FigureKind>& table() {
 
       {"girths", "ease", "length", kMark, kNone, "", "what the finished garment has more than the body", true},
       {"girths", "finished", "length", kMark, kRemark, "finished-girth", "the garment's girth when it is finished", true},
-      {"girths", "edges", "count", kExact, kNone, "fitting-change", "edges of the seams that cross it", false},
-      {"girths", "each edge", "length", kPleat, kNone, "fitting-change", "what 1 in or 1 cm of change comes to in each edge", false},
+      {"sharing", "edges", "count", kExact, kNone, "fitting-change", "edges of the seams that cross it", false},
+      {"sharing", "each edge", "length", kPleat, kNone, "fitting-change", "what 1 in or 1 cm of change comes to in each edge", false},
 
       {"fittings", "PLACE/found", "length", kMark, kNone, "", "by how much it was off at the fitting", true},
       {"fittings", "PLACE/edges", "count", kExact, kNone, "fitting-change", "edges, or pleats, that share the change", true},

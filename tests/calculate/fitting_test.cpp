@@ -259,5 +259,5 @@ TEST_CASE("girths: 26 1/2 in less 1/2 in is 26 in; 1 in over 12 edges is 1/12 in
   CHECK(g.length("girths/waist/finished") == in(26));
   CHECK(g.figures().at("girths/waist/finished").working->numbers == "26 1/2 in − 1/2 in");
   CHECK(g.figures().at("girths/waist/finished").is_private);
-  CHECK(g.length("girths/waist/each edge") == in(1, 12));
+  CHECK(g.length("sharing/waist/each edge") == in(1, 12));
 }
