@@ -318,6 +318,9 @@ TEST_CASE("templates: what a line of a fitting may not hold", "[templates]") {
   SECTION("an open brace") {
     one(fitting("{ at: Waist, how: pinch, allowed: \"{1/4 in\", remedy: share, label: c }"), "braces");
   }
+  SECTION("braces where there are words alone") {
+    one(fitting("{ at: Waist, how: \"{2 in} down\", allowed: none, remedy: share, label: c }"), "braces");
+  }
   SECTION("a remedy left out") { one(fitting("{ at: Waist, how: pinch, allowed: none, label: c }"), "key-missing"); }
   SECTION("a label that names no source") { one(fitting("{ at: Waist, how: pinch, allowed: none, remedy: share, label: a }"), "source-missing"); }
   SECTION("a fact that is not there") {
