@@ -40,13 +40,26 @@ class Pages {
       : project_(project), templates_(templates), figures_(figures), facts_(facts), work_(work), changes_(changes), in_(shown_in(project)),
         gates_(gates_in(work)) {}
 
+  // In the order of work; a stage without a step stands after the gate before it in the file, the last ones at the end.
   std::vector<FittingPlan> all() const {
     std::vector<FittingPlan> pages;
-    for (const std::string& gate : gates_)  // in the order of work
-      for (const FittingChecks& checks : templates_.fitting_checks)
-        if (checks.gate == gate) add(checks, pages);
-    for (const FittingChecks& checks : templates_.fitting_checks)
-      if (!is_step(checks.gate)) add(checks, pages);
+    const std::vector<FittingChecks>& file = templates_.fitting_checks;
+    std::vector<bool> put(file.size(), false);
+    const auto put_page = [&](std::size_t i) {
+      if (!put[i]) add(file[i], pages);
+      put[i] = true;
+    };
+    std::size_t last_gate = 0;
+    for (std::size_t i = 0; i < file.size(); ++i)
+      if (is_step(file[i].gate)) last_gate = i;
+    for (const std::string& gate : gates_)
+      for (std::size_t i = 0; i < file.size(); ++i) {
+        if (file[i].gate != gate) continue;
+        put_page(i);
+        for (std::size_t k = i + 1; k < last_gate && !is_step(file[k].gate); ++k) put_page(k);
+      }
+    for (std::size_t i = 0; i < file.size(); ++i)
+      if (!is_step(file[i].gate)) put_page(i);
     return pages;
   }
 

@@ -35,7 +35,8 @@ void check_drawstring(const Project& project, const Closure& closure, Diagnostic
   const std::string runs_at = drawstring_runs_at(project, closure);
   Diagnostic d = about("child-drawstring", Severity::hold, closure.drawstring_at.at.line > 0 ? closure.drawstring_at.at : closure.named.at,
                        "closures", closure.named.name);
-  d.is_private = true;
+  d.is_private = true;  // it tells the wearer's age
+  d.step = "sew-fasteners";
   const std::string for_age = ", for age " + whole_number(age);
   if (runs_at == "neck" || runs_at == "hood") {
     if (age > kNoNeckCordTo) return;
@@ -72,7 +73,7 @@ void check_burning(const Project& project, const Cloth& cloth, Figures& figures,
       .from("cloths/" + cloth.named.name + "/surface", cloth.surface);
   f.add();
   if (*of == 1) return;
-  Diagnostic d = about("burns-fast", Severity::hold, cloth.burn_test.at, "cloths", cloth.named.name);
+  Diagnostic d = about("burns-fast", *of == 3 ? Severity::hold : Severity::warning, cloth.burn_test.at, "cloths", cloth.named.name);
   d.sentence = capital_first(cloth.named.name) + " burned along a strip in " + text_of(*cloth.burn_test) + "; a " + (raised ? "raised" : "plain") +
                " surface wants " + (raised ? "more than 7 s" : "3.5 s or more") + " (16 CFR 1610): it points to class " + whole_number(*of) + ".";
   d.hint = *of == 3 ? "another cloth; class 3 is not to be worn" : "another cloth, or have it tested; never near a flame";

@@ -23,6 +23,9 @@ FittingLine line_of(const Entry& e, Diagnostics& diag) {
   line.plainly = block.text("plainly");
   line.remedy = block.text("remedy");
   line.remedy_plainly = block.text("remedy plainly");
+  for (const char* key : {"at", "how"})
+    if (block.text(key).find_first_of("{}") != std::string::npos)
+      block.error("braces", key, "`" + std::string(key) + "` is words alone, without braces.", "lengths stand in `allowed`");
   check_text(block, "allowed", "plainly", diag);
   check_text(block, "remedy", "remedy plainly", diag);
   line.when = block.condition("when");

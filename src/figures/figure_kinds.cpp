@@ -87,8 +87,8 @@ const std::vector<FigureKind>& table() {
       {"rounds", "explained", "length", kMark, kNone, "round-sum", "flat cloth that lies in a run", false},
       {"rounds", "unexplained", "length", kMark, kNone, "round-sum", "flat cloth that lies in no run", false},
 
-      {"girths", "edges", "count", kExact, kNone, "fitting-change", "edges of the seams that cross it", false},
-      {"girths", "each edge", "length", kPleat, kNone, "fitting-change", "what 1 in or 1 cm of change comes to in each edge", false},
+      {"sharing", "edges", "count", kExact, kNone, "fitting-change", "edges of the seams that cross it", false},
+      {"sharing", "each edge", "length", kPleat, kNone, "fitting-change", "what 1 in or 1 cm of change comes to in each edge", false},
 
       {"fittings", "PLACE/found", "length", kMark, kNone, "", "by how much it was off at the fitting", true},
       {"fittings", "PLACE/edges", "count", kExact, kNone, "fitting-change", "edges, or pleats, that share the change", true},

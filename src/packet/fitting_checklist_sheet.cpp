@@ -132,6 +132,7 @@ void record(const PacketInput& input, Sheet& sheet) {
 }
 
 void signature(const FittingPlan& plan, Sheet& sheet) {
+  sheet.blocks.push_back(block(Gap{8}, true));
   sheet.blocks.push_back(block(Rule{2.0}, true));
   const std::string on = plan.next_step > 0 ? "Signed: go on to " + nth_step(plan.next_step) + "." : "Signed: it is right.";
   sheet.blocks.push_back(block(Paragraph{tick_box() + words(kNoBreak) + bold(on) + words("    ") + tick_box() + words(std::string(kNoBreak) + "Not yet: alter and fit again."), true}, true));

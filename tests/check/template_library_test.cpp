@@ -53,7 +53,7 @@ TEST_CASE("library: sets, steps and cloths are all there", "[library]") {
   CHECK(t.set("pin-up")->sheets[2].next_steps == 7);
   CHECK(t.steps.size() >= 30);
   CHECK(t.cloth_kinds.size() == 32);
-  CHECK(t.fingerprints.size() == 7);
+  CHECK(t.fingerprints.size() >= 8);
   CHECK(t.fingerprints.at("pin-up.yaml").size() == 64);
   for (const char* id : {"measure-wearer", "inspect-cloth", "shrink-cloth", "lay-out-cloth", "cut-breadths", "cut-pieces",
                          "mark-pleats", "sew-breadths", "level-the-waist", "hem-skirt", "baste-interlining", "join-skirt-to-bodice"})
@@ -135,4 +135,30 @@ TEST_CASE("library: the cloth table holds what its rows say", "[library]") {
     CHECK_FALSE(k.lay.empty());
     CHECK((k.shrinks.has_value() || k.care == "never wet"));
   }
+}
+
+TEST_CASE("library: every gate of a step has its page, and every page looks at something that can be measured or seen", "[library]") {
+  const Templates& t = delivered();
+  for (const Step& s : t.steps) {
+    if (s.gate.empty()) continue;
+    INFO(s.id << ": " << s.gate);
+    CHECK(std::any_of(t.fitting_checks.begin(), t.fitting_checks.end(), [&](const FittingChecks& c) { return c.gate == s.gate; }));
+  }
+  CHECK(t.fitting_checks.size() >= 6);
+  for (const FittingChecks& gate : t.fitting_checks) {
+    CHECK(gate.lines.size() >= 4);
+    CHECK_FALSE(gate.moves.empty());
+    for (const FittingLine& line : gate.lines)
+      for (const std::string& fact : line.when.facts_used()) {
+        INFO(fact);
+        CHECK((is_computed(fact) || fact == "waist stay"));
+      }
+  }
+}
+
+TEST_CASE("library: a child's drawstring is the first caution, and every caution names who has the last word", "[library]") {
+  const Templates& t = delivered();
+  REQUIRE(t.cautions.size() >= 12);
+  CHECK(t.cautions.front().when.text() == "has child and has drawstring");
+  for (const Caution& c : t.cautions) CHECK_FALSE(c.defers_to.empty());
 }

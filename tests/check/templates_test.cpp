@@ -279,3 +279,78 @@ TEST_CASE("templates: any mixed-up file gives messages, never a crash", "[templa
     for (const Diagnostic& d : l.messages) REQUIRE_FALSE(d.sentence.empty());
   }
 }
+
+namespace {
+
+std::string checks(const std::string& line, const std::string& more = "") {
+  return "fitting checks: trial\nformat: 1\nlist:\n  - gate: mock-up\n    title: the mock-up\n" + more + "    look:\n      - " + line + "\n";
+}
+Loaded fitting(const std::string& line, const std::string& more = "") { return load({{"checks.yaml", checks(line, more)}}); }
+Loaded cautions(const std::string& lines) { return load({{"cautions.yaml", "cautions: trial\nformat: 1\nlist:\n" + lines}}); }
+
+}  // namespace
+
+TEST_CASE("templates: a gate's checks are read into their structs", "[templates]") {
+  const Loaded l = fitting("{ at: Waist, how: pinch, allowed: \"measures {girths/waist/finished}\", plainly: \"within {1/4 in}\", remedy: \"{one}: share\", when: has bodice, label: c }",
+                           "    when: has bodice\n    wear: [shoes]\n    moves: [Deep breath]\n");
+  CHECK(l.messages.empty());
+  REQUIRE(l.templates.fitting_checks.size() == 1);
+  const FittingChecks& gate = l.templates.fitting_checks[0];
+  CHECK(gate.gate == "mock-up");
+  CHECK(gate.when.text() == "has bodice");
+  CHECK(gate.wear == std::vector<std::string>{"shoes"});
+  CHECK(gate.moves == std::vector<std::string>{"Deep breath"});
+  REQUIRE(gate.lines.size() == 1);
+  CHECK(gate.lines[0].look == "Waist");
+  CHECK(gate.lines[0].plainly == "within {1/4 in}");
+}
+
+TEST_CASE("templates: what a line of a fitting may not hold", "[templates]") {
+  SECTION("a figure without the words for a garment that lacks it") {
+    CHECK(one(fitting("{ at: Waist, how: pinch, allowed: \"{girths/waist/finished}\", remedy: share, label: c }"), "key-missing").hint.find("plainly: ") == 0);
+  }
+  SECTION("what is neither length nor figure") {
+    CHECK(one(fitting("{ at: Waist, how: pinch, allowed: \"within {some}\", remedy: share, label: c }"), "unknown-figure").at.length == 6);
+  }
+  SECTION("a figure in the plain words") {
+    one(fitting("{ at: Waist, how: pinch, allowed: none, plainly: \"{girths/waist/finished}\", remedy: share, label: c }"), "unknown-figure");
+  }
+  SECTION("one item's figure") {
+    one(fitting("{ at: Waist, how: pinch, allowed: \"{pleats/sides/depth}\", plainly: deep, remedy: share, label: c }"), "unknown-figure");
+  }
+  SECTION("an open brace") {
+    one(fitting("{ at: Waist, how: pinch, allowed: \"{1/4 in\", remedy: share, label: c }"), "braces");
+  }
+  SECTION("braces where there are words alone") {
+    one(fitting("{ at: Waist, how: \"{2 in} down\", allowed: none, remedy: share, label: c }"), "braces");
+  }
+  SECTION("a remedy left out") { one(fitting("{ at: Waist, how: pinch, allowed: none, label: c }"), "key-missing"); }
+  SECTION("a label that names no source") { one(fitting("{ at: Waist, how: pinch, allowed: none, remedy: share, label: a }"), "source-missing"); }
+  SECTION("a fact that is not there") {
+    one(fitting("{ at: Waist, how: pinch, allowed: none, remedy: share, when: has bodies, label: c }"), "unknown-fact");
+  }
+  SECTION("a fact of one cloth") {
+    one(fitting("{ at: Waist, how: pinch, allowed: none, remedy: share, when: has raised surface, label: c }"), "fact-item");
+  }
+}
+
+TEST_CASE("templates: cautions are read, and what they may not hold", "[templates]") {
+  SECTION("whole") {
+    const Loaded l = cautions("  - { about: Cords, say: \"At most {3 in}.\", defers to: the rules, when: has child, label: c }\n");
+    CHECK(l.messages.empty());
+    REQUIRE(l.templates.cautions.size() == 1);
+    CHECK(l.templates.cautions[0].defers_to == "the rules");
+  }
+  SECTION("nobody who has the last word") {
+    CHECK(one(cautions("  - { about: Cords, say: None., label: c }\n"), "key-missing").hint.find("defers to") == 0);
+  }
+  SECTION("a figure of the garment") {
+    one(cautions("  - { about: Cords, say: \"{girths/waist/finished}\", defers to: the rules, label: c }\n"), "unknown-figure");
+  }
+  SECTION("two of one name") {
+    one(cautions("  - { about: Cords, say: None., defers to: the rules, label: c }\n  - { about: cords, say: No., defers to: the rules, label: c }\n"), "name-twice");
+  }
+  SECTION("a source that is no anchor") {
+    one(cautions("  - { about: Cords, say: None., defers to: the rules, source: a law, label: a }\n"), "source-form");
+  }
+}

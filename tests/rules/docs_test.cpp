@@ -42,7 +42,7 @@ std::string all_of(const std::string& folder, const std::set<std::string>& endin
 // Kebab-case words in the code that are no message codes.
 const std::set<std::string> kOtherWords = {
     "condensed-bold", "cut-breadths", "cut-pieces", "fonts-dejavu-core", "fonts-roboto-unhinted", "mark-pleats", "mid-breadth", "mid-grey", "pale-grey",
-    "mock-up",        "pin-up",            "re-mark"};
+    "mock-up",        "pin-up",            "re-mark",     "sew-fasteners"};
 const std::set<std::string> kOneWordCodes = {"shorthand", "braces", "utf16"};
 
 std::set<std::string> formula_headings() {
