@@ -39,7 +39,6 @@ FactValue bias_edge(const Known& k, std::string_view) {
   return b != nullptr && !*b ? FactValue(false) : kUnknown;
 }
 
-
 // How the first edge of this kind is finished. A hemmed edge is turned.
 FactValue edge_finish(const Known& k, std::string_view kind) {
   if (failed(k, "edges")) return kUnknown;
@@ -88,6 +87,7 @@ std::vector<FactRow> bodice_facts() {
   return {
       {"lining", lining},
       {"interlined bodice", [](K k, S) { return part_cut_from(k, PartOf::bodice, UsedAs::interlining); }},
+      {"sleeves lined", [](K k, S) { return part_cut_from(k, PartOf::sleeve, UsedAs::lining); }},
       {"darts", darts},
       {"princess seams", princess_seams},
       {"bias edge", bias_edge},

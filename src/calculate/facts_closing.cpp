@@ -7,7 +7,6 @@ namespace {
 using K = const Known&;
 using S = std::string_view;
 
-
 template <class Get>
 FactValue of_closure(const Known& k, std::string_view item, const Get& get) {
   const Closure* closure = failed(k, "closures") ? nullptr : k.project.closure(item);

@@ -73,7 +73,6 @@ FactValue of_cloth(const Known& k, std::string_view item, const Get& get) {
   return cloth == nullptr ? kUnknown : get(*cloth);
 }
 
-
 }  // namespace
 
 std::vector<FactRow> cloth_facts() {

@@ -77,7 +77,6 @@ FactValue sized(const Known& k, std::string_view) {
          std::any_of(k.project.ease.begin(), k.project.ease.end(), [](const auto& e) { return e.second.known(); });
 }
 
-
 // A round of the mock-up is a fitting whose name says so; the last is the one written last.
 const Fitting* last_mock_up(const Known& k) {
   const Fitting* last = nullptr;
@@ -116,6 +115,10 @@ std::vector<FactRow> garment_facts() {
       {"band", [](K k, S) { return has_part(k, PartOf::band, {}); }},
       {"petticoat", [](K k, S) { return has_part(k, PartOf::petticoat, {Garment::petticoat}); }},
       {"corset", [](K k, S) { return has_part(k, PartOf::corset, {Garment::corset}); }},
+      {"drapery", [](K k, S) { return has_part(k, PartOf::drapery, {}); }},
+      {"tailored", [](K k, S) {
+         return k.project.garment.known() ? FactValue(garment_is(k, {Garment::waistcoat, Garment::coat, Garment::spencer})) : kUnknown;
+       }},
       {"joined at waist", [](K k, S) { return or_unknown(k.project.joined_at_waist); }},
       {"fitted", fitted},
       {"waist ease", waist_ease},

@@ -71,7 +71,6 @@ FactValue pleat_plies(const Known& k, std::string_view item) {
   return kUnknown;
 }
 
-
 FactValue skirt_weight(const Known& k, std::string_view) {
   if (const Figure* f = k.figures.find("skirt/weight"))
     if (const auto* mass = std::get_if<Mass>(&f->value)) return *mass;

@@ -14,7 +14,6 @@ FactValue sides_differ(const Known& k, std::string_view) {
   return false;
 }
 
-
 constexpr std::int64_t kGrownUp = 16;
 constexpr std::int32_t kStaleAfterDays = 56;
 

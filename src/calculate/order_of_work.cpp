@@ -1,6 +1,7 @@
 #include "calculate/order_of_work.h"
 
 #include <algorithm>
+#include <set>
 
 #include "calculate/cloth_touched.h"
 #include "calculate/gates.h"
@@ -118,6 +119,31 @@ void add_holds(std::vector<PlannedStep>& work, const Project& project, const Fig
   }
 }
 
+// A step that is done though one that must come before it is not: said once for each line of `done`, never of a step that
+// only may be there.
+void report_done_early(const std::vector<StepNode>& nodes, const StepInstances& all, Diagnostics& diag) {
+  std::set<const DoneStep*> said;
+  for (std::size_t i = 0; i < nodes.size(); ++i) {
+    const StepInstance& s = all.steps[i];
+    if (!nodes[i].present || s.done_by == nullptr) continue;
+    for (const StepEdge& edge : nodes[i].after) {
+      const StepInstance& earlier = all.steps[edge.before];
+      if (!edge.hard || earlier.done || earlier.holds == Truth::unknown || !said.insert(s.done_by).second) continue;
+      Diagnostic d;
+      d.code = "done-early";
+      d.severity = Severity::warning;
+      d.at = s.done_by->at;
+      d.section = "work";
+      d.item = s.id;
+      d.sheet = "order of work";
+      d.sentence = s.id + " is marked done, but " + earlier.id + " comes before it and is not" +
+                   (edge.because.empty() ? "." : ": " + edge.because + ".");
+      d.hint = "`- { step: " + earlier.id + " }` under `done`, if it was done";
+      diag.add(std::move(d));
+    }
+  }
+}
+
 PlannedStep planned(const StepInstance& s, const Project& project, const Figures& figures, const FactLookup& facts) {
   PlannedStep p;
   p.id = s.id;
@@ -170,6 +196,7 @@ std::vector<PlannedStep> order_of_work(const Project& project, const Templates& 
     return {};
   }
   const std::vector<StepNode> nodes = contracted(all.nodes);
+  report_done_early(nodes, all, diag);
   std::vector<PlannedStep> work;
   std::vector<int> numbers(nodes.size(), 0);
   for (const std::size_t i : stable_order(nodes)) {

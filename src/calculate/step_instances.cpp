@@ -148,7 +148,10 @@ class Builder {
       for (const std::size_t k : resolve_id(done.step)) {
         std::vector<std::size_t> standing;
         standing_for(k, standing, 0);
-        for (const std::size_t s : standing) out_.steps[s].done = true;
+        for (const std::size_t s : standing) {
+          out_.steps[s].done = true;
+          if (out_.steps[s].done_by == nullptr) out_.steps[s].done_by = &done;
+        }
       }
   }
 

@@ -16,6 +16,7 @@ struct StepInstance {
   std::string item;
   Truth holds = Truth::yes;      // its condition
   bool done = false;
+  const DoneStep* done_by = nullptr;  // the line that says so
 };
 struct StepInstances {
   std::vector<StepInstance> steps;  // library order, each step's items in the project's order (one absent instance where

@@ -22,6 +22,8 @@ std::vector<FactKind> table() {
       {"band", T::yes_no, "", {}, "some piece is part of a band"},
       {"petticoat", T::yes_no, "", {}, "some piece is part of a petticoat"},
       {"corset", T::yes_no, "", {}, "some piece is part of a corset"},
+      {"drapery", T::yes_no, "", {}, "some piece is part of a drapery"},
+      {"tailored", T::yes_no, "", {}, "it is built on canvas: a waistcoat, a coat, a spencer"},
       {"joined at waist", T::yes_no, "", {}, "bodice and skirt are sewn together at the waist"},
       {"fitted", T::yes_no, "", {}, "the ease at some girth is 2 in or less"},
       {"sides differ", T::yes_no, "", {}, "some measure is given apart for left and right"},
@@ -74,6 +76,7 @@ std::vector<FactKind> table() {
       // bodice
       {"lining", T::word, "", {"none", "flat", "bagged"}, "how the lining is sewn in"},
       {"interlined bodice", T::yes_no, "", {}, "a bodice piece is cut in an interlining too"},
+      {"sleeves lined", T::yes_no, "", {}, "a sleeve is cut in a lining too"},
       {"darts", T::count, "", {}, "darts among the seams"},
       {"princess seams", T::yes_no, "", {}, "some seam is a princess seam"},
       {"bias edge", T::yes_no, "", {}, "some edge grows when it is handled: neck, armhole, or a piece on the bias"},

@@ -236,7 +236,7 @@ TEST_CASE("templates: cloth kinds", "[templates]") {
 
 TEST_CASE("templates: a file says by its first key what it is", "[templates]") {
   CHECK(one(load({{"a.yaml", "step: hem\n"}}), "template-kind").hint == "did you mean `steps`?");
-  CHECK(one(load({{"a.yaml", "rule: closings\nformat: 1\n"}}), "template-kind").sentence == "Files that begin with `rule` are not read yet.");
+  CHECK(one(load({{"a.yaml", "blocks: notes\nformat: 1\n"}}), "template-kind").sentence == "Files that begin with `blocks` are not read yet.");
   one(load({{"a.yaml", "steps: trial\nformat: 2\nlist: [{ step: hem, say: Hem it., label: c }]\n"}}), "newer-format");
   CHECK(load({{"readme.txt", "not a template"}}).messages.size() == 1);
   CHECK(one(load({}), "templates-unread").sentence.find("holds no .yaml file") != std::string::npos);

@@ -82,7 +82,7 @@ TEST_CASE("condition: `has` asks whether there is any", "[condition]") {
   CHECK(asked("has lining", {{"lining", std::string("none")}}) == Truth::no);
   CHECK(asked("has lining", {{"lining", std::string("flat")}}) == Truth::yes);
   CHECK(asked("has hem depth", {}) == Truth::no);              // worked out, and there is none
-  CHECK(asked("has longest bone", {}) == Truth::unknown);      // its calculator is not there
+  CHECK(asked("has placket length", {}) == Truth::unknown);      // its calculator is not there
 }
 
 TEST_CASE("condition: amounts compare exactly, in any unit", "[condition]") {
