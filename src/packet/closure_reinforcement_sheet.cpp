@@ -40,11 +40,15 @@ class Reinforcement {
 
   Text answer(const ClosingBand* band) const {
     if (band == nullptr)
-      return words("How hard it pulls is not reckoned: say how close it is worn under `strain`. The notes hold for any pull.");
+      return sentence_text("How hard it pulls is not reckoned: say how close it is worn under `strain`. The notes hold for any pull.", false);
+    if (!in_rows()) return words("Band " + band->name + ", " + band->words + ": on ") + said_plainly(band->edge + ".");
     return words("Band " + band->name + ", " + band->words + ": " + fasteners() + " no further than ") +
            measured(text_of(band->pitch, text_.shown_in(), mark_step(text_.shown_in()), Rounding::down)) +
            said_plainly(" apart, on " + band->edge + ".");
   }
+  // Hooks and eyelets keep the band's distance; buttons, ties and the like keep their own.
+  bool in_rows() const { return plan_.fasten == "lacing" || plan_.fasten.rfind("hooks", 0) == 0; }
+  bool on_an_edge() const { return plan_.fasten != "drawstring" && plan_.fasten != "ties"; }
   std::string fasteners() const {
     return plan_.fasten == "lacing" ? "eyelets" : plan_.fasten.rfind("hooks", 0) == 0 ? "hooks" : plan_.fasten;
   }
@@ -57,7 +61,7 @@ class Reinforcement {
     if (text_.has("skirt/weight")) {
       Text weight = words("The skirt weighs " + text_.about("skirt/weight"));
       const bool weighed = input_.project.skirt && input_.project.skirt->weighs.known();
-      weight = weight + words(weighed ? ", on the scale." : ", an estimate from its cloth: weigh it and write `skirt: { weighs: … }`.");
+      weight = weight + sentence_text(weighed ? ", on the scale." : ", an estimate from its cloth: weigh it and write `weighs` under `skirt`.", false);
       sheet.blocks.push_back(paragraph(weight));
     }
     if (*strain_->skirt_hangs_from == "own band" || rules_.carried.empty()) return;
@@ -98,6 +102,11 @@ class Reinforcement {
     row("beneath", said_plainly(capital(band.edge)));
     row("stitched", words(counted(band.rows, "row", "rows")));
     row("bones", words(capital(band.bones)));
+    if (!in_rows()) {
+      if (has("pitch widest")) row("apart", text_.measured(key_ + "pitch widest") + words(" at the widest"));
+      sheet.blocks.push_back(block(std::move(table)));
+      return;
+    }
     Text apart = measured(text_of(band.pitch, text_.shown_in(), mark_step(text_.shown_in()), Rounding::down)) + words(" at most");
     if (has("pitch widest")) apart = apart + words("; here ") + text_.measured(key_ + "pitch widest") + words(" at the widest");
     row("apart", apart);
@@ -131,6 +140,7 @@ class Reinforcement {
     bool first = true;
     for (const ClosingNote& note : rules_.notes) {
       if (note.fasten != "any" && note.fasten != plan_.fasten) continue;
+      if (!note.from.empty() && !on_an_edge()) continue;
       if (!note.from.empty() && band != nullptr && band->name < note.from) continue;
       if (first) sheet.blocks.push_back(heading("Sewing it on"));
       first = false;
