@@ -1,0 +1,111 @@
+// What the drawings of the load and of the bones print is what their figures say.
+#include <algorithm>
+
+#include "calculate/bones.h"
+#include "calculate/closures.h"
+#include "calculate/loads.h"
+#include "packet/bone_drawing.h"
+#include "packet/load_drawing.h"
+#include "support/catch.h"
+#include "support/garment.h"
+#include "support/small_project.h"
+
+using namespace gownsheaf;
+using garment::in;
+using garment::mm;
+
+namespace {
+
+std::vector<const Label*> labels_of(const Drawing& drawing) {
+  std::vector<const Label*> labels;
+  for (const DrawingItem& item : drawing.items)
+    if (const auto* label = std::get_if<Label>(&item)) labels.push_back(label);
+  return labels;
+}
+
+bool says(const Drawing& drawing, const std::string& wanted) {
+  const auto labels = labels_of(drawing);
+  return std::any_of(labels.begin(), labels.end(), [&](const Label* l) { return plain(l->text).find(wanted) != std::string::npos; });
+}
+
+}  // namespace
+
+TEST_CASE("each fastener's bar says its pull, and bars are as long as the pulls are", "[load]") {
+  for (const ShownIn shown : {ShownIn::inches, ShownIn::centimetres}) {
+    Project project = garment::project(shown);
+    Closure closure;
+    closure.named = garment::named("front");
+    closure.length = garment::said(in(14));
+    closure.number = garment::said(std::int64_t{9});
+    closure.top_inset = closure.bottom_inset = garment::said(in(1, 4));
+    closure.meets = garment::said(Meets::edge_to_edge);
+    project.closures.push_back(closure);
+    Strain strain;
+    strain.closure = "front";
+    strain.girth = garment::said(in(26));
+    strain.worn = garment::said(std::string("snug"));
+    strain.over = garment::said(std::string("corset"));
+    strain.moves = garment::said(std::string("walking"));
+    strain.breathes_at = garment::said(std::string("natural waist"));
+    strain.skirt_hangs_from = garment::said(std::string("bodice waist"));
+    strain.use_at_most = garment::said(Ratio{1, 2});
+    project.strain.push_back(strain);
+    Figures figures;
+    Diagnostics diag;
+    Plans plans;
+    plans.closures = add_closures(project, figures, diag);
+    const auto loads = add_loads(project, plans, Mass{2000}, figures, diag);
+    REQUIRE(loads.size() == 1);
+    CHECK(loads[0].band == "R2");
+    const FigureText text(figures, shown);
+    const gownsheaf::testing::SmallProject small;
+    const Drawing drawing = draw_load(plans.closures[0], loads[0], text, Typesetter(small.font, small.scale));
+    for (int k = 1; k <= 9; ++k) {
+      INFO(k);
+      CHECK(says(drawing, text.about("closures/front/pull " + std::to_string(k))));
+      CHECK(says(drawing, plain_text(figures.at("closures/front/fastener " + std::to_string(k)), shown)));
+    }
+    // The lowest carries the skirt: its bar is the longest, the first's half pitch and inset the shortest.
+    CHECK(loads[0].pulls.back().value == loads[0].fastener.value);
+    CHECK(loads[0].pulls.front().value < loads[0].pulls[1].value);
+  }
+}
+
+TEST_CASE("the bone map and the bars say each bone's length", "[bones]") {
+  for (const ShownIn shown : {ShownIn::inches, ShownIn::centimetres}) {
+    Project project = garment::project(shown);
+    BoneStock stock;
+    stock.named = garment::named("quarter bone");
+    stock.sold_as = {in(36)};
+    stock.may_be_cut = garment::said(true);
+    stock.casing_ends = garment::said(in(1));
+    project.bone_stock.push_back(stock);
+    const std::pair<const char*, Length> channels[] = {{"side", in(15, 2)}, {"back", in(7)}, {"dart", in(13, 2)}, {"front edge", in(11)}};
+    for (const auto& [name, length] : channels) {
+      Bone bone;
+      bone.named = garment::named(name);
+      bone.number = 2;
+      bone.channel_length = garment::said(length);
+      bone.stock = "quarter bone";
+      project.bones.push_back(bone);
+    }
+    Figures figures;
+    Diagnostics diag;
+    const auto plans = add_bones(project, figures, diag);
+    REQUIRE(plans.size() == 1);
+    const FigureText text(figures, shown);
+    const gownsheaf::testing::SmallProject small;
+    const Typesetter typesetter(small.font, small.scale);
+    const Drawing map = draw_channels(project, text, typesetter), bars = draw_bars(plans[0], text, typesetter);
+    for (const auto& [name, length] : channels) {
+      INFO(name);
+      const std::string printed = plain_text(figures.at(std::string("bones/") + name + "/bone length"), shown);
+      CHECK(says(map, "2 of " + printed));
+      CHECK(says(map, name));
+      CHECK(says(bars, printed));
+    }
+    std::size_t cut = 0;
+    for (const BarOfBones& bar : plans[0].bars) cut += bar.cut.size();
+    CHECK(cut == 8);
+  }
+}
