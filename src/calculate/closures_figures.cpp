@@ -316,7 +316,7 @@ class Closing {
       const std::string compare = "compare " + word + "/";
       figure(compare + "places").is(places).from(key("edge length")).add();
       figure(compare + "pieces").is(work.pieces).from(key(compare + "places"))
-          .working("pieces of " + word, work.pieces == places ? "places" : "places × 2", whole_number(places) + (work.pieces == places ? "" : " × 2")).add();
+          .working("pieces of " + word, work.pieces == places ? "one a place" : "places × 2", whole_number(places) + (work.pieces == places ? "" : " × 2")).add();
       if (work.minutes)
         figure(compare + "minutes").is(*work.minutes).from(key(compare + "places"))
             .working("minutes of " + word, "places × minutes each, common practice", whole_number(places) + " × " + whole_number(*work.minutes / places)).add();

@@ -35,11 +35,14 @@ class Strained {
     const double breath = breath_factor(strain_.breathes_at.value.value_or("")), move = movement_factor(*strain_.moves);
     const double factor = std::max(breath, move);
     load.moving = LoadPerLength{load.at_rest.value * factor};
-    load.band = std::string(load_band(load.moving));
     const Force hang = hanging();
+    // What hangs counts as well: as the pull on a fastener with the usual 1 1/4 in to itself.
+    const Length usual = in64(80);
+    const Force one = with_hanging(fastener_pull(load.moving, usual), hang);
+    load.band = std::string(load_band({one.value / (usual.in_mm() / 1000)}));
     pull_each(load, hang);
     load.fastener = *std::max_element(load.pulls.begin(), load.pulls.end());
-    const Force holds = strain_.fastener_holds.known() ? *strain_.fastener_holds : usual();
+    const Force holds = strain_.fastener_holds.known() ? *strain_.fastener_holds : usual_holds();
     const Ratio share = *strain_.use_at_most;
     load.holds = Force{holds.value * static_cast<double>(share.n) / static_cast<double>(share.d)};
     add_figures(load, hang, factor, breath >= move ? "a deep breath" : "dancing");
@@ -55,7 +58,7 @@ class Strained {
   }
   std::string key(std::string_view quantity) const { return "closures/" + closure_.named.name + "/" + std::string(quantity); }
 
-  Force usual() const {
+  Force usual_holds() const {
     const Notion* notion = project_.notion(closure_.with);
     return usual_capacity(word_for(closure_.fasten), notion == nullptr ? "" : notion->size);
   }

@@ -1,6 +1,6 @@
+#include "calculate/facts.h"
 #include "calculate/safety.h"
 
-#include "calculate/facts_safety.h"
 #include "support/catch.h"
 #include "support/garment.h"
 
@@ -32,7 +32,12 @@ std::vector<Diagnostic> messages(const Project& p) {
   return diag.sorted();
 }
 
-bool truth(const Project& p, std::string_view name) { return std::get<bool>(safety_facts().at(name)(p, "")); }
+FactValue fact(const Project& p, std::string_view name) {
+  const Figures figures;
+  const Plans plans;
+  return facts_of(p, figures, plans)(name, "");
+}
+bool truth(const Project& p, std::string_view name) { return std::get<bool>(fact(p, name)); }
 
 }  // namespace
 
@@ -112,9 +117,9 @@ TEST_CASE("safety: facts of the wearer and of what hurts", "[safety][facts]") {
   p.wearer.age = said<std::int64_t>(16);
   CHECK_FALSE(truth(p, "child"));
   p.wearer.age = {};
-  CHECK(std::holds_alternative<std::monostate>(safety_facts().at("child")(p, "")));
+  CHECK(std::holds_alternative<std::monostate>(fact(p, "child")));
   p.sections_given.clear();
-  CHECK(std::holds_alternative<std::monostate>(safety_facts().at("worn for near flame")(p, "")));
+  CHECK(std::holds_alternative<std::monostate>(fact(p, "worn for near flame")));
   p.taken = Taken{};
   p.taken->over = {"chemise", "front-lacing Corset"};
   CHECK(truth(p, "over corset"));
