@@ -3,6 +3,7 @@
 #include <map>
 #include <set>
 
+#include "calculate/step_instances.h"
 #include "support/rounds.h"
 #include "support/step_library.h"
 
@@ -301,4 +302,40 @@ TEST_CASE("law: whatever a garment has, its order keeps every trap closed", "[tr
     INFO(s.id);
     CHECK((seen[s.id] > 0 || s.id == "baste-interlining" || s.id == "fit-second-mock-up"));
   }
+}
+
+TEST_CASE("library: for every pair of facts the steps make no ring and all find their place", "[traps][linter]") {
+  struct Said { std::string_view fact; FactValue value; };
+  std::set<std::string> used;
+  for (const Step& s : delivered_library().steps)
+    for (const std::string& fact : s.when.facts_used()) used.insert(fact);
+  std::vector<Said> all;
+  for (const std::string& name : used) {
+    const FactKind* kind = find_fact(name);
+    REQUIRE(kind != nullptr);
+    if (kind->type == FactType::yes_no) all.insert(all.end(), {{kind->name, true}, {kind->name, false}});
+    else if (kind->type == FactType::count) all.insert(all.end(), {{kind->name, std::int64_t{0}}, {kind->name, std::int64_t{2}}});
+    else for (const std::string_view word : kind->words) all.push_back({kind->name, std::string(word)});
+  }
+  REQUIRE(used.size() > 30);
+  WorkGarment g = evening_dress();
+  g.project.closures.push_back(closure_named("back", Fasten::lacing, ""));
+  int tried = 0;
+  for (std::size_t a = 0; a < all.size(); ++a)
+    for (std::size_t b = a + 1; b < all.size(); ++b) {
+      if (all[a].fact == all[b].fact) continue;
+#ifdef GOWNSHEAF_SANITIZED
+      if ((a + b) % 20 != 0) continue;
+#endif
+      const FactLookup two = [&](std::string_view fact, std::string_view) -> FactValue {
+        return fact == all[a].fact ? all[a].value : fact == all[b].fact ? all[b].value : FactValue{};
+      };
+      const StepInstances steps = step_instances(g.project, delivered_library(), two);
+      const auto present = std::count_if(steps.nodes.begin(), steps.nodes.end(), [](const StepNode& n) { return n.present; });
+      const bool sound = hard_ring(steps.nodes).empty() &&
+                         stable_order(contracted(steps.nodes)).size() == static_cast<std::size_t>(present);
+      if (!sound) FAIL(all[a].fact << " with " << all[b].fact);
+      ++tried;
+    }
+  CHECK(tried > 50);
 }
