@@ -1,0 +1,341 @@
+// The delivered steps on garments of every kind: the classic traps stay closed whatever the garment has.
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "calculate/step_instances.h"
+#include "support/rounds.h"
+#include "support/step_library.h"
+
+using namespace gownsheaf;
+using namespace gownsheaf::test;
+
+namespace {
+
+using Order = std::vector<PlannedStep>;
+
+// Every step that must be done before this one, by hard edges alone.
+std::set<std::string> all_before(const Order& work, const std::string& id) {
+  std::set<std::string> found;
+  std::vector<std::string> stack{id};
+  while (!stack.empty()) {
+    const PlannedStep* s = find_step(work, stack.back());
+    stack.pop_back();
+    REQUIRE(s != nullptr);
+    for (const std::string& earlier : s->hard_after)
+      if (found.insert(earlier).second) stack.push_back(earlier);
+  }
+  return found;
+}
+
+// How often a trap was met: both steps there. Items of one kind wait item by item.
+int check_traps(const Order& work) {
+  int met = 0;
+  for (const Trap& trap : traps())
+    for (const PlannedStep& then : work) {
+      if (step_of(then.id) != trap.then) continue;
+      const auto before = all_before(work, then.id);
+      for (const PlannedStep& first : work) {
+        const Step* a = delivered_library().step(trap.first);
+        if (step_of(first.id) != trap.first) continue;
+        if (!a->for_each.empty() && a->for_each == delivered_library().step(trap.then)->for_each && first.item != then.item) continue;
+        INFO(first.id << " before " << then.id);
+        CHECK(before.count(first.id) == 1);
+        CHECK(first.number < then.number);
+        ++met;
+      }
+    }
+  return met;
+}
+
+void give(WorkGarment& g, std::initializer_list<const char*> sections) {
+  for (const char* s : sections) g.project.sections_given.insert(s);
+}
+
+void add_run(WorkGarment& g, const std::string& name, PleatKind kind) { g.project.pleats.push_back(run_named(name, kind, {"skirt breadth"})); }
+
+void add_bones(WorkGarment& g) {
+  give(g, {"bones"});
+  Bone b;
+  b.named.name = "side seams";
+  b.on_seam = "side";
+  b.number = 2;
+  g.project.bones = {b};
+}
+
+Strain strain_with_stay() {
+  Strain s;
+  s.stay = Stay{};
+  return s;
+}
+
+WorkGarment evening_dress() {
+  WorkGarment g = garment_of({Garment::dress, true, true, true, false, true, false, true});
+  Project& p = g.project;
+  p.joined_at_waist = Given<bool>::written(true, {});
+  p.lining_sewn_in = Given<std::string>::written("bagged", {});
+  p.ease["bust"] = Given<Length>::written(Length::inches(1), {});
+  give(g, {"piping", "trims", "pockets", "plackets", "seams"});
+  add_bones(g);
+  p.strain = {strain_with_stay()};
+  add_run(g, "back", PleatKind::cartridge);
+  p.closures = {closure_named("front", Fasten::hooks_and_eyes, "")};
+  p.closures[0].guard = Guard{};
+  return g;
+}
+
+}  // namespace
+
+TEST_CASE("traps: an evening dress, every part of it", "[traps]") {
+  const Order work = planned_by_library(evening_dress());
+  CHECK(check_traps(work) > 50);
+  const auto before_hooks = all_before(work, "sew-hooks@front");
+  for (const char* id : {"baste-closing-strips", "turn-closing-edges", "insert-bones", "set-sleeves", "try-bodice-closed"}) {
+    INFO(id);
+    CHECK(before_hooks.count(id) == 1);
+  }
+  CHECK(find_step(work, "sew-fasteners") == nullptr);  // its closings are described, so they stand in its place
+  CHECK(all_before(work, "fell-lining").count("sew-hooks@front") == 1);
+  CHECK(all_before(work, "hang-closed").count("join-skirt-to-bodice") == 1);
+  CHECK(work.back().id == "final-press");
+}
+
+TEST_CASE("traps: without closings described the bodice still has its fasteners sewn", "[traps]") {
+  WorkGarment g = evening_dress();
+  g.project.closures.clear();
+  const Order work = planned_by_library(g);
+  REQUIRE(find_step(work, "sew-fasteners") != nullptr);
+  CHECK(all_before(work, "sew-fasteners").count("try-bodice-closed") == 1);
+  CHECK(find_step(work, "hang-closed") == nullptr);
+}
+
+TEST_CASE("traps: each closing is sewn by its kind, and marked first", "[traps]") {
+  WorkGarment g = evening_dress();
+  g.project.closures = {closure_named("laced back", Fasten::lacing, ""), closure_named("placket", Fasten::snaps, ""),
+                        closure_named("cuffs", Fasten::buttons, ""), closure_named("neck", Fasten::drawstring, "")};
+  add_figure(g.figures, "closures/cuffs/count", std::int64_t{5}, Shown::exact);
+  add_figure(g.figures, "closures/cuffs/pitch widest", Length::inches(1));
+  const Order work = planned_by_library(g);
+  for (const char* id : {"work-eyelets@laced back", "sew-snaps@placket", "sew-buttons@cuffs", "thread-drawstring@neck"}) {
+    INFO(id);
+    CHECK(find_step(work, id) != nullptr);
+  }
+  CHECK(find_step(work, "sew-hooks@cuffs") == nullptr);
+  CHECK(find_step(work, "mark-fasteners@neck") == nullptr);
+  const PlannedStep* mark = find_step(work, "mark-fasteners@cuffs");
+  REQUIRE(mark != nullptr);
+  CHECK(words_of(mark->act) == "Mark the [closures/cuffs/count] places of cuffs, from the waist outwards.");
+  REQUIRE(mark->shows.size() == 1);
+  CHECK(words_of(mark->shows[0]) == "[closures/cuffs/pitch widest] at the widest");
+  CHECK(words_of(find_step(work, "mark-fasteners@placket")->act) == "Mark the places of placket, from the waist outwards.");
+  CHECK(find_step(work, "work-eyelets@laced back")->cannot_undo == "pierces cloth");
+  check_traps(work);
+}
+
+TEST_CASE("traps: a corset is laced before its bones are cut, and measured in when it is worn in", "[traps]") {
+  WorkGarment g = garment_of({Garment::corset, false, false, false, false, false, true, false});
+  g.project.closures = {closure_named("busk", Fasten::busk, ""), closure_named("laced back", Fasten::lacing, "")};
+  const Order work = planned_by_library(g);
+  const auto last = all_before(work, "measure-in-corset");
+  for (const char* id : {"fit-corset-mock-up", "cut-pieces@slate wool", "set-busk@busk", "sew-corset-channels", "work-eyelets@laced back",
+                         "try-corset", "cut-corset-bones", "bind-corset", "wear-corset-in"}) {
+    INFO(id);
+    CHECK(last.count(id) == 1);
+  }
+  CHECK(check_traps(work) >= 6);
+  CHECK(find_step(work, "try-bodice-closed") == nullptr);
+}
+
+TEST_CASE("traps: what is built on canvas has no basted bodice", "[traps]") {
+  for (const Garment kind : {Garment::waistcoat, Garment::coat, Garment::spencer}) {
+    const bool sleeves = kind != Garment::waistcoat;
+    WorkGarment g = garment_of({kind, true, sleeves, false, false, false, false, true});
+    give(g, {"pockets"});
+    g.project.closures = {closure_named("front", Fasten::buttons, "")};
+    const Order work = planned_by_library(g);
+    CHECK(find_step(work, "baste-seams") == nullptr);
+    CHECK(find_step(work, sleeves ? "fit-coat" : "fit-tailored") != nullptr);
+    const auto before = all_before(work, "sew-buttons@front");
+    for (const char* id : {"canvas-fronts", "make-welt-pockets", "stay-button-line"}) {
+      INFO(id);
+      CHECK(before.count(id) == 1);
+    }
+    CHECK(check_traps(work) > 5);
+  }
+}
+
+TEST_CASE("traps: underlayers that are still to make come before the measures", "[traps]") {
+  WorkGarment g = skirt_garment();
+  CHECK(find_step(planned_by_library(g), "try-underlayers") == nullptr);
+  g.project.still_to_make = {{"petticoat", std::nullopt, {}}};
+  const Order work = planned_by_library(g);
+  CHECK(work.front().id == "finish-underlayers");
+  CHECK(all_before(work, "cut-breadths@slate wool").count("try-underlayers") == 1);
+}
+
+TEST_CASE("traps: a large change asks for a second mock-up before the pattern is signed", "[traps]") {
+  WorkGarment g = evening_dress();
+  Fitting f;
+  f.named.name = "first mock-up";
+  Finding wide;
+  wide.by = Length::sixty_fourths(32);
+  f.found = {wide};
+  g.project.fittings = {f};
+  CHECK(find_step(planned_by_library(g), "fit-second-mock-up") == nullptr);  // 1/2 in is not over 1/2 in
+  g.project.fittings[0].found[0].by = Length::sixty_fourths(33);
+  const Order work = planned_by_library(g);
+  CHECK(all_before(work, "cut-pieces@slate wool").count("fit-second-mock-up") == 1);
+}
+
+TEST_CASE("traps: a step that is done too early is told in words, once a line", "[traps]") {
+  WorkGarment g = evening_dress();
+  g.project.work.done = {{"sew-hooks", std::nullopt, {"trial.yaml", 9, 3, 9}}, {"inspect-cloth", std::nullopt, {}}};
+  Diagnostics diag;
+  const Order work = order_of_work(g.project, delivered_library(), g.figures, facts_of(g.project, g.figures, g.plans), diag);
+  REQUIRE(diag.sorted().size() == 1);
+  const Diagnostic d = diag.sorted().front();
+  CHECK(d.code == "done-early");
+  CHECK(d.severity == Severity::warning);
+  CHECK(d.at.line == 9);
+  CHECK(d.sentence == "sew-hooks@front is marked done, but finish-neck comes before it and is not: the first fastener sits at the finished neck.");
+  // All that comes before it done too: nothing to say.
+  for (const std::string& id : all_before(work, "sew-hooks@front")) g.project.work.done.push_back({id, std::nullopt, {}});
+  Diagnostics none;
+  order_of_work(g.project, delivered_library(), g.figures, facts_of(g.project, g.figures, g.plans), none);
+  CHECK(none.sorted().empty());
+}
+
+namespace {
+
+WorkGarment any_garment(draws::Draws& dice) {
+  const auto some = [&] { return dice.of(0, 1) == 1; };
+  const Garment kinds[] = {Garment::dress, Garment::bodice, Garment::skirt, Garment::petticoat, Garment::corset,
+                           Garment::spencer, Garment::coat, Garment::waistcoat, Garment::other};
+  Parts parts;
+  parts.garment = kinds[dice.of(0, 8)];
+  parts.bodice = some();
+  parts.sleeves = some();
+  parts.skirt = some();
+  parts.band = some();
+  parts.drapery = some();
+  parts.corset = parts.garment == Garment::corset;
+  parts.lined = some();
+  WorkGarment g = garment_of(parts);
+  Project& p = g.project;
+  for (const char* section : {"piping", "trims", "pockets", "plackets", "seams", "binding"})
+    if (some()) give(g, {section});
+  if (some()) p.joined_at_waist = Given<bool>::written(some(), {});
+  if (some()) p.lining_sewn_in = Given<std::string>::written(some() ? "flat" : "bagged", {});
+  if (some()) p.ease["waist"] = Given<Length>::written(Length::inches(dice.of(-1, 4)), {});
+  if (some()) add_bones(g);
+  if (some()) p.strain = {some() ? strain_with_stay() : Strain{}};
+  if (some()) p.still_to_make = {{"corset", std::nullopt, {}}};
+  if (some() && p.sections_given.count("seams") > 0) {
+    Seam dart;
+    dart.kind = "dart";
+    p.seams = {dart};
+  }
+  EdgeLine armhole;
+  armhole.kind = "armhole";
+  armhole.finish = some() ? "piped" : "";
+  if (some()) p.edges = {armhole};
+  if (parts.skirt) {
+    const PleatKind runs[] = {PleatKind::knife, PleatKind::box, PleatKind::cartridge, PleatKind::gathers, PleatKind::plain};
+    for (const char* name : {"front", "back"})
+      if (some()) add_run(g, name, runs[dice.of(0, 4)]);
+    if (some()) {
+      p.skirt.emplace();
+      p.skirt->levelled_at = Given<std::string>::written(some() ? "waist" : "hem", {});
+      p.skirt->hem = SkirtHem{Given<Length>{}, some() ? "drab sateen" : "", some() ? "hair cloth" : "", some() ? "braid" : ""};
+    }
+  }
+  if (some()) add_figure(g.figures, "skirt/weight", Mass{static_cast<double>(dice.of(500, 4000))});
+  const Fasten fastens[] = {Fasten::hooks_and_eyes, Fasten::hooks_and_bars, Fasten::hooks_and_loops, Fasten::buttons, Fasten::snaps,
+                            Fasten::lacing, Fasten::buckle, Fasten::ties, Fasten::drawstring, Fasten::busk};
+  for (const char* name : {"front closing", "cuffs", "placket"})
+    if (some()) {
+      p.closures.push_back(closure_named(name, fastens[dice.of(0, 9)], ""));
+      if (some()) p.closures.back().guard = Guard{};
+    }
+  return g;
+}
+
+}  // namespace
+
+TEST_CASE("law: whatever a garment has, its order keeps every trap closed", "[traps][law]") {
+  draws::Draws dice(1869);
+  std::int64_t met = 0;
+  std::map<std::string, int> seen;
+  for (int round = 0; round < kLawRounds; ++round) {
+    const WorkGarment g = any_garment(dice);
+    INFO("round " << round);
+    const Order work = planned_by_library(g);
+    REQUIRE_FALSE(work.empty());
+    bool sound = work.back().id == "final-press";
+    if (!sound) UNSCOPED_INFO("last is " << work.back().id);
+    std::map<std::string, int> number;
+    for (const PlannedStep& s : work) number[s.id] = s.number;
+    sound = sound && number.size() == work.size();
+    for (const PlannedStep& s : work) {
+      ++seen[step_of(s.id)];
+      for (const std::string& id : s.hard_after) sound = sound && number.count(id) == 1 && number[id] < s.number;
+      // What cannot be taken back is never the first thing to do.
+      if (!s.cannot_undo.empty() && s.hard_after.empty()) {
+        UNSCOPED_INFO("nothing comes before " << s.id);
+        sound = false;
+      }
+    }
+    REQUIRE(sound);
+    for (const Trap& trap : traps())
+      for (const PlannedStep& then : work) {
+        if (step_of(then.id) != trap.then) continue;
+        const std::string of_item = trap.first + std::string("@") + then.item;
+        const auto at = number.find(then.item.empty() || number.count(of_item) == 0 ? std::string(trap.first) : of_item);
+        if (at == number.end()) continue;
+        if (at->second >= then.number) FAIL(at->first << " must come before " << then.id);
+        ++met;
+      }
+  }
+  CHECK(met > 10 * kLawRounds);
+  // Every step of the library was there in some garment, but for the band of a petticoat's neighbours it names itself.
+  for (const Step& s : delivered_library().steps) {
+    INFO(s.id);
+    CHECK((seen[s.id] > 0 || s.id == "baste-interlining" || s.id == "fit-second-mock-up"));
+  }
+}
+
+TEST_CASE("library: for every pair of facts the steps make no ring and all find their place", "[traps][linter]") {
+  struct Said { std::string_view fact; FactValue value; };
+  std::set<std::string> used;
+  for (const Step& s : delivered_library().steps)
+    for (const std::string& fact : s.when.facts_used()) used.insert(fact);
+  std::vector<Said> all;
+  for (const std::string& name : used) {
+    const FactKind* kind = find_fact(name);
+    REQUIRE(kind != nullptr);
+    if (kind->type == FactType::yes_no) all.insert(all.end(), {{kind->name, true}, {kind->name, false}});
+    else if (kind->type == FactType::count) all.insert(all.end(), {{kind->name, std::int64_t{0}}, {kind->name, std::int64_t{2}}});
+    else for (const std::string_view word : kind->words) all.push_back({kind->name, std::string(word)});
+  }
+  REQUIRE(used.size() > 30);
+  WorkGarment g = evening_dress();
+  g.project.closures.push_back(closure_named("back", Fasten::lacing, ""));
+  int tried = 0;
+  for (std::size_t a = 0; a < all.size(); ++a)
+    for (std::size_t b = a + 1; b < all.size(); ++b) {
+      if (all[a].fact == all[b].fact) continue;
+#ifdef GOWNSHEAF_SANITIZED
+      if ((a + b) % 20 != 0) continue;
+#endif
+      const FactLookup two = [&](std::string_view fact, std::string_view) -> FactValue {
+        return fact == all[a].fact ? all[a].value : fact == all[b].fact ? all[b].value : FactValue{};
+      };
+      const StepInstances steps = step_instances(g.project, delivered_library(), two);
+      const auto present = std::count_if(steps.nodes.begin(), steps.nodes.end(), [](const StepNode& n) { return n.present; });
+      const bool sound = hard_ring(steps.nodes).empty() &&
+                         stable_order(contracted(steps.nodes)).size() == static_cast<std::size_t>(present);
+      if (!sound) FAIL(all[a].fact << " with " << all[b].fact);
+      ++tried;
+    }
+  CHECK(tried > 50);
+}
