@@ -23,7 +23,8 @@ std::vector<const Label*> labels_of(const Drawing& drawing) {
   return labels;
 }
 
-bool says(const Drawing& drawing, const std::string& wanted) {
+bool says(const Drawing& drawing, std::string wanted) {
+  for (auto at = wanted.find("\u00A0"); at != std::string::npos; at = wanted.find("\u00A0")) wanted.replace(at, 2, " ");
   const auto labels = labels_of(drawing);
   return std::any_of(labels.begin(), labels.end(), [&](const Label* l) { return plain(l->text).find(wanted) != std::string::npos; });
 }
@@ -65,8 +66,8 @@ TEST_CASE("each fastener's bar says its pull, and bars are as long as the pulls 
       CHECK(says(drawing, text.about("closures/front/pull " + std::to_string(k))));
       CHECK(says(drawing, plain_text(figures.at("closures/front/fastener " + std::to_string(k)), shown)));
     }
-    // The lowest carries the skirt: its bar is the longest, the first's half pitch and inset the shortest.
-    CHECK(loads[0].pulls.back().value == loads[0].fastener.value);
+    // First and last have as much edge to themselves; the last carries the skirt as well.
+    CHECK(loads[0].pulls.back().value > loads[0].pulls.front().value);
     CHECK(loads[0].pulls.front().value < loads[0].pulls[1].value);
   }
 }
@@ -97,13 +98,16 @@ TEST_CASE("the bone map and the bars say each bone's length", "[bones]") {
     const gownsheaf::testing::SmallProject small;
     const Typesetter typesetter(small.font, small.scale);
     const Drawing map = draw_channels(project, text, typesetter), bars = draw_bars(plans[0], text, typesetter);
+    std::vector<std::string> allowed;
     for (const auto& [name, length] : channels) {
       INFO(name);
       const std::string printed = plain_text(figures.at(std::string("bones/") + name + "/bone length"), shown);
       CHECK(says(map, "2 of " + printed));
       CHECK(says(map, name));
-      CHECK(says(bars, printed));
+      allowed.push_back(printed);
     }
+    for (const Label* label : labels_of(bars))  // a number of the bar, or a bone's length where it has room
+      if (plain(label->text).size() > 2) CHECK(std::find(allowed.begin(), allowed.end(), plain(label->text)) != allowed.end());
     std::size_t cut = 0;
     for (const BarOfBones& bar : plans[0].bars) cut += bar.cut.size();
     CHECK(cut == 8);

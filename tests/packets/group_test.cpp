@@ -65,7 +65,7 @@ std::vector<std::string> ways_to_write(const PrivateLength& p) {
 }
 
 const std::vector<std::string> kWords = {"Wilhelmina", "Quickenborne", "Ottoline", "Farthingale", "Theophila", "Marchbanks", "73.91",
-                                         "7391",       "8.47",         "quayside-lodge", "/tmp", kTop};
+                                         ": 7391",      "8.47",         "quayside-lodge", "/tmp", kTop};
 
 // A listing writes a set fraction as words that end a line; numbers are looked for as whole numbers, not inside others.
 bool holds(const std::string& text, const std::string& wanted) {
