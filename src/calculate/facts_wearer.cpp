@@ -23,7 +23,7 @@ FactValue child(const Known& k, std::string_view) {
 
 FactValue over_corset(const Known& k, std::string_view) {
   if (failed(k, "taken") || !k.project.taken || k.project.taken->over.empty()) return kUnknown;
-  return any_of_items(k.project.taken->over, [](const std::string& layer) { return truth_of(holds_word(layer, "corset")); });
+  return any_of_items(k.project.taken->over, [](const std::string& layer) { return truth_of(holds_word(layer, "corset") || holds_word(layer, "stays")); });
 }
 
 FactValue underlayers_to_make(const Known& k, std::string_view) {
