@@ -94,15 +94,13 @@ Sheet cutting_list_sheet(const PacketInput& input) {
   for (const LayPlan& lay : input.plans.lays) pieces += text.count("cloths/" + lay.cloth + "/pieces");
   const auto cloths = static_cast<std::int64_t>(input.plans.lays.size());
   sheet.answer = words(counted(pieces, "piece", "pieces") + " from " + counted(cloths, "cloth", "cloths") +
-                       ". The sizes are where the scissors go: every allowance is in them.");
+                       ", cut in this order. The sizes are where the scissors go, allowances in them, of shrunk cloth, of the piece opened out.");
   sheet.blocks.push_back(block(list(input, text)));
   for (const Diagnostic& d : input.messages) {  // pieces that the list cannot hold yet
     const bool left_out = d.code == "size-missing" || d.code == "fills-unknown" || d.code == "width-unknown";
     if (!left_out || d.severity != Severity::hold || !d.accepted_because.empty()) continue;
     sheet.blocks.push_back(paragraph(tag(Tag::hold) + words(" ") + words(d.sentence), true));
   }
-  sheet.blocks.push_back(paragraph(
-      bold("Cut in this order.") + words(" Sizes are of shrunk cloth, of the piece opened out."), true));
   return sheet;
 }
 

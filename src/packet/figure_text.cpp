@@ -1,5 +1,7 @@
 #include "packet/figure_text.h"
 
+#include "packet/wording.h"
+
 #include <utility>
 
 namespace gownsheaf {
@@ -241,7 +243,7 @@ std::int64_t FigureText::count(std::string_view key) const { return figures_->co
 Text FigureText::say(const Say& parts, Face words_face, bool to_measure) const {
   Text out;
   for (const SayPart& part : parts) {
-    out = out + sentence_text(part.words, to_measure, words_face);
+    out = out + sentence_text(in_unit_of(part.words, shown_in_), to_measure, words_face);
     if (part.figure.empty()) continue;
     const Figure* f = figures_->find(part.figure);
     if (f == nullptr) {
