@@ -83,7 +83,7 @@ TEST_CASE("to buy: needed, bought, and what is short with its tag") {
 TEST_CASE("cutting list: sizes with what is in them, cloth by cloth") {
   const std::string page = text_of_sheet(skirt_by_hand().compose(), "cutting list");
   CAPTURE(page);
-  CHECK(says(page, "10 pieces from 2 cloths."));
+  CHECK(says(page, "10 pieces from 2 cloths,"));
   CHECK(says(page, "Slate wool: either way\nskirt breadth | 3 |  | 55 | 45 | selvage to selvage; seams 1/2 in, hem 3 in, top 1 in"));
   CHECK(says(page, "Cotton lawn: either way HOLD until 1 yd more of cotton lawn is here, step 3"));
 }
