@@ -6,4 +6,4 @@ sh "$top/src/setup/install.sh" build run test
 sh "$top/src/setup/build.sh"
 if [ $# -eq 0 ]; then set -- -L fast; fi
 cd "$top/build"
-exec ctest --output-on-failure --no-tests=error "$@"
+exec ctest --output-on-failure --no-tests=error -j "$(nproc)" "$@"
