@@ -1,5 +1,5 @@
 // What stands past the written width of a piece at its two long sides: seam allowances, an edge's own allowance, or what
-// a closing asks. Tests: tests/calculate/piece_edges_test.cpp.
+// a closing asks.
 //
 //   cut width = finished width + one side + other side      on a fold both sides are alike
 //
