@@ -11,15 +11,6 @@ constexpr double kStandardGravity = 9.80665;  // m/s², NIST SP 811
 constexpr Pressure mm_of_mercury(double mm) { return {mm * kPascalsPerMillimetreOfMercury}; }
 constexpr Force pounds(double lbf) { return {lbf * kNewtonsPerPoundForce}; }
 
-// tan(phi + arctan mu) needs tan phi alone: the sum of two angles by their tangents. tan by its continued fraction
-// x/(1 - x^2/(3 - x^2/(5 - ...))), which is exact to a double below one radian after nine terms.
-double tangent(double radians) {
-  const double square = radians * radians;
-  double tail = 19;
-  for (int odd = 17; odd >= 1; odd -= 2) tail = odd - square / tail;
-  return radians / tail;
-}
-
 double metres(Length length) { return length.in_mm() / 1000; }
 
 }  // namespace
@@ -68,14 +59,6 @@ std::string_view load_band(LoadPerLength moving) {
   const double lbf_in = moving.value / kNewtonsPerMetrePerPoundForcePerInch;
   return lbf_in < 0.4 ? "R0" : lbf_in < 1.2 ? "R1" : lbf_in < 2.4 ? "R2" : lbf_in <= 4 ? "R3" : "R4";
 }
-
-Force band_tension_to_hold(Mass weight, Angle slope, double friction) {
-  const double tan_slope = tangent(slope.value * kPi / 180);
-  const double tan_both = (tan_slope + friction) / (1 - tan_slope * friction);
-  return {weight.value / 1000 * kStandardGravity / (2 * kPi * tan_both)};
-}
-
-Pressure comfort_line(std::int64_t age) { return mm_of_mercury(32.4 - 0.287 * static_cast<double>(age)); }
 
 Force usual_capacity(std::string_view fasten, std::string_view size) {
   if (fasten == "hooks and eyes") return pounds(size.ends_with("0") || size.ends_with("1") ? 2.5 : size.ends_with("3") ? 6 : 4);

@@ -30,9 +30,6 @@ Force fastener_pull(LoadPerLength along, Length reach);                    // re
 Force with_hanging(Force across, Force hanging);                           // at right angles
 // Band R0 to R4 by the line load with breath or movement.
 std::string_view load_band(LoadPerLength moving);
-// Tension in a whole waistband that must hold `weight` by friction on a hip that slopes out by `slope` from the vertical.
-Force band_tension_to_hold(Mass weight, Angle slope, double friction);
-Pressure comfort_line(std::int64_t age);               // what wearers of that age bear under a belt
 Force usual_capacity(std::string_view fasten, std::string_view size);      // one fastener, untested
 
 }  // namespace gownsheaf
