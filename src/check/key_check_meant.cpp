@@ -10,7 +10,7 @@ std::string_view last_part(std::string_view path) { return path.substr(path.rfin
 }  // namespace
 
 std::string block_with(const Entry& written, std::string_view path) {
-  const auto keys = keys_below(path);
+  const auto& keys = keys_below(path);
   const auto fits = [&](const KeySpec& k) {
     if (k.kind == KeyKind::word) return one_of_words(k.words, written.text);
     return k.kind == KeyKind::text || (k.kind == KeyKind::name && k.refers_to.empty());

@@ -90,7 +90,7 @@ void write_key(OrderedJson& json, const KeySpec& spec) {
 }
 
 void write_block_members(OrderedJson& json, std::string_view path) {
-  const auto keys = keys_below(path);
+  const auto& keys = keys_below(path);
   json.key("type").text("object").key("properties").open('{');
   const KeySpec* open_names = nullptr;
   for (const KeySpec* spec : keys) {

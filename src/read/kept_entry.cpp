@@ -33,7 +33,7 @@ void put_entry(std::string& out, const Entry& e) {
 
 class Taker {
  public:
-  Taker(std::string_view kept, const std::string& file) : rest_(kept), file_(file) {}
+  Taker(std::string_view kept, const FileName& file) : rest_(kept), file_(file) {}
   bool short_of_bytes() const { return short_; }
 
   void entry(Entry& e) {
@@ -91,7 +91,7 @@ class Taker {
   }
 
   std::string_view rest_;
-  const std::string& file_;
+  const FileName& file_;
   bool short_ = false;
 };
 
@@ -105,9 +105,11 @@ std::string keep_entry(const Entry& root) {
 
 Entry kept_entry(std::string_view kept, const std::string& file_name) {
   Entry root;
-  Taker taker(kept, file_name);
+  const FileName file(file_name);
+  Taker taker(kept, file);
   taker.entry(root);
-  return taker.short_of_bytes() ? Entry{} : root;
+  if (taker.short_of_bytes()) return {};
+  return root;
 }
 
 }  // namespace gownsheaf
