@@ -12,11 +12,6 @@ namespace {
 const Length kNear = Length::sixty_fourths(32);  // a fastener within 1/2 in of a level holds it (common practice)
 const Length kLapLineToHole = Length::sixty_fourths(8);
 
-std::string capital(std::string text) {
-  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
-  return text;
-}
-
 class Closing {
  public:
   Closing(const Project& project, const Closure& closure, Figures& figures, Diagnostics& diag)
