@@ -105,6 +105,20 @@ TEST_CASE("waist 29 3/8 in lies 0.2143 of the way from 10 (29) to 12 (30 3/4), c
   CHECK(s.word("size/made") == "10");
 }
 
+TEST_CASE("bust less underbust and the band to the nearest 5 cm: the three examples of EN 13402-3 (a)", "[sizes]") {
+  struct Example { const char *bust, *underbust; std::int64_t over, band; };
+  for (const Example& e : {Example{"107", "87", 20, 85}, Example{"108", "89", 19, 90}, Example{"100", "82", 18, 80}}) {
+    CAPTURE(e.bust);
+    const Sized s = sized("measures: { bust: " + std::string(e.bust) + " cm, underbust: " + e.underbust + " cm }\n");
+    CHECK(s.length("girths/bust/over underbust") == Length::cm(e.over));
+    CHECK(s.worked.figures.count("girths/underbust/band") == e.band);
+    CHECK(s.worked.figures.at("girths/underbust/band").is_private);
+  }
+  // Two halves of the trunk are put together once; a bust smaller than the ribs tells nothing.
+  CHECK(sized("measures: { bust: { left: 54 cm, right: 53 cm }, underbust: 87 cm }\n").length("girths/bust/over underbust") == Length::cm(20));
+  CHECK_FALSE(sized("measures: { bust: 80 cm, underbust: 87 cm }\n").has("girths/bust/over underbust"));
+}
+
 TEST_CASE("halfway between two rows the larger is made, with a note", "[sizes]") {
   const Sized s = sized(body("bust: 36 3/4 in") + kAstm);
   CHECK(s.word("size/made") == "10");
