@@ -13,7 +13,6 @@ bool all_digits(std::string_view text) {
   return !text.empty() && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
 }
 
-std::string_view last_part(std::string_view path) { return path.substr(path.rfind('/') + 1); }
 
 // Nouns of the places where this key is a word: items first, then blocks. Places inside other items, and such as are
 // not worked out yet, only where there is no nearer one.

@@ -5,10 +5,6 @@
 
 namespace gownsheaf {
 
-namespace {
-std::string_view last_part(std::string_view path) { return path.substr(path.rfind('/') + 1); }
-}  // namespace
-
 std::string block_with(const Entry& written, std::string_view path) {
   const auto& keys = keys_below(path);
   const auto fits = [&](const KeySpec& k) {

@@ -9,8 +9,6 @@ namespace gownsheaf {
 
 namespace {
 
-std::string_view last_part(std::string_view path) { return path.substr(path.rfind('/') + 1); }
-
 void write_block(OrderedJson& json, std::string_view path);
 
 // The rows of one scalar kind, as members of an `anyOf` list.
