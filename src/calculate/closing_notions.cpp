@@ -3,17 +3,9 @@
 #include <algorithm>
 
 #include "calculate/new_figure.h"
+#include "units/print.h"
 
 namespace gownsheaf {
-namespace {
-
-std::string capital(std::string text) {
-  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
-  return text;
-}
-
-}  // namespace
-
 void add_closing_notions(const Project& project, const std::vector<ClosingPlan>& plans, Figures& figures, Diagnostics& diag) {
   const ShownIn in = shown_in(project);
   for (const Notion& notion : project.notions) {
