@@ -113,7 +113,7 @@ class ClosuresSheet {
       row.cells.push_back({text_.cell(key_ + "fastener " + number, true)});
       if (!plan_.other_side.empty()) row.cells.push_back({text_.cell(key_ + "other side " + number, true)});
       if (hooked) row.cells.push_back({words(hook_side(f.other_way))});
-      row.cells.push_back({f.level.empty() ? Text{} : bold(f.level)});
+      row.cells.push_back({(f.level.empty() ? Text{} : bold(f.level)) + text_.then_was(key_ + "fastener " + number)});
       table.rows.push_back(std::move(row));
     }
     return table;
@@ -140,7 +140,7 @@ class ClosuresSheet {
       const std::string& side = plan_.cut_sides[i];
       const bool under = side == "under side" || (plan_.cut_sides.size() == 2 && i == 1);
       Row row;
-      row.cells.push_back({words(capital(side))});
+      row.cells.push_back({words(capital(side)) + text_.then_was(key_ + "cut past meeting line/" + side)});
       row.cells.push_back({text_.cell(key_ + "cut past meeting line/" + side, true)});
       row.cells.push_back({text_.cell(key_ + (under ? "underlap" : "lap"), false)});
       row.cells.push_back({text_.cell(key_ + (faced ? "seam with facing" : "turn back"), false)});

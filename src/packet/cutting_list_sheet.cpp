@@ -35,6 +35,10 @@ Text words_of(const CutPiece& c, const FigureText& text) {
     if (!out.empty()) out = out + condensed("; ");
     out = out + more;
   };
+  for (const char* what : {"copies", "cut width", "cut length"}) {
+    const Text was = text.was(c.key + "/" + what);
+    if (!was.empty()) add(condensed(std::string(what) + " ") + was);
+  }
   if (c.on_fold && text.has(c.key + "/half width")) {
     add(condensed("on the fold, ") + text.drawn(c.key + "/half width") + condensed(" to the edge"));
   } else if (c.on_fold) {
