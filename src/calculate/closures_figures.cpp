@@ -6,17 +6,13 @@
 #include "calculate/new_figure.h"
 #include "calculate/piece_edges.h"
 #include "calculate/rounds.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
 
 const Length kNear = Length::sixty_fourths(32);  // a fastener within 1/2 in of a level holds it (common practice)
 const Length kLapLineToHole = Length::sixty_fourths(8);
-
-std::string capital(std::string text) {
-  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
-  return text;
-}
 
 class Closing {
  public:
@@ -55,16 +51,7 @@ class Closing {
   std::string edge_name() const { return closure_.edge.empty() ? closure_.named.name : closure_.edge; }
 
   void say(Severity severity, std::string code, const SourceSpan& at, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = std::move(code);
-    d.severity = severity;
-    d.at = at.line > 0 ? at : closure_.named.at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = closure_.named.name;
-    d.section = "closures";
-    d.sheet = "closures";
-    diag_.add(std::move(d));
+    diag_.add(message({closure_.named.name, "closures", "closures"}, severity, std::move(code), at.line > 0 ? at : closure_.named.at, std::move(sentence), std::move(hint)));
   }
 
   void begin_plan() {
@@ -337,7 +324,7 @@ class Closing {
       if (away(*nearest) <= kNear) continue;
       const bool last = nearest == &plan_.fasteners.back() && nearest->from_top < level.from_top;
       if (waist)
-        say(Severity::warning, "no-hook-at-waist", level.at, capital((last ? "the last " : "the nearest ") + words_.one) + " is " + worked(away(*nearest), in_) +
+        say(Severity::warning, "no-hook-at-waist", level.at, capital_first((last ? "the last " : "the nearest ") + words_.one) + " is " + worked(away(*nearest), in_) +
             (nearest->from_top < level.from_top ? " above the " : " below the ") + name + ".", "`one at: [" + name + "]`");
       else
         say(Severity::warning, "bust-gapes", level.at, "No " + words_.one + " within " + worked(kNear, in_) + " of the " + name + ".", "`one at: [" + name + "]`");

@@ -6,16 +6,12 @@
 #include "calculate/lay_strips.h"
 #include "calculate/new_figure.h"
 #include "calculate/yardage.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
 
 constexpr int kLeftOverShown = 3;  // on each length
-
-std::string capital(std::string text) {
-  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
-  return text;
-}
 
 class ClothLay {
  public:
@@ -46,16 +42,7 @@ class ClothLay {
   std::string printed(std::string_view quantity) const { return plain_text(figures_.at(key(quantity)), in_); }
 
   void hold(std::string code, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = std::move(code);
-    d.severity = Severity::hold;
-    d.at = cloth_.bought.known() && cloth_.bought.at.line > 0 ? cloth_.bought.at : cloth_.named.at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = name_;
-    d.section = "cloths";
-    d.sheet = "cutting layouts";
-    diag_.add(std::move(d));
+    diag_.add(message({name_, "cloths", "cutting layouts"}, Severity::hold, std::move(code), cloth_.bought.known() && cloth_.bought.at.line > 0 ? cloth_.bought.at : cloth_.named.at, std::move(sentence), std::move(hint)));
   }
 
   void add_cuts() {
@@ -98,7 +85,7 @@ class ClothLay {
     usable_ = open.usable_width;
     LaidOut laid = lay_on(cuts_, all_copies(cuts_), {open}, usable_, work_);
     if (!laid.unsupported.empty() || !laid.left_out.empty()) {
-      hold("not-laid", capital(name_) + " could not be laid" + (laid.unsupported.empty() ? "" : ": " + laid.unsupported) + ".",
+      hold("not-laid", capital_first(name_) + " could not be laid" + (laid.unsupported.empty() ? "" : ": " + laid.unsupported) + ".",
            "lay it by hand before it is cut");
       return false;
     }
@@ -173,7 +160,7 @@ class ClothLay {
         break;
       }
     if (!laid.unsupported.empty()) {
-      hold("not-laid", capital(name_) + " could not be laid on the lengths bought: " + laid.unsupported + ".", "lay it by hand before it is cut");
+      hold("not-laid", capital_first(name_) + " could not be laid on the lengths bought: " + laid.unsupported + ".", "lay it by hand before it is cut");
       return;
     }
     plan_.on_bought = std::move(laid.strips);
@@ -257,12 +244,12 @@ class ClothLay {
     const std::string more = printed("short") + " more, in one piece";
     if (*plan_.spare < Length{}) {
       hold("cloth-short",
-           capital(name_) + ": " + printed("needed") + " needed in one length, " + printed("bought") + " bought; buy " + more + ".",
+           capital_first(name_) + ": " + printed("needed") + " needed in one length, " + printed("bought") + " bought; buy " + more + ".",
            bought.is_zero() ? "buy it, then write the length under `bought`"
                             : "on what was bought there is no room for " + first_left_out());
     } else {
       hold("lengths-too-short",
-           capital(name_) + ": " + printed("needed") + " needed and " + printed("bought") +
+           capital_first(name_) + ": " + printed("needed") + " needed and " + printed("bought") +
                " bought, but the lengths one by one do not hold " + first_left_out() + ".",
            more);
     }
@@ -272,7 +259,7 @@ class ClothLay {
   void add_short_of_remnants() {
     figure("short").is(rest_in_one_piece()).from(key("needed"))
         .working("to buy more of " + name_ + ", in one piece", "the lay of what the remnants do not hold", first_left_out()).add();
-    hold("cloth-short", capital(name_) + ": the remnants do not hold " + first_left_out() + "; buy " + printed("short") + ", in one piece.",
+    hold("cloth-short", capital_first(name_) + ": the remnants do not hold " + first_left_out() + "; buy " + printed("short") + ", in one piece.",
          "or turn the piece, `grain: across`, where its thread may run that way");
   }
 

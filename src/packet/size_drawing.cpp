@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "packet/run_parts.h"
 #include "packet/sheets.h"
 #include "packet/wording.h"
 #include "project/sizes.h"
@@ -12,16 +13,6 @@ namespace {
 constexpr double kWide = 486, kNames = 74;  // names of the girths stand at the left
 constexpr double kBeside = 66;              // room for the words beside an upright at either end
 constexpr std::size_t kLongTable = 6;       // rows; of a longer one only those near the girth are drawn
-
-Label put(Text text, Point at, double size, Label::Across across, Label::Up up = Label::Up::base) {
-  Label label;
-  label.text = std::move(text);
-  label.at = at;
-  label.size = size;
-  label.across = across;
-  label.up = up;
-  return label;
-}
 
 // Names of the sizes over their ticks, each where it has room.
 void name_sizes(std::vector<DrawingItem>& items, const GirthLine& girth, const GirthScale& scale, Length y,

@@ -1,0 +1,26 @@
+#include "diagnostics/message.h"
+
+#include <utility>
+
+namespace gownsheaf {
+
+Diagnostic message(const Subject& about, Severity severity, std::string code, const SourceSpan& at, std::string sentence, std::string hint) {
+  Diagnostic d;
+  d.code = std::move(code);
+  d.severity = severity;
+  d.at = at;
+  d.sentence = std::move(sentence);
+  d.hint = std::move(hint);
+  d.item = about.item;
+  d.section = about.section;
+  d.sheet = about.sheet;
+  d.is_private = about.is_private;
+  return d;
+}
+
+std::string capital_first(std::string text) {
+  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
+  return text;
+}
+
+}  // namespace gownsheaf
