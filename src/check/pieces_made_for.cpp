@@ -38,7 +38,7 @@ class Strips {
     strip.named.note = "one beneath each side of " + closing.named.name;
     Make both;
     both.number = 2;
-    strip.make = Given<Make>::guessed(both, "one to each side", closing.named.at);
+    strip.make = Given<Make>::standing(both, 'x', "one to each side");
     strip.width = {Size::Kind::cut, *closing.backing_width, closing.backing_width.at};
     strip.length = {Size::Kind::finished, *closing.length, closing.length.at};
     add(std::move(strip));
@@ -56,7 +56,7 @@ class Strips {
       Make make;
       make.kind = Make::Kind::fills;
       make.fills = round;
-      strip.make = Given<Make>::guessed(make, "the hem is as long as " + round + " is flat", skirt.at);
+      strip.make = Given<Make>::standing(make, 'x', "the hem is as long as " + round + " is flat");
       strip.width.kind = Size::Kind::full_width;
       strip.may_be_pieced = Given<bool>::guessed(true, "full widths are joined anyway", skirt.at);
       strip.length = {turned ? Size::Kind::finished : Size::Kind::cut, *skirt.hem->depth, skirt.hem->depth.at};
@@ -72,7 +72,7 @@ class Strips {
     strip.made_for = made_for;
     strip.part_of = Given<PartOf>::guessed(PartOf::facing, "what it is cut for", at);
     strip.from = {cloth};
-    strip.make = Given<Make>::guessed(Make{}, "one to a closing", at);
+    strip.make = Given<Make>::standing(Make{}, 'x', "one to a closing");
     strip.on_fold = Given<bool>::standing(false, 'c', "not on a fold unless it is written");
     strip.grain = Given<Grain>::standing(Grain::along, 'c', "length along the selvage");
     strip.seam_allowance = seam_;

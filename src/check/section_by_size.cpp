@@ -34,7 +34,8 @@ class BySize {
     if (low->quantity != high->quantity) {
       not_between("The " + what + " is " + first_word(low->quantity) + " for " + choice_.made + " and " + first_word(high->quantity) + " for " +
                       choice_.between_to + ": it cannot be taken between them. That of " + choice_.between_to + " stands.",
-                  "`" + high->quantity + "` for both, or `" + low->quantity + "` for both", high->at, {low->at});
+                  "`" + std::max(low->quantity, high->quantity) + "` for both, or `" + std::min(low->quantity, high->quantity) + "` for both", high->at,
+                  {low->at});
       return settled(*high, high->value, high->value);
     }
     OneLength made = *low;
