@@ -112,7 +112,7 @@ void add_already_cut(const Project& project, const Templates& templates, const P
       if (step.empty()) continue;
       Sized sized = moved_sizes(c.key, changes, in);
       if (c.full_width) sized.across.reset();  // selvage to selvage, however wide the cloth turned out to be
-      const std::string is = capital_first(c.piece) + (c.copies > 2 ? " (all " + whole_number(c.copies) + ")" : c.copies == 2 ? " (both)" : "") + " is cut from " + c.cloth + ", and ";
+      const std::string is = capital(c.piece) + (c.copies > 2 ? " (all " + whole_number(c.copies) + ")" : c.copies == 2 ? " (both)" : "") + " is cut from " + c.cloth + ", and ";
       const std::string small = by_how_much(sized, true, in), large = by_how_much(sized, false, in);
       if (!small.empty()) {
         std::string strip = sized.across && *sized.across > Length() ? "add a strip at the side" : "add a strip at the end";
@@ -153,7 +153,7 @@ void add_already_cut(const Project& project, const Templates& templates, const P
       }
     const std::string step = step_that_cut(piece, cloth, full_width);
     if (step.empty()) continue;
-    told.push_back({CutAlready::Kind::unused, piece, cloth, capital_first(piece) + " is cut from " + cloth + ", and no longer wanted of it.",
+    told.push_back({CutAlready::Kind::unused, piece, cloth, capital(piece) + " is cut from " + cloth + ", and no longer wanted of it.",
                     "keep it for small pieces", c.is_private, step});
   }
   // What does not serve comes first; what is left over last.

@@ -6,10 +6,6 @@
 #include "diagnostics/message.h"
 
 namespace gownsheaf {
-namespace {
-
-}  // namespace
-
 void add_closing_notions(const Project& project, const std::vector<ClosingPlan>& plans, Figures& figures, Diagnostics& diag) {
   const ShownIn in = shown_in(project);
   for (const Notion& notion : project.notions) {
@@ -36,7 +32,7 @@ void add_closing_notions(const Project& project, const std::vector<ClosingPlan>&
       for (const std::string& key : number_keys) f.from(key);
       f.add();
       if (notion.bought_number.known() && *notion.bought_number < number)
-        hold("fasteners-short", capital_first(notion.named.name) + ": " + whole_number(number) + " needed, " + whole_number(*notion.bought_number) + " bought.",
+        hold("fasteners-short", capital(notion.named.name) + ": " + whole_number(number) + " needed, " + whole_number(*notion.bought_number) + " bought.",
              "buy " + whole_number(number - *notion.bought_number) + " more, or set them wider apart", notion.bought_number.at);
     }
     if (laces.empty()) continue;
@@ -56,7 +52,7 @@ void add_closing_notions(const Project& project, const std::vector<ClosingPlan>&
         shelf.front() -= lace;
         continue;
       }
-      hold("lace-short", capital_first(notion.named.name) + ": a lace of " + text_of(lace, in, cut_step(in), Rounding::up).plain() +
+      hold("lace-short", capital(notion.named.name) + ": a lace of " + text_of(lace, in, cut_step(in), Rounding::up).plain() +
            " is needed in one piece; the longest left is " + text_of(shelf.empty() ? Length{} : shelf.front(), in, cut_step(in), Rounding::down).plain() + ".",
            "buy that length, or shorter `tie ends`", notion.bought_lengths.at);
       break;

@@ -324,7 +324,7 @@ class Closing {
       if (away(*nearest) <= kNear) continue;
       const bool last = nearest == &plan_.fasteners.back() && nearest->from_top < level.from_top;
       if (waist)
-        say(Severity::warning, "no-hook-at-waist", level.at, capital_first((last ? "the last " : "the nearest ") + words_.one) + " is " + worked(away(*nearest), in_) +
+        say(Severity::warning, "no-hook-at-waist", level.at, capital((last ? "the last " : "the nearest ") + words_.one) + " is " + worked(away(*nearest), in_) +
             (nearest->from_top < level.from_top ? " above the " : " below the ") + name + ".", "`one at: [" + name + "]`");
       else
         say(Severity::warning, "bust-gapes", level.at, "No " + words_.one + " within " + worked(kNear, in_) + " of the " + name + ".", "`one at: [" + name + "]`");

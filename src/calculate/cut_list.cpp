@@ -114,7 +114,7 @@ class CutList {
   void say_closings_cut_short(const Piece& piece) {
     for (const ClosingShort& s : long_sides(project_, piece).too_short)
       say(Severity::error, "closing-cut-short", piece, s.at,
-          capital_first(piece.named.name) + " is cut " + worked(s.has, in_) + " past the " +
+          capital(piece.named.name) + " is cut " + worked(s.has, in_) + " past the " +
               std::string(*s.closing->drawn_to == DrawnTo::fold ? "fold" : "meeting line") + " of " + s.closing->named.name + "; " +
               worked(s.wants, in_) + " is needed" + (s.closing->facing.empty() ? " to turn back." : " for the lap and the seam with the facing."),
           "cut " + worked(s.wants - s.has, in_) + " wider at that edge" + (s.closing->facing.empty() ? ", or give a `facing`" : "") +
@@ -225,14 +225,14 @@ class CutList {
     const std::string& name = cloth.named.name;
     if (!cloth.width.known()) {
       say(Severity::hold, "width-unknown", piece, cloth.named.at,
-          capital_first(name) + " has no width yet: what is cut from it cannot be laid.", "`width: 54 in` on the cloth, selvage to selvage");
+          capital(name) + " has no width yet: what is cut from it cannot be laid.", "`width: 54 in` on the cloth, selvage to selvage");
       return;
     }
     const auto number = copies(piece, cloth, layers);
     if (!number) {
       if (project_.failed_sections.count("pleats") != 0 || project_.failed_sections.count("rounds") != 0) return;
       say(Severity::hold, "fills-unknown", piece, piece.make.at,
-          capital_first(piece.named.name) + " fills " + piece.make->fills + ", whose flat width is not known.",
+          capital(piece.named.name) + " fills " + piece.make->fills + ", whose flat width is not known.",
           "give the run its `flat`, or `finished` and what settles the rest");
       return;
     }
@@ -242,7 +242,7 @@ class CutList {
     const auto high = cut_length(piece, cloth, a, *number);
     if (!wide || !high) {
       say(Severity::hold, "size-missing", piece, piece.named.at,
-          capital_first(piece.named.name) + " has no " + (wide ? "length" : "width") + " yet: it is not in the lay of " + name + ".",
+          capital(piece.named.name) + " has no " + (wide ? "length" : "width") + " yet: it is not in the lay of " + name + ".",
           wide ? "`finished length`, stitch line to stitch line or hem" : "`finished width`, stitch line to stitch line");
       return;
     }
@@ -308,7 +308,7 @@ class CutList {
     if ((grain == Grain::bias || rule == LayRule::bias) && !c.full_width) {
       cut.in_lay = false;
       say(Severity::hold, "not-worked-out-yet", piece, piece.grain.known() ? piece.grain.at : piece.named.at,
-          capital_first(piece.named.name) + " is cut on the bias; that is not laid yet, so the cloth for it is not counted in " + name + ".",
+          capital(piece.named.name) + " is cut on the bias; that is not laid yet, so the cloth for it is not counted in " + name + ".",
           "lay it by hand on what is left over, or buy for it besides");
       return;
     }
@@ -317,7 +317,7 @@ class CutList {
     const bool turned_fits = c.along <= usable;
     if (c.across <= usable || (cut.may_turn && turned_fits)) return;
     cut.in_lay = false;
-    const std::string seen = capital_first(piece.named.name) + " is " + worked(c.across, in_) + " across; " + worked(usable, in_) +
+    const std::string seen = capital(piece.named.name) + " is " + worked(c.across, in_) + " across; " + worked(usable, in_) +
                              " of " + name + " can be used";
     if (piece.may_be_pieced.known() && *piece.may_be_pieced) {
       say(Severity::hold, "not-worked-out-yet", piece, piece.named.at,
@@ -341,7 +341,7 @@ class CutList {
     const auto own = joined_width(piece, cloth), wanted = joined_width(piece, *outer);
     if (*own >= *wanted) return;
     say(Severity::hold, "joined-interlining", piece, piece.from_at,
-        capital_first(cloth.named.name) + " is " + worked(*shrunk_width(cloth), in_) + " wide; breadths of " + outer->named.name + " are " +
+        capital(cloth.named.name) + " is " + worked(*shrunk_width(cloth), in_) + " wide; breadths of " + outer->named.name + " are " +
             worked(*shrunk_width(*outer), in_) + ", so as many widths of it do not cover them.",
         "give it a piece of its own: `from: [" + cloth.named.name + "]`, `fills:` the round or run");
   }

@@ -90,7 +90,7 @@ class FittingWorked {
         .add().key;
     change.left = {say_figure(left), say_words(" is left: sew another mock-up before good cloth is cut")};
     warn("second-mock-up", f,
-         capital_first(f.where) + " of " + fitting_.named.name + " is off by " + worked(f.by, in_) + "; " + whole_number(edges) + " edges take " +
+         capital(f.where) + " of " + fitting_.named.name + " is off by " + worked(f.by, in_) + "; " + whole_number(edges) + " edges take " +
              worked(s.taken, in_) + " at " + worked(*f.at_most, in_) + " each, " + worked(s.left, in_) + " is left.",
          "sew another mock-up, or share it over more seams");
     return key;
@@ -228,13 +228,13 @@ void check_fittings(const Project& project, const std::vector<std::string>& gate
     const Subject about{fitting.named.name, "fittings", "fitting checklist"};
     if (!gates.empty() && !find_gate(fitting.named.name, gates).named)
       diag.add(message(about, Severity::warning, "gate-unnamed", fitting.named.at,
-                       capital_first(fitting.named.name) + " is named after none of the fittings in the order of work, or after several; it is taken for " + gate + ".",
+                       capital(fitting.named.name) + " is named after none of the fittings in the order of work, or after several; it is taken for " + gate + ".",
                        "name it after one of them: " + together(gates)));
     if (held_again) continue;
     if (!fitting.signed_on.known()) {
       const Day day = project.today.known() ? *project.today : fitting.day.known() ? *fitting.day : make_day(2027, 3, 1);
       diag.add(message(about, Severity::hold, kGateUnsigned, fitting.signed_on.at.line > 0 ? fitting.signed_on.at : fitting.named.at,
-                       capital_first(fitting.named.name) + " is not signed; " + (gates.empty() ? "cutting waits." : "what comes after it and cannot be undone waits."),
+                       capital(fitting.named.name) + " is not signed; " + (gates.empty() ? "cutting waits." : "what comes after it and cannot be undone waits."),
                        "when it is right: `signed: " + iso_day(day) + "`"));
     }
     if (!project.taken || project.taken->over.empty() || fitting.wore.empty() || same_layers(project.taken->over, fitting.wore)) continue;

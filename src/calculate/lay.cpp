@@ -85,7 +85,7 @@ class ClothLay {
     usable_ = open.usable_width;
     LaidOut laid = lay_on(cuts_, all_copies(cuts_), {open}, usable_, work_);
     if (!laid.unsupported.empty() || !laid.left_out.empty()) {
-      hold("not-laid", capital_first(name_) + " could not be laid" + (laid.unsupported.empty() ? "" : ": " + laid.unsupported) + ".",
+      hold("not-laid", capital(name_) + " could not be laid" + (laid.unsupported.empty() ? "" : ": " + laid.unsupported) + ".",
            "lay it by hand before it is cut");
       return false;
     }
@@ -160,7 +160,7 @@ class ClothLay {
         break;
       }
     if (!laid.unsupported.empty()) {
-      hold("not-laid", capital_first(name_) + " could not be laid on the lengths bought: " + laid.unsupported + ".", "lay it by hand before it is cut");
+      hold("not-laid", capital(name_) + " could not be laid on the lengths bought: " + laid.unsupported + ".", "lay it by hand before it is cut");
       return;
     }
     plan_.on_bought = std::move(laid.strips);
@@ -244,12 +244,12 @@ class ClothLay {
     const std::string more = printed("short") + " more, in one piece";
     if (*plan_.spare < Length{}) {
       hold("cloth-short",
-           capital_first(name_) + ": " + printed("needed") + " needed in one length, " + printed("bought") + " bought; buy " + more + ".",
+           capital(name_) + ": " + printed("needed") + " needed in one length, " + printed("bought") + " bought; buy " + more + ".",
            bought.is_zero() ? "buy it, then write the length under `bought`"
                             : "on what was bought there is no room for " + first_left_out());
     } else {
       hold("lengths-too-short",
-           capital_first(name_) + ": " + printed("needed") + " needed and " + printed("bought") +
+           capital(name_) + ": " + printed("needed") + " needed and " + printed("bought") +
                " bought, but the lengths one by one do not hold " + first_left_out() + ".",
            more);
     }
@@ -259,7 +259,7 @@ class ClothLay {
   void add_short_of_remnants() {
     figure("short").is(rest_in_one_piece()).from(key("needed"))
         .working("to buy more of " + name_ + ", in one piece", "the lay of what the remnants do not hold", first_left_out()).add();
-    hold("cloth-short", capital_first(name_) + ": the remnants do not hold " + first_left_out() + "; buy " + printed("short") + ", in one piece.",
+    hold("cloth-short", capital(name_) + ": the remnants do not hold " + first_left_out() + "; buy " + printed("short") + ", in one piece.",
          "or turn the piece, `grain: across`, where its thread may run that way");
   }
 

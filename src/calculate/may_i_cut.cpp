@@ -122,7 +122,7 @@ class Judge {
 
   // A hold that speaks of the body is named, never quoted: the answer hangs where others read it.
   static std::string words_of_hold(const Diagnostic& d) {
-    if (!d.is_private) return capital_first(without_stop(d.sentence)) + ".";
+    if (!d.is_private) return capital(without_stop(d.sentence)) + ".";
     const std::string what = d.item.empty() ? "the measures" : d.item;
     return d.accepted_because.empty() ? "The hold on " + what + " is not settled." : "the hold on " + what + ".";
   }
@@ -148,7 +148,7 @@ class Judge {
     if (cloth != nullptr && project_.today.known() && cloth->bought.known())
       for (const BoughtLength& bought : *cloth->bought)
         if (bought.arrives && *bought.arrives > *project_.today) {
-          v.reason = capital_first("the " + v.cloth + " arrives on " + long_day(*bought.arrives) + ".");
+          v.reason = capital("the " + v.cloth + " arrives on " + long_day(*bought.arrives) + ".");
           return true;
         }
     // Remnants alone may hold every piece; they are no length bought.

@@ -63,7 +63,7 @@ void check_burning(const Project& project, const Cloth& cloth, Figures& figures,
   f.add();
   if (*of == 1) return;
   Diagnostic d = about("burns-fast", *of == 3 ? Severity::hold : Severity::warning, cloth.burn_test.at, "cloths", cloth.named.name);
-  d.sentence = capital_first(cloth.named.name) + " burned along a strip in " + text_of(*cloth.burn_test) + "; a " + (raised ? "raised" : "plain") +
+  d.sentence = capital(cloth.named.name) + " burned along a strip in " + text_of(*cloth.burn_test) + "; a " + (raised ? "raised" : "plain") +
                " surface wants " + (raised ? "more than 7 s" : "3.5 s or more") + " (16 CFR 1610): it points to class " + whole_number(*of) + ".";
   d.hint = *of == 3 ? "another cloth; class 3 is not to be worn" : "another cloth, or have it tested; never near a flame";
   diag.add(std::move(d));
@@ -82,7 +82,7 @@ void check_fraying(const Project& project, const Cloth& cloth, Diagnostics& diag
   const ShownIn in = shown_in(project);
   Diagnostic d = about("seam-frays", Severity::warning, cloth.frays.at, "cloths", cloth.named.name);
   d.sheet = "cutting list";
-  d.sentence = capital_first(cloth.named.name) + " frays, and " + worked(*cloth.frays, in) + " is the least seam that holds in it; " + narrow.front()->named.name +
+  d.sentence = capital(cloth.named.name) + " frays, and " + worked(*cloth.frays, in) + " is the least seam that holds in it; " + narrow.front()->named.name +
                (narrow.size() == 1 ? " has" : narrow.size() == 2 ? " and one piece more have" : " and " + whole_number(static_cast<std::int64_t>(narrow.size()) - 1) + " pieces more have") +
                " less: " + worked(*narrow.front()->seam_allowance, in) + ".";
   d.hint = "`seam allowance: " + worked(*cloth.frays, in) + "`, or bind the edges";

@@ -18,9 +18,4 @@ Diagnostic message(const Subject& about, Severity severity, std::string code, co
   return d;
 }
 
-std::string capital_first(std::string text) {
-  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
-  return text;
-}
-
 }  // namespace gownsheaf

@@ -13,6 +13,4 @@ struct Subject {
 };
 Diagnostic message(const Subject& about, Severity severity, std::string code, const SourceSpan& at, std::string sentence, std::string hint);
 
-std::string capital_first(std::string text);  // "slate wool" -> "Slate wool"; letters of ASCII only
-
 }  // namespace gownsheaf

@@ -17,6 +17,8 @@ const std::vector<FigureKind>& table() {
     std::vector<FigureKind> all{
       {"garment", "worn on", "day", kExact, kNone, "", "the day it is worn", false},
 
+      {"rules", "NAME", "word", kExact, kNone, "", "the rule used where published sources disagree", false},
+
       {"measures", "waist to floor/longest", "length", kMark, kNone, "skirt-length",
        "the longest of the lengths from waist to floor", true},
       {"measures", "waist to floor/PLACE", "length", kMark, kNone, "", "waist to floor at this place, in the shoes", true},

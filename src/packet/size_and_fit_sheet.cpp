@@ -109,7 +109,7 @@ Table pieces(const PacketInput& input, const SizeChoice& choice, const FigureTex
 Text bust_over_ribs(const FigureText& text) {
   return words("The bust stands ") + text.measured("girths/bust/over underbust") +
          words(" over the ribs below it: darts or seams of the bodice take that in. An underbodice bought to fit has band ") +
-         bold(text.value("girths/underbust/band")) + words(", the underbust to the nearest 5 cm.");
+         text.marked("girths/underbust/band", words(text.value("girths/underbust/band"))) + words(", the underbust to the nearest 5 cm.");
 }
 
 }  // namespace
