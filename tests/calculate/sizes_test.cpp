@@ -217,9 +217,9 @@ TEST_CASE("by size gives the number of a piece and the lengths of its edges too;
   CHECK(*twelve.project.piece("bodice front")->edges.at("neck") == Length::inches(5));  // what no size gives stays the piece's own
   // Between 8 and 10, a quarter of the way: 8 + 1/4 x 1/4, 13 + 1/4 x 1/2; three breadths in both.
   const Sized between = sized(body("bust: 36 1/2 in") + kAstm + piece + "size: between\n");
-  CHECK(*between.project.seam("side")->length == in(8 * 16 + 1));
-  CHECK(*between.project.edge("centre front")->length == in(13 * 16 + 2));
-  CHECK(between.length("size/pieces/bodice front/length of front") == in(13 * 16 + 2));
+  CHECK(*between.project.seam("side")->length == Length::sixty_fourths(4 * (8 * 16 + 1)));
+  CHECK(*between.project.edge("centre front")->length == Length::sixty_fourths(4 * (13 * 16 + 2)));
+  CHECK(between.length("size/pieces/bodice front/length of front") == Length::sixty_fourths(4 * (13 * 16 + 2)));
   CHECK(between.worked.figures.count("pieces/skirt breadth/twill/copies") == 3);
   CHECK(between.said.find("size-not-between") == std::string::npos);
   // Between 10 and 12 no number of breadths lies: the larger size's stands, and it is said.
