@@ -5,6 +5,7 @@
 #include "calculate/new_figure.h"
 #include "calculate/piece_edges.h"
 #include "calculate/yardage.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -51,16 +52,7 @@ class CutList {
   }
 
   void say(Severity severity, std::string code, const Piece& piece, const SourceSpan& at, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = std::move(code);
-    d.severity = severity;
-    d.at = at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = piece.named.name;
-    d.section = "pieces";
-    d.sheet = "cutting list";
-    diag_.add(std::move(d));
+    diag_.add(message({piece.named.name, "pieces", "cutting list"}, severity, std::move(code), at, std::move(sentence), std::move(hint)));
   }
 
   void add_piece_figures(const Piece& piece) {

@@ -6,6 +6,7 @@
 #include "calculate/lay_strips.h"
 #include "calculate/new_figure.h"
 #include "calculate/yardage.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -41,16 +42,7 @@ class ClothLay {
   std::string printed(std::string_view quantity) const { return plain_text(figures_.at(key(quantity)), in_); }
 
   void hold(std::string code, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = std::move(code);
-    d.severity = Severity::hold;
-    d.at = cloth_.bought.known() && cloth_.bought.at.line > 0 ? cloth_.bought.at : cloth_.named.at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = name_;
-    d.section = "cloths";
-    d.sheet = "cutting layouts";
-    diag_.add(std::move(d));
+    diag_.add(message({name_, "cloths", "cutting layouts"}, Severity::hold, std::move(code), cloth_.bought.known() && cloth_.bought.at.line > 0 ? cloth_.bought.at : cloth_.named.at, std::move(sentence), std::move(hint)));
   }
 
   void add_cuts() {

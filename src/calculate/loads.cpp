@@ -4,6 +4,7 @@
 
 #include "calculate/load.h"
 #include "calculate/new_figure.h"
+#include "diagnostics/message.h"
 #include "units/print.h"
 
 namespace gownsheaf {
@@ -160,17 +161,7 @@ class Strained {
   }
 
   void say(Severity severity, std::string code, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = std::move(code);
-    d.severity = severity;
-    d.at = strain_.at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = closure_.named.name;
-    d.section = "strain";
-    d.sheet = "closure reinforcement";
-    d.is_private = true;
-    diag_.add(std::move(d));
+    diag_.add(message({closure_.named.name, "strain", "closure reinforcement", true}, severity, std::move(code), strain_.at, std::move(sentence), std::move(hint)));
   }
 
   void judge(const LoadPlan& load) {

@@ -5,6 +5,7 @@
 #include "calculate/cloth_touched.h"
 #include "calculate/gates.h"
 #include "calculate/order_of_work.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {

@@ -3,6 +3,7 @@
 
 #include "calculate/new_figure.h"
 #include "calculate/pleats_figures.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -34,16 +35,7 @@ Sum add_up(const RoundSums& sums, const std::vector<std::string>& runs, ShownIn 
 }
 
 void hold(Diagnostics& diag, std::string code, const Named& named, std::string section, std::string sentence, std::string hint) {
-  Diagnostic d;
-  d.code = std::move(code);
-  d.severity = Severity::hold;
-  d.at = named.at;
-  d.sentence = std::move(sentence);
-  d.hint = std::move(hint);
-  d.item = named.name;
-  d.section = std::move(section);
-  d.sheet = "pleats";
-  diag.add(std::move(d));
+  diag.add(message({named.name, std::move(section), "pleats"}, Severity::hold, std::move(code), named.at, std::move(sentence), std::move(hint)));
 }
 
 // Says when flat cloth lies in no run, or the runs want more than there is; less than half a mark cannot be seen.

@@ -94,7 +94,7 @@ void add_skirt_keys(std::vector<KeySpec>& keys) {
       KeyRow("pockets/*/bag", block).means("Size of its bag."),
       KeyRow("pockets/*/bag/width", length).means("Width of the bag."),
       KeyRow("pockets/*/bag/length", length).means("Length of the bag."),
-      KeyRow("drapery", list).each(block, "drapery").since(2).form("none").means("What is draped over bodice or skirt."),
+      KeyRow("drapery", list).each(block, "drapery").form("none").means("What is draped over bodice or skirt."),
       KeyRow("drapery/*/drapery", name).must().means("Its name."),
       KeyRow("drapery/*/kind", word).words("bertha|overskirt|sash|fichu|apron").means("What it is."),
       KeyRow("drapery/*/held", word).words("fixed|tacked|detachable").must().means("How it is held."),

@@ -48,8 +48,6 @@ Size own_size(const Item& item, std::string_view direction) {
   return size;
 }
 
-namespace {
-
 Given<Make> make_of(const Filling& file, const Item& item) {
   Make make;
   if (const auto round = item.length("joined round"); round.known()) {
@@ -85,6 +83,8 @@ Given<Make> make_of(const Filling& file, const Item& item) {
   make.number = read.value();
   return Given<Make>::written(make, e->at);
 }
+
+namespace {
 
 void check_sizes(const Filling& file, const Item& item, const Piece& piece) {
   if (item.has("outline") || (!item.has("piece") && !item.has("from"))) return;  // the latter is hardly a piece at all
@@ -129,6 +129,8 @@ void fill_allowances(const Item& item, const Item& garment, const Given<Length>&
   }
 }
 
+}  // namespace
+
 void fill_edges(const Item& item, std::string_view key, std::map<std::string, Given<Length>>& edges) {
   const Entry* map = item.at(key);
   if (map == nullptr || map->kind != Entry::Kind::block) return;
@@ -138,8 +140,6 @@ void fill_edges(const Item& item, std::string_view key, std::map<std::string, Gi
       edges[clean_name(edge.key)] = Given<Length>::written(read.value().length, edge.at);
   }
 }
-
-}  // namespace
 
 Given<PartOf> part_of_piece(const Item& item, const Named& named) {
   Given<PartOf> part = choice(item.word("part of"), PartOf::trimming);
@@ -159,7 +159,7 @@ void fill_pieces(const Filling& file, Project& project) {
     piece.part_of = part_of_piece(item, piece.named);
     piece.from = names_in(file, item, "from", "cloths");
     if (const Entry* from = item.at("from")) piece.from_at = from->at;
-    piece.make = make_of(file, item);
+    piece.make = make_made(file, item, piece.named.name, project);
     piece.width = size_made(file, item, piece.named.name, "width", project);
     piece.length = size_made(file, item, piece.named.name, "length", project);
     if (piece.width.kind == Size::Kind::unknown && piece.make.known() &&
@@ -173,6 +173,7 @@ void fill_pieces(const Filling& file, Project& project) {
     piece.lay = choice(item.word("lay"), LayRule::any_way);
     fill_allowances(item, garment, skirt_hem, piece);
     fill_edges(item, "edges", piece.edges);
+    edges_made(file, item, piece, project);
     fill_edges(item, "edge allowances", piece.edge_allowances);
     piece.may_be_pieced = item.is_block("may be pieced") ? Given<bool>::written(true, item.at("may be pieced")->at)
                                                          : item.yes_no("may be pieced");

@@ -163,11 +163,16 @@ class ClosuresSheet {
     else if (has("in all")) add(words(text_.value(key_ + "in all") + "\u00A0" + (plan_.fasten == "lacing" ? "eyelets" : words_of(plan_.fasten).many) + " in all."));
     if (has("lace length")) add(words(plan_.fasten == "lacing" ? "Lace, edges " : "Cord: ") + (has("gap") ? length("gap") + words(" apart: ") : Text{}) + length("lace length") + words("."));
     if (has("backing width") && closure_ != nullptr)
-      add(words("Back the edge with a strip of " + *closure_->backed_with + ", ") + length("backing width") + words(" wide, on the straight grain, top to foot."));
+      add(words("Back the edge with a strip of " + *closure_->backed_with + ", ") + length("backing width") + words(" wide, on the straight grain, top to foot" + where_cut("backing") + "."));
     if (has("guard width") && closure_ != nullptr)
-      add(words("A guard of " + closure_->guard->from + ", ") + length("guard width") + words(" wide when finished, lies behind it; it is no piece of the cutting list unless you wrote it as one."));
+      add(words("A guard" + (closure_->guard->from.empty() ? "" : " of " + closure_->guard->from) + ", ") + length("guard width") + words(" wide when finished, lies behind it" + where_cut("guard") + "."));
     if (has("stitches each") && plan_.fasten.rfind("hooks", 0) == 0) add(words(text_.value(key_ + "stitches each") + "\u00A0stitches hold each half."));
     return out;
+  }
+
+  std::string where_cut(const std::string& strip) const {
+    const std::string name = plan_.closure + " " + strip;
+    return input_.project.piece(name) != nullptr ? "; the cutting list has it as " + name : "";
   }
 
   Table comparison() const {

@@ -103,9 +103,10 @@ struct Piece {
   Given<bool> may_be_pieced;
   std::map<std::string, Given<Length>> edges;            // finished lengths, "side"
   std::map<std::string, Given<Length>> edge_allowances;  // where an edge has its own
+  std::string made_for;           // "front closing", "hem": a strip that another section asks for; "" = the maker's own piece
 };
 
-struct Seam { Named named; std::vector<std::string> joins; Given<Length> length; std::string kind; std::int64_t number = 1; };
+struct Seam { Named named; std::vector<std::string> joins; Given<Length> length; std::string kind; std::int64_t number = 1; Given<Length> ease_in, left_open; };
 struct EdgeLine { Named named; std::vector<std::string> of; Given<Length> length; std::string kind; std::int64_t number = 1; std::string shape, finish; Given<Length> ease_to_draw; };
 struct Round {
   Named named;
@@ -142,6 +143,13 @@ struct Skirt {
   Given<Length> clears_floor_by;
   Given<Mass> weighs;                 // on a scale; replaces the estimate
   std::optional<SkirtHem> hem;
+};
+
+struct Drapery {
+  Named named;
+  std::string kind, held;             // words; held: fixed | tacked | detachable
+  std::vector<std::string> of;        // pieces
+  std::string cut_on, foundation;     // straight | bias; cloth beneath, "" = none or not said
 };
 
 struct DoneStep { std::string step; std::optional<Day> day; SourceSpan at; };
@@ -187,6 +195,7 @@ struct Project {
   std::vector<Round> rounds;
   std::vector<PleatRun> pleats;
   std::optional<Skirt> skirt;
+  std::vector<Drapery> drapery;
   std::vector<Closure> closures;
   std::vector<Bone> bones;
   std::vector<BoneStock> bone_stock;
