@@ -61,7 +61,8 @@ std::optional<PiecedPanel> piece_panel(const PanelInput& in) {
   if (in.usable <= 2 * lost) return std::nullopt;
   std::int64_t n = 2;
   while (n <= kMostParts && n * in.usable < in.width + 2 * (n - 1) * lost) ++n;
-  if (in.clear_of_centre && n % 2 == 0) ++n;
+  const bool to_an_edge = in.clear_of_first || in.clear_of_last;
+  if (in.clear_of_centre && !to_an_edge && n % 2 == 0) ++n;
   if (n > kMostParts) return std::nullopt;
   const std::vector<Length> net = net_widths(in, n, lost);
   Length x;
