@@ -1,11 +1,14 @@
 // The breadth diagram: its marks stand where the figures say, and it prints no other number.
 #include "packet/breadth_drawing.h"
 
-#include "layout/marks.h"
 #include "support/catch.h"
 #include "support/garment.h"
 #include "support/small_project.h"
 #include "support/worked.h"
+
+namespace gownsheaf {
+Box bounds(const Path& path);  // layout/marks.h, whose other names this room has as well
+}
 
 using namespace gownsheaf;
 using garment::in;
