@@ -52,11 +52,12 @@ std::optional<LayerWays> ways_to_join(const LayerInput& in) {
 }
 
 std::optional<Shell> shell_of(const Project& project, const Piece& piece, const Cloth& layer) {
-  if (!is_full_width(piece) || !layer.used_as.known()) return std::nullopt;
+  if (!is_full_width(piece) || piece.from.empty()) return std::nullopt;
   if (!same_name(piece.from.front(), layer.named.name)) {  // one piece of several cloths
     const Cloth* outer = project.cloth(piece.from.front());
     return outer == nullptr ? std::nullopt : std::optional<Shell>({&piece, outer});
   }
+  if (!layer.used_as.known()) return std::nullopt;
   if (*layer.used_as != UsedAs::lining && *layer.used_as != UsedAs::interlining) return std::nullopt;
   for (const Piece& other : project.pieces) {
     if (&other == &piece || other.from.empty() || !is_full_width(other) || !other.part_of.known() || !piece.part_of.known() ||

@@ -122,7 +122,7 @@ class ClothLay {
     }
     if (by_chart)
       say(Severity::warning, "not-in-chart", says.at,
-          "The width chart has no row for " + worked(says.length, in_) + " at " + worked(says.width, in_) + " to " +
+          "The width chart has no row for " + worked(says.length, in_) + " at " + worked(says.width, in_) + " that leads to cloth of " +
               (cloth_.width.known() ? worked(*cloth_.width, in_) : "an unknown width") + ": the pieces of " + name_ + " are laid out instead.",
           "it goes from 1 to 5 yd and from 35 to 66 in; mend what is mistyped, or `yardage by: lay`");
   }
