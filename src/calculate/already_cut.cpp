@@ -108,7 +108,7 @@ void add_already_cut(const Project& project, const Templates& templates, const P
   std::vector<CutAlready> told;
   for (const LayPlan& lay : plans.lays)
     for (const CutPiece& c : lay.cut) {
-      const std::string step = step_that_cut(c.piece, c.cloth, c.full_width);
+      const std::string step = step_that_cut(c.as_named(), c.cloth, c.full_width);
       if (step.empty()) continue;
       Sized sized = moved_sizes(c.key, changes, in);
       if (c.full_width) sized.across.reset();  // selvage to selvage, however wide the cloth turned out to be

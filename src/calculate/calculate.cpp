@@ -13,6 +13,7 @@
 #include "calculate/girths.h"
 #include "calculate/given_figures.h"
 #include "calculate/lay.h"
+#include "calculate/layers.h"
 #include "calculate/loads.h"
 #include "calculate/order_of_work.h"
 #include "calculate/pleats_figures.h"
@@ -59,6 +60,7 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   if (clean("cloths") && clean("pieces"))
     for (const ClothCuts& cuts : cut_list(project, sums, figures, diag))
       plans.lays.push_back(lay_of(project, cuts, options, figures, diag));
+  if (clean("cloths") && clean("pieces")) check_layers(project, diag);
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
   if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures);
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);

@@ -12,7 +12,7 @@ FactValue skirt_breadths(const Known& k, std::string_view) {
   std::int64_t n = 0;
   for (const LayPlan& lay : k.plans.lays)
     for (const CutPiece& cut : lay.cut) {
-      const Piece* p = k.project.piece(cut.piece);
+      const Piece* p = k.project.piece(cut.as_named());
       if (!cut.full_width || p == nullptr || !p->part_of.known() || (*p->part_of != PartOf::skirt && *p->part_of != PartOf::petticoat)) continue;
       const Cloth* cloth = k.project.cloth(cut.cloth);
       if (cloth != nullptr && cloth->used_as.known() && *cloth->used_as == UsedAs::outer) n += cut.copies;

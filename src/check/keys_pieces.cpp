@@ -49,12 +49,13 @@ void add_piece_keys(std::vector<KeySpec>& keys) {
           .means("Allowances of single edges; a long side's widens the cut."),
       KeyRow("pieces/*/edges", map).each(length, "edge")
           .means("Finished lengths of its edges, written `EDGE of PIECE` elsewhere."),
-      KeyRow("pieces/*/lining longer by", length).limits("0 in", "8 in").is("1/4 in", 'a').since(3)
+      KeyRow("pieces/*/lining longer by", length).limits("0 in", "8 in").is("1/4 in", 'a')
           .means("How much longer a flat lining of a close bodice is cut."),
       KeyRow("pieces/*/may be pieced", yes_no).guess("~ yes for full widths").form("{ joins, keep clear of }")
           .means("Whether it may be joined of several bits."),
-      KeyRow("pieces/*/may be pieced/joins", count).since(3).means("Joins at most."),
-      KeyRow("pieces/*/may be pieced/keep clear of", list).each(text).since(3).means("Where no join may come."),
+      KeyRow("pieces/*/may be pieced/joins", count).means("Joins at most."),
+      KeyRow("pieces/*/may be pieced/keep clear of", list).each(text)
+          .means("Where no join may come: an edge of the piece, `centre`, or `2 in from edge`."),
       KeyRow("pieces/*/match at", list).each(text).since(4).means("Edges where the cloth's repeat must meet."),
       KeyRow("pieces/*/outline", text).since(4).means("Drawing of the piece: `file.svg#name`."),
       KeyRow("pieces/*/outline is", word).words("seam line|cut line").is("seam line", 'c').since(4)

@@ -1,4 +1,6 @@
 // The pieces: what each is cut from, how many, how large, with what allowances.
+#include <algorithm>
+
 #include "check/sections.h"
 
 namespace gownsheaf {
@@ -129,6 +131,34 @@ void fill_allowances(const Item& item, const Item& garment, const Given<Length>&
   }
 }
 
+// Where a joined panel may have its joins.
+void fill_joining(const Filling& file, const Item& item, Piece& piece) {
+  const Item block = item.block("may be pieced");
+  if (block.entry() == nullptr) return;
+  piece.joining.at = block.entry()->key_at;
+  piece.joining.joins = block.count("joins").value;
+  for (const Entry* one : block.values("keep clear of")) {
+    if (one->kind != Entry::Kind::text) continue;
+    const std::string place = clean_name(one->text);
+    constexpr std::string_view kFromEdge = " from edge";
+    if (folded_name(place) == "centre") {
+      piece.joining.clear_of_centre = true;
+    } else if (place.ends_with(kFromEdge)) {
+      const auto read = read_length(place.substr(0, place.size() - kFromEdge.size()), "keep clear of");
+      if (read.ok()) piece.joining.clear_from_edge = read.value().length;
+      else
+        report(file, {"pieces", piece.named.name}, Severity::error, "edge-of", one->at,
+               "`" + one->text + "`: no length is read before `from edge`.", "`keep clear of: [2 in from edge]`");
+    } else if (std::any_of(piece.edges.begin(), piece.edges.end(), [&](const auto& e) { return same_name(e.first, place); })) {
+      piece.joining.clear_of.push_back(place);
+    } else {
+      report(file, {"pieces", piece.named.name}, Severity::error, "unknown-name", one->at,
+             "No edge of " + piece.named.name + " is called `" + one->text + "`.",
+             "write it under `edges` of the piece, or `centre`, or `2 in from edge`");
+    }
+  }
+}
+
 }  // namespace
 
 void fill_edges(const Item& item, std::string_view key, std::map<std::string, Given<Length>>& edges) {
@@ -175,6 +205,8 @@ void fill_pieces(const Filling& file, Project& project) {
     fill_edges(item, "edges", piece.edges);
     edges_made(file, item, piece, project);
     fill_edges(item, "edge allowances", piece.edge_allowances);
+    piece.lining_longer_by = item.length("lining longer by");
+    fill_joining(file, item, piece);
     piece.may_be_pieced = item.is_block("may be pieced") ? Given<bool>::written(true, item.at("may be pieced")->at)
                                                          : item.yes_no("may be pieced");
     if (!piece.may_be_pieced.known())

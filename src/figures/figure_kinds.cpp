@@ -4,6 +4,7 @@
 #include "figures/figure_kinds_bones.h"
 #include "figures/figure_kinds_closing.h"
 #include "figures/figure_kinds_load.h"
+#include "figures/figure_kinds_yardage.h"
 #include "figures/figures.h"
 
 namespace gownsheaf {
@@ -108,6 +109,7 @@ const std::vector<FigureKind>& table() {
       {"skirt", "hem depth", "length", kMark, kNone, "", "depth of the hem", false},
       {"skirt", "hem round", "length", kMark, kNone, "joined-round", "length of the hem edge", false},
     };
+    for (const FigureKind& kind : yardage_figure_kinds()) all.push_back(kind);
     for (const FigureKind& kind : closing_figure_kinds()) all.push_back(kind);
     for (const FigureKind& kind : bone_figure_kinds()) all.push_back(kind);
     for (const FigureKind& kind : load_figure_kinds()) all.push_back(kind);
