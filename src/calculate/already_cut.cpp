@@ -7,11 +7,6 @@
 namespace gownsheaf {
 namespace {
 
-std::string capitalised(std::string text) {
-  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
-  return text;
-}
-
 // Whether the step, marked done, cut this piece from this cloth. Steps of a whole cloth name it alone; full breadths and
 // the other pieces have a step each.
 bool cut_by(std::string_view step, const std::string& piece, const std::string& cloth, bool full_width,
@@ -124,7 +119,7 @@ void add_already_cut(const Project& project, const Templates& templates, const P
       if (step.empty()) continue;
       Sized sized = moved_sizes(c.key, changes, in);
       if (c.full_width) sized.across.reset();  // selvage to selvage, however wide the cloth turned out to be
-      const std::string is = capitalised(c.piece) + (c.copies > 2 ? " (all " + whole_number(c.copies) + ")" : c.copies == 2 ? " (both)" : "") + " is cut from " + c.cloth + ", and ";
+      const std::string is = capital(c.piece) + (c.copies > 2 ? " (all " + whole_number(c.copies) + ")" : c.copies == 2 ? " (both)" : "") + " is cut from " + c.cloth + ", and ";
       const std::string small = by_how_much(sized, true, in), large = by_how_much(sized, false, in);
       if (!small.empty()) {
         std::string strip = sized.across && *sized.across > Length() ? "add a strip at the side" : "add a strip at the end";
@@ -165,7 +160,7 @@ void add_already_cut(const Project& project, const Templates& templates, const P
       }
     const std::string step = step_that_cut(piece, cloth, full_width);
     if (step.empty()) continue;
-    told.push_back({CutAlready::Kind::unused, piece, cloth, capitalised(piece) + " is cut from " + cloth + ", and no longer wanted of it.",
+    told.push_back({CutAlready::Kind::unused, piece, cloth, capital(piece) + " is cut from " + cloth + ", and no longer wanted of it.",
                     "keep it for small pieces", c.is_private, step});
   }
   // What does not serve comes first; what is left over last.

@@ -17,6 +17,7 @@
 #include "calculate/pleats_figures.h"
 #include "calculate/new_figure.h"
 #include "calculate/rounds.h"
+#include "calculate/rules.h"
 #include "calculate/safety.h"
 #include "calculate/sizes.h"
 #include "calculate/what_changed.h"
@@ -41,6 +42,7 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
 
   add_day_and_measures(project, figures);
   add_sizes(project, figures);
+  add_rules(project, figures);
   if (clean("cloths")) add_cloths_as_given(project, figures);
 
   // Pieces ask how much cloth the runs take, runs ask how wide the joined pieces are: settled together, once.

@@ -9,11 +9,6 @@
 namespace gownsheaf {
 namespace {
 
-std::string capital(std::string text) {
-  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
-  return text;
-}
-
 class CutList {
  public:
   CutList(const Project& project, RoundSums& sums, Figures& figures, Diagnostics& diag)

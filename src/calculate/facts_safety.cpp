@@ -2,13 +2,12 @@
 
 #include <algorithm>
 
+#include "calculate/fact_values.h"
 #include "calculate/fitting.h"
 #include "calculate/safety.h"
 
 namespace gownsheaf {
 namespace {
-
-const FactValue kUnknown{};
 
 using P = const Project&;
 using S = std::string_view;

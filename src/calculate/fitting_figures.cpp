@@ -14,11 +14,6 @@ constexpr const char* kLayers = "the layers";  // the place of what thicker clot
 SayPart say_words(std::string s) { return {std::move(s), ""}; }
 SayPart say_figure(std::string key) { return {"", std::move(key)}; }
 
-std::string capital_first(std::string s) {
-  if (!s.empty() && s.front() >= 'a' && s.front() <= 'z') s.front() = static_cast<char>(s.front() - 'a' + 'A');
-  return s;
-}
-
 std::string together(const std::vector<std::string>& names) {
   std::string all;
   for (std::size_t i = 0; i < names.size(); ++i) all += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
@@ -99,7 +94,7 @@ class FittingWorked {
         .add().key;
     change.left = {say_figure(left), say_words(" is left: sew another mock-up before good cloth is cut")};
     warn("second-mock-up", f,
-         capital_first(f.where) + " of " + fitting_.named.name + " is off by " + worked(f.by, in_) + "; " + whole_number(edges) + " edges take " +
+         capital(f.where) + " of " + fitting_.named.name + " is off by " + worked(f.by, in_) + "; " + whole_number(edges) + " edges take " +
              worked(s.taken, in_) + " at " + worked(*f.at_most, in_) + " each, " + worked(s.left, in_) + " is left.",
          "sew another mock-up, or share it over more seams");
     return key;
@@ -251,7 +246,7 @@ void check_fittings(const Project& project, const std::vector<std::string>& gate
       d.severity = Severity::hold;
       d.at = fitting.signed_on.at.line > 0 ? fitting.signed_on.at : fitting.named.at;
       const bool first = gates.empty() || gate == gates.front();
-      d.sentence = capital_first(fitting.named.name) + " is not signed; " + (first ? "cutting waits." : "what comes after it and cannot be undone waits.");
+      d.sentence = capital(fitting.named.name) + " is not signed; " + (first ? "cutting waits." : "what comes after it and cannot be undone waits.");
       d.hint = "when it is right: `signed: " + iso_day(project.today.known() ? *project.today : fitting.day.known() ? *fitting.day : make_day(2027, 3, 1)) + "`";
       d.item = fitting.named.name;
       d.section = "fittings";

@@ -12,11 +12,6 @@ namespace {
 
 constexpr int kLeftOverShown = 3;  // on each length
 
-std::string capital(std::string text) {
-  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
-  return text;
-}
-
 class ClothLay {
  public:
   ClothLay(const Project& project, const ClothCuts& cuts, std::int64_t work, Figures& figures, Diagnostics& diag)

@@ -13,11 +13,6 @@ using Steps = std::vector<const PlannedStep*>;
 
 bool cuts_good_cloth(const PlannedStep& step) { return step.cannot_undo == kCannotUndo[0]; }
 
-std::string capitalised(std::string text) {
-  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
-  return text;
-}
-
 std::string without_stop(std::string text) {
   while (!text.empty() && text.back() == '.') text.pop_back();
   return text;
@@ -126,7 +121,7 @@ class Judge {
 
   // A hold that speaks of the body is named, never quoted: the answer hangs where others read it.
   static std::string words_of_hold(const Diagnostic& d) {
-    if (!d.is_private) return capitalised(without_stop(d.sentence)) + ".";
+    if (!d.is_private) return capital(without_stop(d.sentence)) + ".";
     const std::string what = d.item.empty() ? "the measures" : d.item;
     return d.accepted_because.empty() ? "The hold on " + what + " is not settled." : "the hold on " + what + ".";
   }
@@ -152,7 +147,7 @@ class Judge {
     if (cloth != nullptr && project_.today.known() && cloth->bought.known())
       for (const BoughtLength& bought : *cloth->bought)
         if (bought.arrives && *bought.arrives > *project_.today) {
-          v.reason = capitalised("the " + v.cloth + " arrives on " + long_day(*bought.arrives) + ".");
+          v.reason = capital("the " + v.cloth + " arrives on " + long_day(*bought.arrives) + ".");
           return true;
         }
     // Remnants alone may hold every piece; they are no length bought.

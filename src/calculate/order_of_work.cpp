@@ -64,7 +64,7 @@ Say act_of(const StepInstance& s, const Project& project, const Figures& figures
 
 std::string as_sentence(std::string text) {
   if (text.empty()) return text;
-  if (text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
+  text = capital(std::move(text));
   if (text.back() != '.' && text.back() != '?' && text.back() != '!') text += '.';
   return text;
 }

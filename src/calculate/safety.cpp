@@ -9,11 +9,6 @@ namespace {
 
 constexpr std::int64_t kNoNeckCordTo = 12, kShortCordTo = 16;  // 2T-12 and 2T-16: sizes, read as ages
 
-std::string capital_first(std::string s) {
-  if (!s.empty() && s.front() >= 'a' && s.front() <= 'z') s.front() = static_cast<char>(s.front() - 'a' + 'A');
-  return s;
-}
-
 Diagnostic about(std::string code, Severity severity, const SourceSpan& at, const char* section, const std::string& item) {
   Diagnostic d;
   d.code = std::move(code);
@@ -74,7 +69,7 @@ void check_burning(const Project& project, const Cloth& cloth, Figures& figures,
   f.add();
   if (*of == 1) return;
   Diagnostic d = about("burns-fast", *of == 3 ? Severity::hold : Severity::warning, cloth.burn_test.at, "cloths", cloth.named.name);
-  d.sentence = capital_first(cloth.named.name) + " burned along a strip in " + text_of(*cloth.burn_test) + "; a " + (raised ? "raised" : "plain") +
+  d.sentence = capital(cloth.named.name) + " burned along a strip in " + text_of(*cloth.burn_test) + "; a " + (raised ? "raised" : "plain") +
                " surface wants " + (raised ? "more than 7 s" : "3.5 s or more") + " (16 CFR 1610): it points to class " + whole_number(*of) + ".";
   d.hint = *of == 3 ? "another cloth; class 3 is not to be worn" : "another cloth, or have it tested; never near a flame";
   diag.add(std::move(d));
@@ -93,7 +88,7 @@ void check_fraying(const Project& project, const Cloth& cloth, Diagnostics& diag
   const ShownIn in = shown_in(project);
   Diagnostic d = about("seam-frays", Severity::warning, cloth.frays.at, "cloths", cloth.named.name);
   d.sheet = "cutting list";
-  d.sentence = capital_first(cloth.named.name) + " frays, and " + worked(*cloth.frays, in) + " is the least seam that holds in it; " + narrow.front()->named.name +
+  d.sentence = capital(cloth.named.name) + " frays, and " + worked(*cloth.frays, in) + " is the least seam that holds in it; " + narrow.front()->named.name +
                (narrow.size() == 1 ? " has" : narrow.size() == 2 ? " and one piece more have" : " and " + whole_number(static_cast<std::int64_t>(narrow.size()) - 1) + " pieces more have") +
                " less: " + worked(*narrow.front()->seam_allowance, in) + ".";
   d.hint = "`seam allowance: " + worked(*cloth.frays, in) + "`, or bind the edges";

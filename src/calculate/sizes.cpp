@@ -15,6 +15,8 @@ std::string less_or_more(Length a, Length b, ShownIn in) {  // "26 1/2 in − 1/
 std::string add_body(const Project& project, const std::string& name, Figures& figures) {
   const std::string whole = "measures/" + name;
   if (figures.find(whole) != nullptr) return whole;
+  const std::string together = "girths/" + name + "/body";
+  if (figures.find(together) != nullptr) return together;
   const auto all = all_round(project, name);
   if (!all) return "";
   const Measure& m = project.measures.girths_and_lengths.at(name);
@@ -105,6 +107,21 @@ std::string add_size_at(const Project& project, const std::string& name, Figures
       .add().key;
 }
 
+// How far the bust stands over the ribs below it, and the band that a bought underbodice is labelled with.
+void add_bust(const Project& project, Figures& figures) {
+  const ShownIn in = shown_in(project);
+  const std::string bust_key = add_body(project, "bust", figures), under_key = add_body(project, "underbust", figures);
+  if (bust_key.empty() || under_key.empty()) return;
+  const Length bust = *figures.length(bust_key), under = *figures.length(under_key);
+  if (bust < under) return;
+  NewFigure(figures, in, "girths", "bust", "over underbust").is(bust - under).at(figures.at(under_key).origin).from(bust_key).from(under_key)
+      .working("bust over underbust", "bust − underbust", less_or_more(bust, -under, in)).add();
+  const Length five = Length::cm(5);
+  const std::int64_t band = under.to_step(five, Rounding::nearest).in_ticks() / five.in_ticks() * 5;
+  NewFigure(figures, in, "girths", "underbust", "band").is(band).at(figures.at(under_key).origin).from(under_key)
+      .working("band", "underbust to the nearest 5 cm", worked(under, in)).add();
+}
+
 }  // namespace
 
 void add_sizes(const Project& project, Figures& figures) {
@@ -122,6 +139,7 @@ void add_sizes(const Project& project, Figures& figures) {
     NewFigure(figures, in, "girths", name, "finished").is(girth + *ease->second).at(ease->second.at).from(body)
         .from("girths/" + name + "/ease").working("finished " + name, "body + ease", less_or_more(girth, *ease->second, in)).add();
   }
+  add_bust(project, figures);
   if (!project.size_choice) return;
   const SizeChoice& choice = *project.size_choice;
   NewFigure(figures, in, "size", "", "made").is(choice.between_to.empty() ? choice.made : choice.made + " to " + choice.between_to)

@@ -22,6 +22,7 @@ void empty_failed(Project& project) {
   if (failed("finished girths")) project.finished_girths.clear();
   if (failed("fittings")) project.fittings.clear();
   if (failed("accept")) project.accept.clear();
+  if (failed("rules")) project.rules = {};
   if (failed("cloths")) project.cloths.clear();
   if (failed("notions")) project.notions.clear();
   if (failed("size table") || failed("size")) {
@@ -120,6 +121,7 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
 
   const Filling file{Item(&source, ""), names, templates, walk.units(), diag, size_option};
   fill_head(file, project);
+  fill_rules(file, project);
   fill_measures(file, project);
   fill_wearer(file, project);
   fill_taken(file, project);

@@ -34,7 +34,7 @@ std::vector<const Entry*> Item::values(std::string_view key) const {
 std::vector<Item> Item::items(std::string_view key) const {
   std::vector<Item> found;
   const std::string path = (path_.empty() ? std::string(key) : path_ + "/" + std::string(key)) + "/*";
-  const auto keys = keys_below(path);
+  const auto& keys = keys_below(path);
   for (const Entry* e : values(key)) {
     if (e->kind != Entry::Kind::block) continue;
     // One block where a list is asked for is one item only when it has the key that names an item.

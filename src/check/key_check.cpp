@@ -13,7 +13,6 @@ bool all_digits(std::string_view text) {
   return !text.empty() && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
 }
 
-std::string_view last_part(std::string_view path) { return path.substr(path.rfind('/') + 1); }
 
 // Nouns of the places where this key is a word: items first, then blocks. Places inside other items, and such as are
 // not worked out yet, only where there is no nearer one.
@@ -141,6 +140,7 @@ void KeyCheck::required_keys(const Entry& entry, const Spot& spot) {
   std::vector<Group> groups;
   for (const KeySpec* spec : keys_below(spot.path)) {
     const std::string key(last_part(spec->path));
+    if (!spec->required && spec->group.empty()) continue;
     const bool given = entry.find(key) != nullptr || is_misspelt_in(entry, spot.path, key);  // the latter was told already
     if (spec->required && !given)
       report("key-missing", Severity::error, at, who + " has no " + ticked(key) + ".", how_to_write(*spec, key));
@@ -199,7 +199,7 @@ void KeyCheck::value(const Entry& entry, const KeySpec& spec, std::string_view k
   }
   if (entry.kind == Entry::Kind::block && !keys_below(spec.path).empty()) {
     // Its second form. Where all of that form comes later, one note says so.
-    const auto below = keys_below(spec.path);
+    const auto& below = keys_below(spec.path);
     Spot inside = spot;
     if (!spot.noted && std::all_of(below.begin(), below.end(), [](const KeySpec* k) { return k->first_needed > 1; })) {
       not_worked_out(spec, entry.key_at, ticked(key) + " written as a block is read but not worked out yet.");
@@ -233,7 +233,7 @@ void KeyCheck::list(const Entry& entry, const KeySpec& spec, std::string_view ke
   };
   if (entry.kind != Entry::Kind::list) {
     if (entry.kind == Entry::Kind::block && spec.each == KeyKind::block) {
-      const auto keys = keys_below(std::string(spec.path) + "/*");
+      const auto& keys = keys_below(std::string(spec.path) + "/*");
       if (!keys.empty() && entry.find(last_part(keys.front()->path)) == nullptr) {
         report("list-wanted", Severity::error, entry.key_at,
                ticked(key) + " is a list; each " + std::string(spec.one) + " begins with a dash.",

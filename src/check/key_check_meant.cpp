@@ -5,12 +5,8 @@
 
 namespace gownsheaf {
 
-namespace {
-std::string_view last_part(std::string_view path) { return path.substr(path.rfind('/') + 1); }
-}  // namespace
-
 std::string block_with(const Entry& written, std::string_view path) {
-  const auto keys = keys_below(path);
+  const auto& keys = keys_below(path);
   const auto fits = [&](const KeySpec& k) {
     if (k.kind == KeyKind::word) return one_of_words(k.words, written.text);
     return k.kind == KeyKind::text || (k.kind == KeyKind::name && k.refers_to.empty());

@@ -9,8 +9,6 @@ namespace gownsheaf {
 
 namespace {
 
-std::string_view last_part(std::string_view path) { return path.substr(path.rfind('/') + 1); }
-
 void write_block(OrderedJson& json, std::string_view path);
 
 // The rows of one scalar kind, as members of an `anyOf` list.
@@ -90,7 +88,7 @@ void write_key(OrderedJson& json, const KeySpec& spec) {
 }
 
 void write_block_members(OrderedJson& json, std::string_view path) {
-  const auto keys = keys_below(path);
+  const auto& keys = keys_below(path);
   json.key("type").text("object").key("properties").open('{');
   const KeySpec* open_names = nullptr;
   for (const KeySpec* spec : keys) {

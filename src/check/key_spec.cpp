@@ -110,9 +110,10 @@ const KeySpec* find_key(std::string_view path) {
   return it == index().by_path.end() ? nullptr : it->second;
 }
 
-std::vector<const KeySpec*> keys_below(std::string_view path) {
+const std::vector<const KeySpec*>& keys_below(std::string_view path) {
+  static const std::vector<const KeySpec*> none;
   const auto it = index().below.find(path);
-  return it == index().below.end() ? std::vector<const KeySpec*>{} : it->second;
+  return it == index().below.end() ? none : it->second;
 }
 
 }  // namespace gownsheaf

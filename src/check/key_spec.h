@@ -39,7 +39,9 @@ struct KeySpec {
 const std::vector<KeySpec>& key_specs();                 // in the maker's order
 std::vector<std::string> key_words();                    // the last word or words of every path, each once
 const KeySpec* find_key(std::string_view path);          // exact path with `*`
-std::vector<const KeySpec*> keys_below(std::string_view path);  // one level down
+// "closures/*/edge" -> "edge"
+inline std::string_view last_part(std::string_view path) { return path.substr(path.rfind('/') + 1); }
+const std::vector<const KeySpec*>& keys_below(std::string_view path);  // one level down
 std::string json_schema();                               // draft 2020-12, ordered, ends with a newline
 std::string key_tables_markdown();                       // the generated part of docs/project-file.md
 

@@ -68,26 +68,29 @@ void add_head_keys(std::vector<KeySpec>& keys) {
 void add_rules_keys(std::vector<KeySpec>& keys) {
   using enum KeyKind;
   const std::vector<KeySpec> rows = {
-      KeyRow("rules", block).since(3).means("The maker's choice where published sources disagree."),
+      KeyRow("rules", block).means("The maker's choice where published sources disagree."),
       KeyRow("rules/yardage by", word).words("lay|width chart").is("lay", 'x').means("How cloth is reckoned."),
       KeyRow("rules/strips lose", word).words("both seams|one seam").is("both seams", 'x')
           .means("What a joined strip loses at each join."),
       KeyRow("rules/plaid extra", word).words("by the lay|one repeat a piece").is("by the lay", 'x')
           .means("How cloth for matching is added."),
-      KeyRow("rules/pleat seams", word).words("inner fold|as they fall").means("Where breadth seams lie among pleats."),
-      KeyRow("rules/hook set back", length).is("1/4 in", 'a').limits("0 in", "2 in").means("How far hooks sit behind the edge."),
+      KeyRow("rules/pleat seams", word).words("inner fold|as they fall").is("inner fold", 'a').since(3)
+          .means("Where breadth seams lie among pleats."),
+      KeyRow("rules/hook set back", length).is("1/4 in", 'a').limits("0 in", "2 in").since(3)
+          .means("How far hooks sit behind the edge."),
       KeyRow("rules/buttonhole is", word).words("across and thickness|and 1/8 in more|more for a shank")
-          .is("across and thickness", 'a').means("How long a buttonhole is cut."),
-      KeyRow("rules/bias by", word).words("real strips|joined strips|area|length along the selvage").is("real strips", 'x')
+          .is("across and thickness", 'a').since(3).means("How long a buttonhole is cut."),
+      KeyRow("rules/bias by", word).words("real strips|joined strips|area|length along the selvage").is("real strips", 'x').since(kLater)
           .means("How bias strips are reckoned."),
-      KeyRow("rules/piping strip", word).words("by the cord|flat 1 1/4 in").is("by the cord", 'x')
+      KeyRow("rules/piping strip", word).words("by the cord|flat 1 1/4 in").is("by the cord", 'x').since(kLater)
           .means("How wide a piping strip is cut."),
-      KeyRow("rules/allowances as", word).words("own|wool dress 1916").means("Whose allowances are used."),
-      KeyRow("rules/thread by", word).words("formula|class ratio").means("How thread is reckoned."),
-      KeyRow("rules/overedge base", count).limits("3", "5").means("Base ratio of an overedge seam: 3 or 5."),
-      KeyRow("rules/thread waste", percent).is("15 %", 'a').means("Thread lost at starts and ends."),
-      KeyRow("rules/waist is", word).words("belt line|midway").is("belt line", 'a').means("Where the waist is taken."),
-      KeyRow("rules/steps from", word).words("library|this file").is("library", 'x').means("Where the steps of work come from."),
+      KeyRow("rules/allowances as", word).words("own|wool dress 1916").since(kLater).means("Whose allowances are used."),
+      KeyRow("rules/thread by", word).words("formula|class ratio").since(kLater).means("How thread is reckoned."),
+      KeyRow("rules/overedge base", count).limits("3", "5").since(kLater).means("Base ratio of an overedge seam: 3 or 5."),
+      KeyRow("rules/thread waste", percent).is("15 %", 'a').since(kLater).means("Thread lost at starts and ends."),
+      KeyRow("rules/waist is", word).words("belt line|midway").is("belt line", 'a').since(3).means("Where the waist is taken."),
+      KeyRow("rules/steps from", word).words("library|this file").is("library", 'x').since(kLater)
+          .means("Where the steps of work come from."),
   };
   keys.insert(keys.end(), rows.begin(), rows.end());
 }

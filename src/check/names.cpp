@@ -2,6 +2,7 @@
 
 #include <utf8proc.h>
 
+#include <algorithm>
 #include <cstdlib>
 
 namespace gownsheaf {
@@ -9,6 +10,13 @@ namespace gownsheaf {
 namespace {
 
 std::string mapped(std::string_view text, int options) {
+  // Letters of ASCII stand for themselves in every composed form (Unicode Standard Annex 15), and fold to small ones.
+  if (std::all_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; })) {
+    std::string made(text);
+    if ((options & UTF8PROC_CASEFOLD) != 0)
+      for (char& c : made) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    return made;
+  }
   utf8proc_uint8_t* out = nullptr;
   const auto size = utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
                                  static_cast<utf8proc_ssize_t>(text.size()), &out,
@@ -78,7 +86,7 @@ std::optional<ForbiddenSign> forbidden_sign(std::string_view written) {
 }
 
 std::string_view naming_key(std::string_view list_path) {
-  const auto keys = keys_below(std::string(list_path) + "/*");
+  const auto& keys = keys_below(std::string(list_path) + "/*");
   if (keys.empty() || keys.front()->kind != KeyKind::name || !keys.front()->refers_to.empty()) return {};
   return keys.front()->path.substr(keys.front()->path.rfind('/') + 1);
 }

@@ -22,7 +22,7 @@ void from_table(Given<T>& value, const std::optional<T>& row, const ClothKind* k
 }
 
 template <class T>
-void fall_back(Given<T>& value, T standing, char label, std::string because) {
+void stand_in(Given<T>& value, T standing, char label, std::string because) {
   if (value.known()) return;
   const SourceSpan at = value.at;
   value = Given<T>::standing(std::move(standing), label, std::move(because));
@@ -141,12 +141,12 @@ void fill_cloths(const Filling& file, Project& project) {
                  return keys;
                }()) + "; a 12 in square on the kitchen scale gives the weight");
     }
-    fall_back(cloth.width, kUnknownWidth, 'c', "a kind of cloth in no table");
-    fall_back(cloth.weight, MassPerArea{kUnknownWeight}, 'c', "a kind of cloth in no table");
-    fall_back(cloth.thickness, kUnknownThickness, 'c', "a kind of cloth in no table");
+    stand_in(cloth.width, kUnknownWidth, 'c', "a kind of cloth in no table");
+    stand_in(cloth.weight, MassPerArea{kUnknownWeight}, 'c', "a kind of cloth in no table");
+    stand_in(cloth.thickness, kUnknownThickness, 'c', "a kind of cloth in no table");
 
     cloth.selvage = item.length("selvage");
-    fall_back(cloth.selvage, Length::sixty_fourths(32), 'c', "1/2 in of selvage at each edge");
+    stand_in(cloth.selvage, Length::sixty_fourths(32), 'c', "1/2 in of selvage at each edge");
     // Where the usual selvage is too much, the cloth is too narrow for a cloth, which was said already.
     const auto& told = file.diag.in_order_found();
     const bool told_already = std::any_of(told.begin(), told.end(), [&](const Diagnostic& d) { return d.at == cloth.selvage.at; });
@@ -154,24 +154,24 @@ void fill_cloths(const Filling& file, Project& project) {
       report(file, {"cloths", cloth.named.name}, Severity::error, "out-of-range", cloth.selvage.at,
              "Two selvages of " + item.plain("selvage") + " leave nothing of the width.", "`selvage` is lost at each edge");
     cloth.design = item.word("design");
-    fall_back(cloth.design, std::string("plain"), 'c', "no design is named");
+    stand_in(cloth.design, std::string("plain"), 'c', "no design is named");
     cloth.lay = lay_of(item, cloth, kind);
 
     const Item both_ways = item.block("shrinks");
     cloth.shrinks_along = both_ways.entry() != nullptr ? both_ways.percent("along") : item.percent("shrinks");
     cloth.shrinks_across = both_ways.percent("across");
     if (kind != nullptr) from_table(cloth.shrinks_along, kind->shrinks, kind);
-    fall_back(cloth.shrinks_along, Percent{Ratio::of(3, 100)}, 'c', "a kind of cloth in no table");
-    fall_back(cloth.shrinks_across, Percent{}, 'c', "no shrinkage across unless it is written");
+    stand_in(cloth.shrinks_along, Percent{Ratio::of(3, 100)}, 'c', "a kind of cloth in no table");
+    stand_in(cloth.shrinks_across, Percent{}, 'c', "no shrinkage across unless it is written");
     cloth.shrunk_already = item.yes_no("shrunk already");
-    fall_back(cloth.shrunk_already, false, 'c', "not shrunk unless it is written");
+    stand_in(cloth.shrunk_already, false, 'c', "not shrunk unless it is written");
 
     fill_bought(item, cloth);
     fill_remnants(file, item, cloth);
     cloth.sold_by = item.length("sold by");
-    fall_back(cloth.sold_by, inches ? Length::inches(36).times(1, 8) : Length::cm(10), 'c', "shops cut in such steps");
+    stand_in(cloth.sold_by, inches ? Length::inches(36).times(1, 8) : Length::cm(10), 'c', "shops cut in such steps");
     cloth.straighten = item.length("straighten");
-    fall_back(cloth.straighten, Length::inches(2), 'c', "lost at each end in squaring");
+    stand_in(cloth.straighten, Length::inches(2), 'c', "lost at each end in squaring");
     const Item repeat = item.block("repeat");
     if (repeat.entry() != nullptr) {
       cloth.repeat.emplace();

@@ -25,6 +25,7 @@ struct Filling {
 };
 
 void fill_head(const Filling& file, Project& project);      // before all others
+void fill_rules(const Filling& file, Project& project);     // before what rests on a rule
 void fill_measures(const Filling& file, Project& project);
 void fill_wearer(const Filling& file, Project& project);    // who, what it is worn for, underlayers still to make
 void fill_taken(const Filling& file, Project& project);

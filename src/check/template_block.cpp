@@ -61,26 +61,29 @@ TemplateBlock::TemplateBlock(const Entry& entry, std::string_view block, Diagnos
     diag_.error("block-wanted", entry.at, "Each " + called(block_) + " is a block of keys and values.", "{ key: value, … }");
     return;
   }
-  std::vector<std::string> known;
+  std::vector<const TemplateKey*> keys;
   for (const TemplateKey& k : template_keys())
-    if (k.block == block_) known.emplace_back(k.key);
+    if (k.block == block_) keys.push_back(&k);
+  sound_.reserve(entry.children.size());
   for (const Entry& e : entry.children) {
-    const TemplateKey* key = find_template_key(block_, e.key);
-    if (key != nullptr) {
-      check_key(e, *key);
+    const auto key = std::find_if(keys.begin(), keys.end(), [&](const TemplateKey* k) { return k->key == e.key; });
+    if (key != keys.end()) {
+      check_key(e, **key);
       continue;
     }
+    std::vector<std::string> known;
+    for (const TemplateKey* k : keys) known.emplace_back(k->key);
     const std::string near = did_you_mean(e.key, known);
     std::string all;
     for (const std::string& k : known) all += (all.empty() ? "" : ", ") + k;
     diag_.error("unknown-key", e.key_at, "`" + e.key + "` is no word for a " + called(block_) + ".",
                 near.empty() ? "its words are " + all : "did you mean `" + near + "`?");
   }
-  for (const TemplateKey& k : template_keys())
-    if (k.block == block_ && k.required && entry.find(k.key) == nullptr)
+  for (const TemplateKey* k : keys)
+    if (k->required && entry.find(k->key) == nullptr)
       diag_.error("key-missing", entry.key_at.line > 0 ? entry.key_at : entry.at,
-                  "A " + called(block_) + " without `" + std::string(k.key) + "`: it must be there.",
-                  std::string(k.key) + ": … (" + std::string(k.meaning) + ")");
+                  "A " + called(block_) + " without `" + std::string(k->key) + "`: it must be there.",
+                  std::string(k->key) + ": … (" + std::string(k->meaning) + ")");
 }
 
 bool TemplateBlock::refuse(const Entry& e, std::string code, std::string sentence, std::string hint) {

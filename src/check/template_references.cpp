@@ -19,19 +19,20 @@ bool names_items(std::string_view section) {
 struct Wrong { std::string sentence, hint; };
 
 Wrong wrong_with(const SayReference& r, const std::string& written, const std::string& for_each) {
-  std::vector<std::string> choices;
-  for (const FigureKind& k : figure_kinds())
-    if (k.section == r.section) choices.emplace_back(k.quantity);
+  const auto of_section = [&](const FigureKind& k) { return k.section == r.section; };
   if (!r.item_word.empty() && r.item_word != for_each)
     return {"`{" + written + "}` speaks of one " + r.item_word + ", but this is not repeated for each " + r.item_word + ".",
             "for each: " + r.item_word};
-  if (r.item_word.empty() && choices.empty())
+  if (r.item_word.empty() && std::none_of(figure_kinds().begin(), figure_kinds().end(), of_section))
     return {"`{" + written + "}` names no figure.", "a whole key begins with measures, skirt or garment"};
   if (r.item_word.empty() && names_items(r.section))
     return {"`{" + written + "}` names an item, and a template knows nobody's items.", "use `for each`, then {run:count}"};
   if (r.item_word.empty() ? r.quantity.empty() : false)
     return {"`{" + written + "}` names a section, not a figure.", "{" + written + "/…}"};
   if (r.quantity.empty() || find_figure_kind(r.section, r.quantity) != nullptr) return {};
+  std::vector<std::string> choices;
+  for (const FigureKind& k : figure_kinds())
+    if (of_section(k)) choices.emplace_back(k.quantity);
   const std::string near = did_you_mean(r.quantity, choices);
   std::string all;
   for (const std::string& c : choices) all += (all.empty() ? "" : ", ") + c;

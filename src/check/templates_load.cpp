@@ -3,7 +3,9 @@
 #include <future>
 
 #include "check/check.h"
+#include "check/kept_templates.h"
 #include "check/template_block.h"
+#include "read/kept_entry.h"
 
 namespace gownsheaf {
 namespace {
@@ -26,7 +28,6 @@ void read_one(const Entry& file, Templates& into, TemplateNames& names, Diagnost
              near.empty() ? "a file begins with set, steps, cloth kinds, rule, fitting checks or cautions" : "did you mean `" + near + "`?");
 }
 
-// One file, read apart from the others: parsing is most of the time that a short `check` takes.
 struct ReadFile {
   Entry entry;
   Diagnostics diag;
@@ -34,21 +35,25 @@ struct ReadFile {
   std::string hash;
 };
 
-ReadFile read_file(const std::string& folder, const std::string& name) {
+ReadFile read_file(const std::string& path, const FileResult<std::string>& bytes, const KeptTemplate* kept) {
   ReadFile file;
-  const std::string path = folder + "/" + name;
-  const auto bytes = read_below(folder, name, kLargestProjectFile);
   if (!bytes.ok()) {
     file.diag.error("templates-unread", {path, 0, 0, 0}, bytes.fault.sentence);
     return file;
   }
-  file.hash = sha256(*bytes.value);
   file.source = lines_of(*bytes.value, path);
-  file.entry = read_yaml(*bytes.value, path, file.diag);
+  file.hash = kept != nullptr ? std::string(kept->hash) : sha256(*bytes.value);
+  file.entry = kept != nullptr ? kept_entry(kept->tree, path) : read_yaml(*bytes.value, path, file.diag);
   return file;
 }
 
 }  // namespace
+
+const KeptTemplate* kept_template(std::string_view name, std::string_view bytes) {
+  for (const KeptTemplate& kept : kept_templates())
+    if (kept.name == name) return kept.bytes == bytes ? &kept : nullptr;
+  return nullptr;
+}
 
 Templates load_templates(const std::string& folder, Diagnostics& diag, std::vector<SourceText>& sources) {
   Templates all;
@@ -59,9 +64,15 @@ Templates load_templates(const std::string& folder, Diagnostics& diag, std::vect
                "name the folder that holds pin-up.yaml");
     return all;
   }
-  TemplateNames names;
   std::vector<std::future<ReadFile>> reading;
-  for (const std::string& name : *files.value) reading.push_back(std::async(std::launch::async, read_file, folder, name));
+  for (const std::string& name : *files.value) {
+    FileResult<std::string> bytes = read_below(folder, name, kLargestProjectFile);
+    const KeptTemplate* kept = bytes.ok() ? kept_template(name, *bytes.value) : nullptr;
+    // An edited file is parsed apart from the others: parsing is what takes long.
+    const auto how = bytes.ok() && kept == nullptr ? std::launch::async : std::launch::deferred;
+    reading.push_back(std::async(how, read_file, folder + "/" + name, std::move(bytes), kept));
+  }
+  TemplateNames names;
   for (std::size_t i = 0; i < reading.size(); ++i) {  // taken up in the order of their names
     ReadFile file = reading[i].get();
     for (const Diagnostic& d : file.diag.in_order_found()) diag.add(d);

@@ -6,12 +6,14 @@
 #include <string_view>
 #include <vector>
 
+#include "diagnostics/file_name.h"
+
 namespace gownsheaf {
 
 // A place in a text file. Lines and columns count from 1; columns and length in characters (code points), not bytes.
 // line 0 = no place (a figure computed from nothing written).
 struct SourceSpan {
-  std::string file;
+  FileName file;
   int line = 0, column = 0, length = 0;
   friend auto operator<=>(const SourceSpan&, const SourceSpan&) = default;
 };

@@ -22,7 +22,7 @@ std::string number(int n) {
 }
 
 std::string place(const SourceSpan& at) {
-  std::string out = shown::safe(at.file);
+  std::string out = shown::safe(at.file.text());
   if (at.line > 0) out += (out.empty() ? "line " : ":") + number(at.line);
   if (at.line > 0 && at.column > 0) out += ":" + number(at.column);
   return out;
@@ -31,7 +31,7 @@ std::string place(const SourceSpan& at) {
 const std::string* line_at(const SourceSpan& at, const std::vector<SourceText>& sources) {
   if (at.line <= 0) return nullptr;
   const auto source =
-      std::find_if(sources.begin(), sources.end(), [&](const SourceText& s) { return s.file == at.file; });
+      std::find_if(sources.begin(), sources.end(), [&](const SourceText& s) { return s.file == at.file.text(); });
   if (source == sources.end() || static_cast<std::size_t>(at.line) > source->lines.size()) return nullptr;
   return &source->lines[static_cast<std::size_t>(at.line) - 1];
 }

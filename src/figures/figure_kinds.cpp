@@ -17,6 +17,8 @@ const std::vector<FigureKind>& table() {
     std::vector<FigureKind> all{
       {"garment", "worn on", "day", kExact, kNone, "", "the day it is worn", false},
 
+      {"rules", "NAME", "word", kExact, kNone, "", "the rule used where published sources disagree", false},
+
       {"measures", "waist to floor/longest", "length", kMark, kNone, "skirt-length",
        "the longest of the lengths from waist to floor", true},
       {"measures", "waist to floor/PLACE", "length", kMark, kNone, "", "waist to floor at this place, in the shoes", true},
@@ -36,6 +38,8 @@ const std::vector<FigureKind>& table() {
       {"girths", "ease", "length", kMark, kNone, "", "what the finished garment has more than the body", true},
       {"girths", "finished", "length", kMark, kRemark, "finished-girth", "the garment's girth when it is finished", true},
       {"girths", "size", "length", kMark, kNone, "between-sizes", "what the size that is made has at this measure", false},
+      {"girths", "over underbust", "length", kMark, kNone, "bust-over-underbust", "how far the bust stands over the ribs below it", true},
+      {"girths", "band", "count", kExact, kNone, "underbust-band", "the band, in centimetres, that a bought underbodice is labelled with", true},
       {"girths", "difference", "length", kMark, kNone, "size-difference", "the size's girth less what it is compared with", true},
 
       {"cloths", "width", "length", kMark, kNone, "", "the cloth's width, selvage to selvage", false},

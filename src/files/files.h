@@ -28,6 +28,8 @@ FileResult<std::string> read_named_file(const std::string& path, std::size_t lim
 FileResult<std::string> read_below(const std::string& root, const std::string& relative, std::size_t limit);
 // Names (not paths) of the regular files in a folder that end in `suffix`, sorted by bytes.
 FileResult<std::vector<std::string>> list_files(const std::string& folder, std::string_view suffix);
+// Whether it holds these bytes and no more; false when it cannot be read. Read in parts, however large.
+bool holds_still(const std::string& path, std::string_view bytes);
 bool exists(const std::string& path);
 std::string folder_of(const std::string& path);      // "." for a bare name
 std::string file_name_of(const std::string& path);

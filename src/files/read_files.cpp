@@ -125,6 +125,21 @@ FileResult<std::vector<std::string>> list_files(const std::string& folder, std::
   return {std::move(names), {}};
 }
 
+bool holds_still(const std::string& path, std::string_view bytes) {
+  const OpenFile file(::open(path.c_str(), kReadFlags));
+  struct stat about {};
+  if (!file.is_open() || ::fstat(file.fd(), &about) != 0 || !S_ISREG(about.st_mode)) return false;
+  char buffer[65536];
+  for (;;) {
+    const ssize_t got = ::read(file.fd(), buffer, sizeof buffer);
+    if (got < 0 && errno == EINTR) continue;
+    if (got <= 0) return got == 0 && bytes.empty();
+    const std::string_view part(buffer, static_cast<std::size_t>(got));
+    if (!bytes.starts_with(part)) return false;
+    bytes.remove_prefix(part.size());
+  }
+}
+
 bool exists(const std::string& path) {
   struct stat about {};
   return ::lstat(path.c_str(), &about) == 0;

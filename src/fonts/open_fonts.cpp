@@ -33,14 +33,13 @@ constexpr std::array<FaceFile, kFaces> kFaceFiles{{
 
 // libharu sets letters one after another from left to right and does not shape them. Characters that then print
 // nothing, or print wrong, count as not covered even when the face holds a glyph: controls, invisible format
-// characters, scripts that run right to left or join or stack their letters, and all above U+FFFF.
+// characters, scripts that run right to left or join or stack their letters (and all above U+FFFF: see covers).
 bool can_be_set(char32_t c) {
   struct Range { char32_t first, last; };
   static constexpr Range kNotSet[] = {
       {0x0000, 0x001F}, {0x007F, 0x009F}, {0x00AD, 0x00AD}, {0x0590, 0x109F}, {0x1700, 0x1BFF}, {0x200B, 0x200F},
       {0x2028, 0x202E}, {0x2060, 0x206F}, {0xD800, 0xDFFF}, {0xFB1D, 0xFDFF}, {0xFE00, 0xFE0F}, {0xFE70, 0xFEFF},
       {0xFFF9, 0xFFFC}, {0xFFFE, 0xFFFF}};
-  if (c > 0xFFFF) return false;
   for (const Range& range : kNotSet) {
     if (c >= range.first && c <= range.last) return false;
   }
@@ -123,7 +122,7 @@ class OpenFonts final : public FontSet {
     return true;
   }
 
-  bool covers(Face face, char32_t c) const override { return can_be_set(c) && look_up(face, c).covered; }
+  bool covers(Face face, char32_t c) const override { return c <= 0xFFFF && look_up(face, c).covered; }
   int advance(Face face, char32_t c) const override {
     return look_up(face, c > 0xFFFF ? char32_t{0xFFFF} : c).advance;  // U+FFFF is no character: .notdef
   }
@@ -135,8 +134,7 @@ class OpenFonts final : public FontSet {
     return open.hash;
   }
   bool file_unchanged(Face face) const override {
-    const FileResult<std::string> again = read_named_file(at(face).path, kLargestFont);
-    return again.ok() && *again.value == at(face).bytes;
+    return holds_still(at(face).path, at(face).bytes);
   }
 
  private:
@@ -169,7 +167,7 @@ class OpenFonts final : public FontSet {
     if (character.known) return character;
     character.known = true;
     const FT_UInt glyph = FT_Get_Char_Index(open.face, c);
-    character.covered = glyph != 0 && !Sfnt(open.bytes).composite_of_composites(glyph);
+    character.covered = glyph != 0 && can_be_set(c) && !Sfnt(open.bytes).composite_of_composites(glyph);
     FT_Fixed units = 0;
     if (FT_Get_Advance(open.face, glyph, FT_LOAD_NO_SCALE, &units) == 0) {
       character.advance = static_cast<std::int16_t>(thousandths(units, open.face->units_per_EM));

@@ -27,38 +27,47 @@ struct Gatherer {
     space_face = item.face;
     space_kind = item.size;
   }
-  void add(TextPiece piece) {
+  // The next piece, made where it will lie: pieces are large, and texts have many.
+  TextPiece& next(Inline::Size kind) {
+    const bool first = out.empty();
+    TextPiece& piece = out.emplace_back();
     piece.must_break = line_end;
-    piece.size = size_of(piece.of.size, base, scale);
-    if (!out.empty() && !line_end && space) {
+    piece.size = size_of(kind, base, scale);
+    if (!first && !line_end && space) {
       piece.space_before = piece.may_break = true;
       piece.space_face = space_face;
       piece.space_kind = space_kind;
       piece.space_size = size_of(space_kind, base, scale);
     }
     space = line_end = false;
-    out.push_back(std::move(piece));
+    return piece;
   }
   void words(const Inline& item) {
-    TextPiece piece;
-    const auto flush = [&] {
-      if (piece.letters.empty()) return;
+    const std::vector<char32_t> letters = decode_utf8(item.words);
+    for (auto from = letters.begin(); from != letters.end();) {
+      if (is_blank(*from)) {
+        blank(item);
+        ++from;
+        continue;
+      }
+      const auto to = std::find_if(from, letters.end(), is_blank);
+      TextPiece& piece = next(item.size);
       piece.of.face = item.face;
       piece.of.size = item.size;
-      add(std::move(piece));
-      piece = TextPiece();
-    };
-    for (char32_t c : decode_utf8(item.words)) {
-      if (is_blank(c)) {
-        flush();
-        blank(item);
-      } else {
-        piece.letters += c;
-      }
+      piece.letters.assign(from, to);
+      from = to;
     }
-    flush();
   }
 };
+
+// At least as many as there will be: one more than blanks in each item.
+std::size_t most_pieces(const Text& text) {
+  std::size_t most = 0;
+  for (const Inline& item : text)
+    most += 1 + static_cast<std::size_t>(std::count_if(item.words.begin(), item.words.end(),
+                                                       [](char c) { return is_blank(static_cast<unsigned char>(c)); }));
+  return most;
+}
 
 bool is_kind(const TextPiece& piece, Inline::Kind kind) { return piece.of.kind == kind; }
 
@@ -109,18 +118,14 @@ Length size_of(Inline::Size size, Length base, const TypeScale& scale) {
 
 std::vector<TextPiece> pieces_of(const Text& text, Length base, const TypeScale& scale) {
   Gatherer gatherer{scale, base, {}};
+  gatherer.out.reserve(most_pieces(text));
   for (const Inline& item : text) {
     switch (item.kind) {
       case Inline::Kind::words: gatherer.words(item); break;
       case Inline::Kind::line_break: gatherer.line_end = true; break;
       case Inline::Kind::length:
       case Inline::Kind::tag:
-      case Inline::Kind::tick_box: {
-        TextPiece piece;
-        piece.of = item;
-        gatherer.add(std::move(piece));
-        break;
-      }
+      case Inline::Kind::tick_box: gatherer.next(item.size).of = item; break;
     }
   }
   bind_signs(gatherer.out);

@@ -23,14 +23,12 @@ class LineBreaker {
       std::size_t end = i + 1;
       while (end < pieces.size() && !pieces[end].may_break && !pieces[end].must_break) ++end;
       if (pieces[i].must_break) end_line();
-      if (!fits(pieces, i, end)) {
+      if (!add_if_fits(pieces, i, end)) {
         end_line();
-        if (!fits(pieces, i, end)) {
-          for (; i < end; ++i) add_in_parts(pieces[i]);
-          continue;
-        }
+        if (!add_if_fits(pieces, i, end))
+          for (std::size_t k = i; k < end; ++k) add_in_parts(pieces[k]);
       }
-      for (; i < end; ++i) add(pieces[i]);
+      i = end;
     }
     end_line();
     return std::move(lines_);
@@ -41,10 +39,19 @@ class LineBreaker {
     if (!at_start) pen.lead(piece);
     pen.piece(piece, *scale_);
   }
-  bool fits(const std::vector<TextPiece>& pieces, std::size_t first, std::size_t last) const {
+  bool fits(const TextPiece& piece) const {
+    Pen pen = pen_;
+    put(pen, piece, line_.empty());
+    return pen.at() <= room_;
+  }
+  bool add_if_fits(const std::vector<TextPiece>& pieces, std::size_t first, std::size_t last) {
     Pen pen = pen_;
     for (std::size_t i = first; i < last; ++i) put(pen, pieces[i], line_.empty() && i == first);
-    return pen.at() <= room_;
+    if (pen.at() > room_) return false;
+    pen_ = std::move(pen);
+    const auto from = pieces.begin();
+    line_.insert(line_.end(), from + static_cast<std::ptrdiff_t>(first), from + static_cast<std::ptrdiff_t>(last));
+    return true;
   }
   void add(const TextPiece& piece) {
     put(pen_, piece, line_.empty());
@@ -58,10 +65,10 @@ class LineBreaker {
   }
   // Longer than a whole line: broken between letters. A length or a sign goes over whole as long as it fits at all.
   void add_in_parts(TextPiece piece) {
-    if (fits({piece}, 0, 1)) return add(piece);
+    if (fits(piece)) return add(piece);
     if (piece.of.kind != Inline::Kind::words) {
       end_line();
-      if (piece.of.kind != Inline::Kind::length || fits({piece}, 0, 1)) return add(piece);
+      if (piece.of.kind != Inline::Kind::length || fits(piece)) return add(piece);
       piece = as_letters(piece);
     }
     while (!piece.letters.empty()) {
@@ -69,7 +76,7 @@ class LineBreaker {
       std::size_t count = 0;
       while (count < piece.letters.size()) {
         part.letters = piece.letters.substr(0, count + 1);
-        if (!fits({part}, 0, 1)) break;
+        if (!fits(part)) break;
         ++count;
       }
       if (count == 0 && line_.empty()) count = 1;  // one letter wider than the room: nothing narrower is left

@@ -7,8 +7,6 @@
 namespace gownsheaf {
 namespace {
 
-constexpr const char* kNoBreak = "\u00A0";
-
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 // Digits at `i`; moves past them.

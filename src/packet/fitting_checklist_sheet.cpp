@@ -7,8 +7,6 @@
 namespace gownsheaf {
 namespace {
 
-constexpr const char* kNoBreak = "\u00A0";
-
 // Words, lengths of the words set as lengths to measure, and figures.
 Text said(const Say& say, const FigureText& text, Face face = Face::regular) {
   Text out;

@@ -8,8 +8,8 @@
 namespace gownsheaf {
 namespace {
 
-struct Named { std::int64_t one_to; const char* name; };
-constexpr Named kNames[] = {{1, "full size"},        {2, "half size"},    {4, "one quarter"}, {5, "one fifth"},
+struct NamedScale { std::int64_t one_to; const char* name; };
+constexpr NamedScale kScaleNames[] = {{1, "full size"},        {2, "half size"},    {4, "one quarter"}, {5, "one fifth"},
                             {8, "one eighth"},       {10, "one tenth"},   {16, "one sixteenth"},
                             {20, "one twentieth"},   {32, "one thirty-second"}, {50, "one fiftieth"}};
 
@@ -29,7 +29,7 @@ DrawingScale largest_that_fits(Length real, Length room, ShownIn shown_in, std::
 }
 
 std::string scale_name(DrawingScale scale) {
-  for (const Named& n : kNames) {
+  for (const NamedScale& n : kScaleNames) {
     if (n.one_to == scale.one_to) return n.name;
   }
   return "one in " + whole_number(scale.one_to);

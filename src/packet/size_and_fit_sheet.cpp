@@ -106,6 +106,12 @@ Table pieces(const PacketInput& input, const SizeChoice& choice, const FigureTex
   return table;
 }
 
+Text bust_over_ribs(const FigureText& text) {
+  return words("The bust stands ") + text.measured("girths/bust/over underbust") +
+         words(" over the ribs below it: darts or seams of the bodice take that in. An underbodice bought to fit has band ") +
+         text.marked("girths/underbust/band", words(text.value("girths/underbust/band"))) + words(", the underbust to the nearest 5 cm.");
+}
+
 }  // namespace
 
 Sheet size_and_fit_sheet(const PacketInput& input) {
@@ -122,6 +128,7 @@ Sheet size_and_fit_sheet(const PacketInput& input) {
   const std::vector<std::string> names = measures_sized(project);
   if (!names.empty()) sheet.blocks.push_back(block(girths(input, names, text)));
   if (project.size_choice && project.size_table) sheet.blocks.push_back(paragraph(about_the_table(*project.size_table, *project.size_choice), true));
+  if (text.has("girths/bust/over underbust")) sheet.blocks.push_back(paragraph(bust_over_ribs(text), true));
   if (!project.sized_pieces.empty() && project.size_choice) {
     sheet.blocks.push_back(heading("Pieces given by size"));
     sheet.blocks.push_back(block(pieces(input, *project.size_choice, text)));

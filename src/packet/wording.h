@@ -9,7 +9,8 @@
 
 namespace gownsheaf {
 
-std::string capital(std::string s);                             // "slate wool" -> "Slate wool"
+inline constexpr const char* kNoBreak = "\u00A0";
+
 std::string listed(const std::vector<std::string>& words);      // "a, b and c"
 // The first three, then "and 31 more".
 std::string listed_few(const std::vector<std::string>& words);

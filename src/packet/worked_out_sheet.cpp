@@ -144,6 +144,32 @@ void defaults(const PacketInput& input, Sheet& sheet) {
   sheet.blocks.push_back(block(table));
 }
 
+// Where sources disagree: which rule was used, and whose choice it was.
+void rules_used(const PacketInput& input, Sheet& sheet) {
+  const FigureText text = figure_text_of(input);
+  Table table;
+  for (const char* head : {"where sources disagree", "used here", "whose choice"}) {
+    Column c;
+    c.head = words(head);
+    c.width = std::string_view(head) == "where sources disagree" ? 190 : std::string_view(head) == "used here" ? 140 : 0;
+    table.columns.push_back(c);
+  }
+  for (const Figure& f : input.figures.all()) {
+    const std::vector<std::string> parts = parts_of_key(f.key);
+    if (parts.size() != 2 || parts[0] != "rules") continue;
+    Row row;
+    row.cells.push_back({words(parts[1])});
+    row.cells.push_back({text.drawn(f.key, Inline::Size::as_text, Face::bold)});
+    row.cells.push_back({condensed(f.origin.line > 0 ? "written in the project file"
+                                   : f.label == 'a' ? "the default, a published rule; another: `rules`"
+                                                    : "the default; another: `rules`")});
+    table.rows.push_back(row);
+  }
+  if (table.rows.empty()) return;
+  sheet.blocks.push_back(heading("Rules"));
+  sheet.blocks.push_back(block(table));
+}
+
 }  // namespace
 
 Sheet worked_out_sheet(const PacketInput& input) {
@@ -157,6 +183,7 @@ Sheet worked_out_sheet(const PacketInput& input) {
     sections.push_back(g.section);
     add_section(input, all, g.section, sheet);
   }
+  rules_used(input, sheet);
   defaults(input, sheet);
   return sheet;
 }

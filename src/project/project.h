@@ -12,6 +12,7 @@
 #include "project/closing.h"
 #include "project/given.h"
 #include "project/named.h"
+#include "project/rules.h"
 #include "units/print.h"
 #include "units/quantities.h"
 
@@ -175,6 +176,7 @@ struct Project {
   Given<bool> joined_at_waist;
   Given<std::string> lining_sewn_in;  // flat | bagged | none
   std::vector<Accepted> accept;
+  Rules rules;                        // where sources disagree
   Measures measures;
   std::map<std::string, Given<Length>> ease;   // may be negative
   std::vector<Cloth> cloths;          // in the file's order

@@ -90,8 +90,9 @@ SourceSpan SourceLines::span(Place p, std::size_t bytes) const {
 
 std::string with_plain_line_ends(std::string_view bytes) {
   if (bytes.starts_with("\xEF\xBB\xBF")) bytes.remove_prefix(3);
+  if (bytes.find('\r') == bytes.npos) return std::string(bytes);
   std::string text;
-  text.reserve(bytes.size() + 16);
+  text.reserve(bytes.size());
   for (std::size_t i = 0; i < bytes.size(); ++i) {
     if (bytes[i] != '\r') {
       text += bytes[i];

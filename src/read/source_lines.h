@@ -25,7 +25,8 @@ class SourceLines {
  private:
   std::size_t characters(std::size_t from, std::size_t to) const;
   std::size_t tails_before(std::size_t at) const;
-  std::string text_, file_;
+  std::string text_;
+  FileName file_;
   std::vector<std::size_t> starts_;
   std::vector<std::size_t> tails_;  // bytes before each 64th that only continue a character
 };

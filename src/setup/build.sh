@@ -5,5 +5,6 @@ set -eu
 top=$(CDPATH= cd -- "$(dirname -- "$0")/../.." && pwd)
 werror=OFF
 [ "${GOWNSHEAF_WERROR:-0}" = 1 ] && werror=ON
-cmake -S "$top" -B "$top/build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DGOWNSHEAF_WERROR="$werror" >&2
+cmake -S "$top" -B "$top/build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DGOWNSHEAF_WERROR="$werror" \
+  -DGOWNSHEAF_TOGETHER=ON >&2
 cmake --build "$top/build" "$@" >&2

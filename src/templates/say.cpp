@@ -3,7 +3,7 @@
 namespace gownsheaf {
 namespace {
 
-bool starts_character(char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }
+bool begins_character(char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }
 
 std::string_view without_spaces_round(std::string_view s) {
   while (!s.empty() && s.front() == ' ') s.remove_prefix(1);
@@ -45,9 +45,9 @@ SayRead read_say(std::string_view text) {
     } else {
       if (words.text.empty()) words.at = column;
       words.text += c;
-      if (starts_character(c)) ++words.length;
+      if (begins_character(c)) ++words.length;
     }
-    if (starts_character(c)) ++column;
+    if (begins_character(c)) ++column;
   }
   if (opened >= 0) read.fault = SayFault{"A `{` is never closed.", opened, 1};
   else if (!words.text.empty()) read.pieces.push_back(words);

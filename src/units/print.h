@@ -31,6 +31,7 @@ Length pleat_step(ShownIn shown);  // 1/32 in or 1 mm
 
 std::string decimal(double value, int places);  // "2.70" for (2.7, 2); C locale, half away from zero on the exact double
 std::string whole_number(std::int64_t n);
+std::string capital(std::string words);  // "slate wool" -> "Slate wool"; a letter past ASCII stays
 std::string text_of(Ratio ratio);    // "2.5" when it ends within 3 places, else "1 1/3"
 std::string text_of(Percent p);      // "3 %"
 std::string text_of(Span span);      // "2 h 30 min"; never in days: 48 h of sewing are not two days

@@ -40,6 +40,11 @@ std::string signed_ratio(Int128 n, Int128 d) { return n < 0 ? "-" + shown_ratio(
 
 }  // namespace
 
+std::string capital(std::string words) {
+  if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') words.front() = static_cast<char>(words.front() - 'a' + 'A');
+  return words;
+}
+
 std::string whole_number(std::int64_t n) {
   std::array<char, 24> room{};
   const auto end = std::to_chars(room.data(), room.data() + room.size(), n).ptr;

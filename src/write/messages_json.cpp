@@ -16,7 +16,7 @@ std::string message_json(const Diagnostic& d) {
   nlohmann::ordered_json object;
   object["severity"] = std::string(word_for(d.severity));
   object["code"] = d.code;
-  object["file"] = d.at.file;
+  object["file"] = d.at.file.text();
   if (d.at.line > 0) {
     object["line"] = d.at.line;
     object["column"] = d.at.column;

@@ -12,7 +12,7 @@ using garment::mm;
 
 namespace {
 
-PleatSolution solved(const PleatInput& input) {
+PleatSolution solution_of(const PleatInput& input) {
   const auto outcome = solve_pleats(input, "section", ShownIn::centimetres);
   if (outcome.index() == 1) FAIL(std::get<1>(outcome).sentence);
   return std::get<0>(outcome);
@@ -53,7 +53,7 @@ TEST_CASE("[P01] a: section 92 cm, 4 cm deep, 5 cm wished: 18 pleats of 5.11 cm,
   input.finished = cm(92);
   input.depth = cm(4);
   input.visible = cm(5);
-  const PleatSolution s = solved(input);
+  const PleatSolution s = solution_of(input);
   CHECK(s.count == 18);  // 92 / 5 = 18.4
   CHECK(s.flat == cm(236));  // 92 + 2 x 4 x 18
   CHECK(s.visible == cm(92).times(1, 18));
@@ -73,13 +73,13 @@ TEST_CASE("[P03] a: section 50 cm, showing 2.5 cm, pleats that just touch: 20 pl
   input.finished = cm(50);
   input.visible = mm(25);
   input.fullness = Ratio::of(3, 1);
-  const PleatSolution s = solved(input);
+  const PleatSolution s = solution_of(input);
   CHECK(s.count == 20);
   CHECK(s.flat == cm(150));
   CHECK(s.depth == s.visible);
   CHECK_FALSE(s.overlaps);
   input.plus = cm(2);
-  CHECK(solved(input).flat == cm(152));
+  CHECK(solution_of(input).flat == cm(152));
 }
 
 TEST_CASE("[P04] a: 60 cm with one box pleat 12 cm deep takes 60 + 4 x 12 = 108 cm") {
@@ -89,7 +89,7 @@ TEST_CASE("[P04] a: 60 cm with one box pleat 12 cm deep takes 60 + 4 x 12 = 108 
   input.finished = cm(60);
   input.count = 1;
   input.depth = cm(12);
-  CHECK(solved(input).flat == cm(108));
+  CHECK(solution_of(input).flat == cm(108));
 }
 
 TEST_CASE("[P05] a: 66 cm with one inverted pleat 6.5 cm deep takes 66 + 4 x 6.5 = 92 cm") {
@@ -99,7 +99,7 @@ TEST_CASE("[P05] a: 66 cm with one inverted pleat 6.5 cm deep takes 66 + 4 x 6.5
   input.finished = cm(66);
   input.count = 1;
   input.depth = mm(65);
-  CHECK(solved(input).flat == cm(92));
+  CHECK(solution_of(input).flat == cm(92));
 }
 
 TEST_CASE("[P09] a, x: 120 cm of cloth, 8 pleats 4 cm deep: 120 - 2 x 8 x 4 = 56 cm") {
@@ -108,7 +108,7 @@ TEST_CASE("[P09] a, x: 120 cm of cloth, 8 pleats 4 cm deep: 120 - 2 x 8 x 4 = 56
   input.flat = cm(120);
   input.count = 8;
   input.depth = cm(4);
-  CHECK(solved(input).finished == cm(56));
+  CHECK(solution_of(input).finished == cm(56));
 }
 
 TEST_CASE("[Y05] a: 84 in x 2 1/2 + 15 in of 54 in cloth, 78 + 10 in: 5 widths of 88 in, 440 in") {

@@ -58,20 +58,20 @@ size table:
 std::string body(const std::string& measures) {
   return "measures: { " + measures + ", other: { straight waist: 30 in } }\n";
 }
-Length in(std::int64_t sixteenths) { return Length::sixty_fourths(4 * sixteenths); }
+Length sixteenths_in(std::int64_t sixteenths) { return Length::sixty_fourths(4 * sixteenths); }
 
 }  // namespace
 
 TEST_CASE("ASTM D5585-11e1 Table 1, sizes 8 and 16: bust, underbust and both waists as published (a)", "[sizes]") {
   const Sized s = sized(body("bust: 36 1/4 in") + kAstm);
-  CHECK(s.length("size/rows/8/bust") == in(36 * 16 + 4));
-  CHECK(s.length("size/rows/8/underbust") == in(30 * 16));
-  CHECK(s.length("size/rows/8/waist") == in(28 * 16));
-  CHECK(s.length("size/rows/8/straight waist") == in(29 * 16 + 8));
-  CHECK(s.length("size/rows/16/bust") == in(42 * 16 + 2));
-  CHECK(s.length("size/rows/16/underbust") == in(35 * 16 + 12));
-  CHECK(s.length("size/rows/16/waist") == in(34 * 16 + 8));
-  CHECK(s.length("size/rows/16/straight waist") == in(36 * 16));
+  CHECK(s.length("size/rows/8/bust") == sixteenths_in(36 * 16 + 4));
+  CHECK(s.length("size/rows/8/underbust") == sixteenths_in(30 * 16));
+  CHECK(s.length("size/rows/8/waist") == sixteenths_in(28 * 16));
+  CHECK(s.length("size/rows/8/straight waist") == sixteenths_in(29 * 16 + 8));
+  CHECK(s.length("size/rows/16/bust") == sixteenths_in(42 * 16 + 2));
+  CHECK(s.length("size/rows/16/underbust") == sixteenths_in(35 * 16 + 12));
+  CHECK(s.length("size/rows/16/waist") == sixteenths_in(34 * 16 + 8));
+  CHECK(s.length("size/rows/16/straight waist") == sixteenths_in(36 * 16));
   // On a row: that row is made, nothing lies between.
   CHECK(s.word("size/made") == "8");
   CHECK_FALSE(s.has("size/fraction"));
@@ -82,7 +82,7 @@ TEST_CASE("ASTM D5585-11e1 Table 1, bust steps from 8 to 20: 1, 1 1/2, 1 5/8, 1 
   const std::vector<std::pair<std::string, std::string>> pairs = {{"8", "10"}, {"10", "12"}, {"12", "14"}, {"14", "16"}, {"16", "18"}, {"18", "20"}};
   const std::vector<std::int64_t> sixteenths = {16, 24, 26, 28, 30, 32};
   for (std::size_t i = 0; i < pairs.size(); ++i)
-    CHECK(s.length("size/differences/" + pairs[i].second) - s.length("size/differences/" + pairs[i].first) == in(sixteenths[i]));
+    CHECK(s.length("size/differences/" + pairs[i].second) - s.length("size/differences/" + pairs[i].first) == sixteenths_in(sixteenths[i]));
 }
 
 TEST_CASE("bust 36 1/2 in lies 0.25 of the way from 8 (36 1/4) to 10 (37 1/4): ASTM D5585-11e1 with linear interpolation (a, x)", "[sizes]") {
@@ -90,9 +90,9 @@ TEST_CASE("bust 36 1/2 in lies 0.25 of the way from 8 (36 1/4) to 10 (37 1/4): A
   CHECK_THAT(s.fraction(), WithinAbs(0.25, 0.001));
   CHECK(s.word("size/made") == "8 to 10");
   // The other measures the same part of the way: waist 28 + 0.25 x 1, underbust 30 + 0.25 x 1.
-  CHECK(s.length("girths/waist/size") == in(28 * 16 + 4));
-  CHECK(s.length("girths/underbust/size") == in(30 * 16 + 4));
-  CHECK(s.length("girths/waist/difference") == in(-12));
+  CHECK(s.length("girths/waist/size") == sixteenths_in(28 * 16 + 4));
+  CHECK(s.length("girths/underbust/size") == sixteenths_in(30 * 16 + 4));
+  CHECK(s.length("girths/waist/difference") == sixteenths_in(-12));
   CHECK(sized(body("bust: 36 1/2 in") + kAstm).word("size/made") == "8");
   CHECK(sized(body("bust: 36 1/2 in") + kAstm + "size: larger\n").word("size/made") == "10");
 }
@@ -103,6 +103,20 @@ TEST_CASE("waist 29 3/8 in lies 0.2143 of the way from 10 (29) to 12 (30 3/4), c
   CHECK_THAT(s.fraction(), WithinAbs(0.2143, 0.001));
   CHECK(std::get<Ratio>(s.worked.figures.at("size/fraction").value) == Ratio::of(3, 14));
   CHECK(s.word("size/made") == "10");
+}
+
+TEST_CASE("bust less underbust and the band to the nearest 5 cm: the three examples of EN 13402-3 (a)", "[sizes]") {
+  struct Example { const char *bust, *underbust; std::int64_t over, band; };
+  for (const Example& e : {Example{"107", "87", 20, 85}, Example{"108", "89", 19, 90}, Example{"100", "82", 18, 80}}) {
+    CAPTURE(e.bust);
+    const Sized s = sized("measures: { bust: " + std::string(e.bust) + " cm, underbust: " + e.underbust + " cm }\n");
+    CHECK(s.length("girths/bust/over underbust") == Length::cm(e.over));
+    CHECK(s.worked.figures.count("girths/underbust/band") == e.band);
+    CHECK(s.worked.figures.at("girths/underbust/band").is_private);
+  }
+  // Two halves of the trunk are put together once; a bust smaller than the ribs tells nothing.
+  CHECK(sized("measures: { bust: { left: 54 cm, right: 53 cm }, underbust: 87 cm }\n").length("girths/bust/over underbust") == Length::cm(20));
+  CHECK_FALSE(sized("measures: { bust: 80 cm, underbust: 87 cm }\n").has("girths/bust/over underbust"));
 }
 
 TEST_CASE("halfway between two rows the larger is made, with a note", "[sizes]") {
@@ -127,17 +141,17 @@ TEST_CASE("beyond its ends a table is not carried on: the end row is made, and s
 
 TEST_CASE("a table of finished girths is held against body and ease: 36 + 2 1/2 = 38 1/2 in is nearest 12", "[sizes]") {
   const Sized s = sized(body("bust: 36 in") + "ease: { bust: 2 1/2 in }\n" + kAstm + "  girths are: finished\n");
-  CHECK(s.length("size/held against") == in(38 * 16 + 8));
+  CHECK(s.length("size/held against") == sixteenths_in(38 * 16 + 8));
   CHECK(s.word("size/made") == "12");
-  CHECK(s.length("girths/bust/finished") == in(38 * 16 + 8));
-  CHECK(s.length("girths/bust/difference") == in(4));  // 38 3/4 - 38 1/2
+  CHECK(s.length("girths/bust/finished") == sixteenths_in(38 * 16 + 8));
+  CHECK(s.length("girths/bust/difference") == sixteenths_in(4));  // 38 3/4 - 38 1/2
 }
 
 TEST_CASE("finished girth = body + ease, also where it is made smaller; all of it private", "[sizes]") {
   const Sized s = sized("measures: { bust: { left: 18 in, right: 18 1/2 in }, waist: 29 3/8 in }\nease: { bust: 1 in, waist: 1/2 in less }\n");
-  CHECK(s.length("girths/bust/body") == in(36 * 16 + 8));  // two halves of the trunk
-  CHECK(s.length("girths/bust/finished") == in(37 * 16 + 8));
-  CHECK(s.length("girths/waist/finished") == in(28 * 16 + 14));
+  CHECK(s.length("girths/bust/body") == sixteenths_in(36 * 16 + 8));  // two halves of the trunk
+  CHECK(s.length("girths/bust/finished") == sixteenths_in(37 * 16 + 8));
+  CHECK(s.length("girths/waist/finished") == sixteenths_in(28 * 16 + 14));
   for (const char* key : {"girths/bust/body", "girths/bust/finished", "girths/waist/ease", "girths/waist/finished"})
     CHECK(s.worked.figures.at(key).is_private);
   CHECK_FALSE(s.has("size/made"));
@@ -175,13 +189,13 @@ TEST_CASE("pieces given by size: the row made, or the same part of the way betwe
   const std::string front = "pieces/bodice front/twill/";
   // Size 10 by label: 10 1/2 in and two seams of 1 in; the piece's own cut width is put aside.
   const Sized ten = sized(body("bust: 36 1/2 in") + kAstm + piece + "size: 10\n");
-  CHECK(ten.length(front + "cut width") == in(12 * 16 + 8));
-  CHECK(ten.length("size/pieces/bodice front/finished width") == in(10 * 16 + 8));
+  CHECK(ten.length(front + "cut width") == sixteenths_in(12 * 16 + 8));
+  CHECK(ten.length("size/pieces/bodice front/finished width") == sixteenths_in(10 * 16 + 8));
   CHECK(ten.length("size/pieces/bodice front/finished length") == Length::inches(17));
   // Between, a quarter of the way: 10 + 0.25 x 1/2. The length is given for one of the two only: a hold, and it stands.
   const Sized between = sized(body("bust: 36 1/2 in") + kAstm + piece + "size: between\n");
-  CHECK(between.length("size/pieces/bodice front/finished width") == in(10 * 16 + 2));
-  CHECK(between.length(front + "cut width") == in(12 * 16 + 2));
+  CHECK(between.length("size/pieces/bodice front/finished width") == sixteenths_in(10 * 16 + 2));
+  CHECK(between.length(front + "cut width") == sixteenths_in(12 * 16 + 2));
   CHECK(between.said.find("hold size-not-between: The length of bodice front is given for 10, not for 8") != std::string::npos);
   CHECK(between.length("size/pieces/bodice front/finished length") == Length::inches(17));
 }

@@ -10,7 +10,6 @@
 using namespace gownsheaf;
 
 namespace {
-std::string_view last_part(std::string_view path) { return path.substr(path.rfind('/') + 1); }
 const std::set<std::string, std::less<>> kTraps = {"on", "off", "yes", "no", "y", "n", "true", "false", "null", "~"};
 }  // namespace
 

@@ -171,9 +171,9 @@ TEST_CASE("templates: ids that others name must be there, once", "[templates]") 
 
   const Loaded twice = load({{"a.yaml", library(kHem)}, {"b.yaml", library(kHem)}});
   const Diagnostic d = one(twice, "name-twice");
-  CHECK(d.at.file.find("b.yaml") != std::string::npos);
+  CHECK(d.at.file.text().find("b.yaml") != std::string::npos);
   REQUIRE(d.also.size() == 1);
-  CHECK(d.also[0].file.find("a.yaml") != std::string::npos);
+  CHECK(d.also[0].file.text().find("a.yaml") != std::string::npos);
   CHECK(twice.templates.steps.size() == 1);
 }
 

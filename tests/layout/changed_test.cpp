@@ -8,7 +8,6 @@ using namespace gownsheaf::testing;
 
 namespace {
 
-const HalfEmPages kBench;
 
 Text changed_words(const std::string& s) {
   Text text = words(s);

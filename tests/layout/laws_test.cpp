@@ -17,7 +17,6 @@ constexpr int kRounds = 500;
 constexpr int kRounds = 10000;
 #endif
 
-const HalfEmPages kBench;
 
 struct Dice {
   std::mt19937 raw;

@@ -9,8 +9,6 @@ using namespace gownsheaf::testing;
 
 namespace {
 
-const HalfEmPages kBench;
-Length pt(double points) { return Length::from_points(points); }
 
 Block paragraph_of(int words_count) {
   std::string s;

@@ -73,4 +73,8 @@ inline Sheet sheet_of(std::string title, std::vector<Block> blocks) {
   return sheet;
 }
 
+inline const HalfEmPages kBench;
+
+inline Length pt(double points) { return Length::from_points(points); }
+
 }  // namespace gownsheaf::testing

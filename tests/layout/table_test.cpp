@@ -7,9 +7,7 @@ using namespace gownsheaf::testing;
 
 namespace {
 
-const HalfEmPages kBench;
 constexpr std::int64_t kLeft = 76, kRight = 562;  // of the live area on Letter
-Length pt(double points) { return Length::from_points(points); }
 
 Table two_columns(int rows) {
   Table table;

@@ -7,9 +7,7 @@ using namespace gownsheaf::testing;
 
 namespace {
 
-const HalfEmPages kBench;
 const Typesetter& pin_up() { return kBench.pin_up; }
-Length pt(double points) { return Length::from_points(points); }
 
 std::vector<std::string> plain_lines(const Text& text, double room) {
   std::vector<std::string> all;

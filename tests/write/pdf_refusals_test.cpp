@@ -14,14 +14,14 @@ using namespace gownsheaf::testing;
 
 namespace {
 
-const FontSet& fonts() {
+const FontSet& installed_fonts() {
   static FontFault fault;
   static const std::unique_ptr<FontSet> set = open_fonts("/usr/share/fonts", fault);
   REQUIRE(set != nullptr);
   return *set;
 }
 
-std::string fault_of(const PaperDocument& made, const FontSet& set = fonts()) {
+std::string fault_of(const PaperDocument& made, const FontSet& set = installed_fonts()) {
   const auto written = write_pdf(made, set);
   const auto* fault = std::get_if<WriteFault>(&written);
   return fault == nullptr ? "" : fault->sentence;
@@ -138,7 +138,7 @@ TEST_CASE("a path that would never be painted is refused", "[pdf]") {
 TEST_CASE("twenty clip groups inside each other are printed, one more is refused", "[pdf]") {
   std::vector<Mark> inside{stroke(line(at(0, 0), at(9, 9)))};
   for (int depth = 0; depth < 20; ++depth) inside = {{ClipMark{box(0, 0, 100, 100), std::move(inside)}}};
-  const auto written = write_pdf(document(inside), fonts());
+  const auto written = write_pdf(document(inside), installed_fonts());
   REQUIRE(written.index() == 0);
   if (have("qpdf")) {
     const ScratchFile file("clips.pdf", std::get<std::string>(written));
@@ -173,7 +173,7 @@ TEST_CASE("titles and bookmarks that a PDF cannot show are refused", "[pdf]") {
 }
 
 TEST_CASE("a font file that libharu cannot open is a fault, and the next document is whole again", "[pdf]") {
-  const std::string roboto = fonts().file(Face::regular);
+  const std::string roboto = installed_fonts().file(Face::regular);
   CHECK(fault_of(kOneWord, FileFont("/nowhere/none.ttf")) == "libharu could not open the font file /nowhere/none.ttf.");
   CHECK(fault_of(kOneWord).empty());  // errors stick to the document that met them, not to the program
   const std::string cut_path = std::string(GOWNSHEAF_BINARY_DIR) + "/cut-short.ttf";

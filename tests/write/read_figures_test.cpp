@@ -9,7 +9,7 @@ using namespace gownsheaf;
 
 namespace {
 
-Figure figure(const std::string& key, Value value) {
+Figure figure_of(const std::string& key, Value value) {
   Figure f;
   f.key = key;
   f.value = std::move(value);
@@ -34,24 +34,24 @@ const std::string kTakes = " `--since` takes an older project file, or the figur
 
 TEST_CASE("figures.json: every kind of value comes back as it was written", "[figures-read]") {
   Figures all;
-  all.add(figure("a/none", std::monostate{}));
-  all.add(figure("a/length", Length::inches(13) + Length::sixty_fourths(1)));
-  all.add(figure("a/area", Area::of(Length::inches(2000), Length::inches(3000))));
-  all.add(figure("a/mass", Mass{1247.5}));
-  all.add(figure("a/weight", MassPerArea{271.0625}));
-  all.add(figure("a/force", Force{17.8}));
-  all.add(figure("a/pressure", Pressure{2400.1}));
-  all.add(figure("a/load", LoadPerLength{210.7}));
-  all.add(figure("a/angle", Angle{22.5}));
-  all.add(figure("a/ratio", Ratio::of(7, 3)));
-  all.add(figure("a/percent", Percent{Ratio::of(3, 100)}));
-  all.add(figure("a/money", Money{1250, "yd"}));
-  all.add(figure("a/day", make_day(2027, 2, 28)));
-  all.add(figure("a/span", Span{-2500}));
-  all.add(figure("a/rate", Rate{Ratio::of(10, 1), "stitches", "in"}));
-  all.add(figure("a/count", std::int64_t{-4}));
-  all.add(figure("a/words", std::string("knife \"and\" box, Größe")));
-  all.add(figure("a/yes", true));
+  all.add(figure_of("a/none", std::monostate{}));
+  all.add(figure_of("a/length", Length::inches(13) + Length::sixty_fourths(1)));
+  all.add(figure_of("a/area", Area::of(Length::inches(2000), Length::inches(3000))));
+  all.add(figure_of("a/mass", Mass{1247.5}));
+  all.add(figure_of("a/weight", MassPerArea{271.0625}));
+  all.add(figure_of("a/force", Force{17.8}));
+  all.add(figure_of("a/pressure", Pressure{2400.1}));
+  all.add(figure_of("a/load", LoadPerLength{210.7}));
+  all.add(figure_of("a/angle", Angle{22.5}));
+  all.add(figure_of("a/ratio", Ratio::of(7, 3)));
+  all.add(figure_of("a/percent", Percent{Ratio::of(3, 100)}));
+  all.add(figure_of("a/money", Money{1250, "yd"}));
+  all.add(figure_of("a/day", make_day(2027, 2, 28)));
+  all.add(figure_of("a/span", Span{-2500}));
+  all.add(figure_of("a/rate", Rate{Ratio::of(10, 1), "stitches", "in"}));
+  all.add(figure_of("a/count", std::int64_t{-4}));
+  all.add(figure_of("a/words", std::string("knife \"and\" box, Größe")));
+  all.add(figure_of("a/yes", true));
   const std::string json = figures_json(all, Plans{}, ShownIn::inches, FigureFile{});
   const auto read = read_figures_json(json, "old.json");
   INFO(fault(json));
@@ -120,9 +120,9 @@ TEST_CASE("figures.json: values past any garment, or of no kind, are refused", "
 
 TEST_CASE("figures.json: a file damaged anywhere is read or refused, never a crash", "[figures-read][laws]") {
   Figures all;
-  all.add(figure("pieces/band/wool/cut width", Length::inches(28)));
-  all.add(figure("pleats/sides/count", std::int64_t{9}));
-  all.add(figure("garment/worn on", make_day(2027, 6, 19)));
+  all.add(figure_of("pieces/band/wool/cut width", Length::inches(28)));
+  all.add(figure_of("pleats/sides/count", std::int64_t{9}));
+  all.add(figure_of("garment/worn on", make_day(2027, 6, 19)));
   const std::string good = figures_json(all, Plans{}, ShownIn::inches, FigureFile{});
   draws::Draws random(7);
   int refused = 0;
