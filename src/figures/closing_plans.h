@@ -15,6 +15,7 @@ struct Fastener {
   Length from_top;                // exact, to its middle; figure closures/NAME/fastener K, K from 1 at the top
   std::string level;              // "fullest bust" where it was forced to a level, else ""
   bool other_way = false;         // alternate: the hook sits on the other side
+  bool fixed = false;             // a stretch of even pitch ends here: first, last, a level, or an end of a closer part
 };
 struct ClosingPlan {
   std::string closure, fasten, with, edge;   // words and names
@@ -28,6 +29,7 @@ struct ClosingPlan {
   std::vector<std::string> cut_sides;        // SIDE of the figures …/cut past meeting line/SIDE
   std::vector<std::string> compared;         // KIND of the figures …/compare KIND/pieces, the chosen kind first
   std::vector<std::pair<std::string, Length>> levels;
+  std::vector<std::pair<std::string, std::pair<Length, Length>>> closer;  // level; from, to down the edge, where they come closer
   bool overlapping = false;
   Length lap, underlap, set_back;
   SourceSpan at;

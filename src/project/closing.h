@@ -62,6 +62,16 @@ struct Closure {
   Given<std::int64_t> stitches_each;
 };
 
+enum class PlacketFinish { continuous_lap, separate_underlap, faced };
+std::string_view word_for(PlacketFinish f);
+struct Placket {                        // a slit that is finished
+  Named named;
+  std::string seam, edge;
+  Given<std::string> side;              // left | right | back | front
+  Given<Length> length;
+  Given<PlacketFinish> finish;
+};
+
 enum class BoneKind { whalebone, featherbone, flat_steel, spiral_steel, synthetic_whalebone, cane, cord };
 std::string_view word_for(BoneKind b);
 

@@ -188,6 +188,7 @@ struct Project {
   std::vector<PleatRun> pleats;
   std::optional<Skirt> skirt;
   std::vector<Closure> closures;
+  std::vector<Placket> plackets;
   std::vector<Bone> bones;
   std::vector<BoneStock> bone_stock;
   std::vector<Strain> strain;
