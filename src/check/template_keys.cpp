@@ -6,7 +6,7 @@ namespace {
 using V = TemplateValue;
 constexpr std::string_view kSheets =
     "at a glance|what changed|contents|to buy|cutting list|cutting layouts|pleats|closures|closure reinforcement|bones|"
-    "size and fit|fitting checklist|order of work|cautions|how it was worked out";
+    "size and fit|fitting checklist|order of work|what waits|cautions|how it was worked out";
 constexpr std::string_view kLabels = "a|b|c|x";
 
 }  // namespace

@@ -51,6 +51,9 @@ Sheet bones_sheet(const PacketInput& input);
 Sheet fitting_checklist_sheet(const PacketInput& input, const FittingPlan& plan);
 Sheet cautions_sheet(const PacketInput& input);
 Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_steps);
+// The steps not yet done that it waits for, without those that one of them waits for; by number.
+std::vector<const PlannedStep*> waits_directly(const PlannedStep& step, const std::vector<PlannedStep>& work);
+Sheet what_waits_sheet(const PacketInput& input);
 Sheet worked_out_sheet(const PacketInput& input);
 
 }  // namespace gownsheaf

@@ -15,12 +15,12 @@ namespace {
 const std::string kDelivered = GOWNSHEAF_SOURCE_DIR "/packet-templates";
 
 std::vector<std::string> delivered_names() { return list_files(kDelivered, ".yaml").value.value(); }
-std::string delivered(const std::string& name) { return read_below(kDelivered, name, kLargestProjectFile).value.value(); }
+std::string delivered_text(const std::string& name) { return read_below(kDelivered, name, kLargestProjectFile).value.value(); }
 
 // The delivered folder with every `from` of one file made `to`.
-void copy_with(const test::ScratchFolder& folder, const std::string& file, const std::string& from, const std::string& to) {
+void copy_delivered_with(const test::ScratchFolder& folder, const std::string& file, const std::string& from, const std::string& to) {
   for (const std::string& name : delivered_names()) {
-    std::string text = delivered(name);
+    std::string text = delivered_text(name);
     if (name == file) {
       REQUIRE(text.find(from) != std::string::npos);
       for (std::size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += to.size()) text.replace(at, from.size(), to);
@@ -29,15 +29,15 @@ void copy_with(const test::ScratchFolder& folder, const std::string& file, const
   }
 }
 
-struct Loaded {
+struct KeptOrRead {
   Templates templates;
   std::string messages;
 };
 
-Loaded load(const std::string& folder) {
+KeptOrRead read_folder(const std::string& folder) {
   Diagnostics diag;
   std::vector<SourceText> sources;
-  Loaded loaded{load_templates(folder, diag, sources), ""};
+  KeptOrRead loaded{load_templates(folder, diag, sources), ""};
   for (const Diagnostic& d : diag.sorted()) loaded.messages += render(d, sources);
   return loaded;
 }
@@ -51,17 +51,17 @@ TEST_CASE("the kept table holds every delivered file as the reader reads it", "[
     const KeptTemplate& kept = kept_templates()[i];
     INFO(names[i]);
     CHECK(kept.name == names[i]);
-    REQUIRE(kept.bytes == delivered(names[i]));
+    REQUIRE(kept.bytes == delivered_text(names[i]));
     CHECK(kept.hash == sha256(kept.bytes));
     Diagnostics diag;
     const std::string path = kDelivered + "/" + names[i];
-    CHECK(test::first_difference(kept_entry(kept.tree, path), read_yaml(delivered(names[i]), path, diag)) == "");
+    CHECK(test::first_difference(kept_entry(kept.tree, path), read_yaml(delivered_text(names[i]), path, diag)) == "");
     CHECK(diag.in_order_found().empty());
   }
 }
 
 TEST_CASE("the kept table answers for the same bytes alone", "[kept]") {
-  const std::string text = delivered("pin-up.yaml");
+  const std::string text = delivered_text("pin-up.yaml");
   CHECK(kept_template("pin-up.yaml", text) != nullptr);
   CHECK(kept_template("pin-up.yaml", text + " ") == nullptr);
   CHECK(kept_template("binder.yaml", text) == nullptr);
@@ -71,13 +71,13 @@ TEST_CASE("the kept table answers for the same bytes alone", "[kept]") {
 }
 
 TEST_CASE("an edited template file is honoured, and so is one that is added", "[kept]") {
-  const Loaded as_delivered = load(kDelivered);
+  const KeptOrRead as_delivered = read_folder(kDelivered);
   REQUIRE(as_delivered.messages == "");
   const test::ScratchFolder folder;
-  copy_with(folder, "steps-all.yaml", "Measure the wearer over", "Measure the wearer twice over");
+  copy_delivered_with(folder, "steps-all.yaml", "Measure the wearer over", "Measure the wearer twice over");
   folder.put("steps-own.yaml", "steps: our own\nformat: 1\nlist:\n  - step: air-the-room\n    say: Air the room.\n"
                                "    hours: { each: 5 min, label: c }\n    label: c\n");
-  const Loaded edited = load(folder.path());
+  const KeptOrRead edited = read_folder(folder.path());
   CHECK(edited.messages == "");
   REQUIRE(edited.templates.step("measure-wearer") != nullptr);
   CHECK(edited.templates.step("measure-wearer")->say.find("Measure the wearer twice over") == 0);
@@ -91,10 +91,10 @@ TEST_CASE("an edited template file is honoured, and so is one that is added", "[
 
 TEST_CASE("a fault that an edit brings about in a file left as it was is told with that file's place", "[kept]") {
   const test::ScratchFolder folder;
-  copy_with(folder, "steps-skirt.yaml", "join-skirt-to-bodice", "join-skirt-and-bodice");
-  const std::string kept_way = load(folder.path()).messages;
+  copy_delivered_with(folder, "steps-skirt.yaml", "join-skirt-to-bodice", "join-skirt-and-bodice");
+  const std::string kept_way = read_folder(folder.path()).messages;
   CHECK(kept_way.find("No step is called `join-skirt-to-bodice`") != std::string::npos);
   // The same folder with a remark at the end of every file is read by the parser throughout: the same messages.
   for (const std::string& name : delivered_names()) folder.put(name, folder.get(name) + "\n# read anew\n");
-  CHECK(load(folder.path()).messages == kept_way);
+  CHECK(read_folder(folder.path()).messages == kept_way);
 }
