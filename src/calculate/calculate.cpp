@@ -18,6 +18,7 @@
 #include "calculate/order_of_work.h"
 #include "calculate/pleats_figures.h"
 #include "calculate/new_figure.h"
+#include "calculate/plackets.h"
 #include "calculate/rounds.h"
 #include "calculate/rules.h"
 #include "calculate/safety.h"
@@ -66,6 +67,7 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
   judge_by_the_body(project, sums, diag);
   if (clean("closures")) plans.closures = add_closures(project, figures, diag);
+  if (clean("plackets")) add_plackets(project, figures);
   if (clean("bones") && clean("bone stock")) plans.bones = add_bones(project, figures, diag);
   const std::optional<Mass> skirt = add_skirt_weight(project, plans, figures);
   if (clean("strain")) plans.loads = add_loads(project, plans, skirt, figures, diag);

@@ -12,10 +12,17 @@ void add_closing_notions(const Project& project, const std::vector<ClosingPlan>&
     std::int64_t number = 0;
     std::vector<Length> laces;
     std::vector<std::string> number_keys, lace_keys;
+    bool ties = false;
     for (const ClosingPlan& plan : plans) {
       if (!same_name(plan.with, notion.named.name)) continue;
       const std::string of = "closures/" + plan.closure + "/";
-      if (const auto lace = figures.length(of + "lace length"); lace && notion.kind != "eyelet") {
+      const auto tie = figures.length(of + "tie length");
+      const auto tie_count = figures.count(of + "ties");
+      if (tie && tie_count) {
+        laces.insert(laces.end(), static_cast<std::size_t>(*tie_count), *tie);
+        lace_keys.push_back(of + "tape length");
+        ties = true;
+      } else if (const auto lace = figures.length(of + "lace length"); lace && notion.kind != "eyelet") {
         laces.push_back(*lace);
         lace_keys.push_back(of + "lace length");
       } else if (const auto all = figures.count(of + "in all"); all && plan.fasten != "ties") {
@@ -52,7 +59,7 @@ void add_closing_notions(const Project& project, const std::vector<ClosingPlan>&
         shelf.front() -= lace;
         continue;
       }
-      hold("lace-short", capital(notion.named.name) + ": a lace of " + text_of(lace, in, cut_step(in), Rounding::up).plain() +
+      hold("lace-short", capital(notion.named.name) + (ties ? ": a tie of " : ": a lace of ") + text_of(lace, in, cut_step(in), Rounding::up).plain() +
            " is needed in one piece; the longest left is " + text_of(shelf.empty() ? Length{} : shelf.front(), in, cut_step(in), Rounding::down).plain() + ".",
            "buy that length, or shorter `tie ends`", notion.bought_lengths.at);
       break;

@@ -38,6 +38,7 @@ void empty_failed(Project& project) {
   if (failed("rounds")) project.rounds.clear();
   if (failed("pleats")) project.pleats.clear();
   if (failed("closures")) project.closures.clear();
+  if (failed("plackets")) project.plackets.clear();
   if (failed("skirt")) project.skirt.reset();
   if (failed("drapery")) project.drapery.clear();
   if (failed("strain")) project.strain.clear();
@@ -136,6 +137,7 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   fill_rounds(file, project);
   fill_pleats(file, project);
   fill_closures(file, project);
+  fill_plackets(file, project);
   fill_bone_stock(file, project);
   fill_bones(file, project);
   fill_strain(file, project);

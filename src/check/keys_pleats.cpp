@@ -74,7 +74,7 @@ void add_skirt_keys(std::vector<KeySpec>& keys) {
       KeyRow("skirt/held out by", list).each(block, "support").since(kLater).means("Shape of what holds it out."),
       KeyRow("skirt/held out by/*/at", length).limits("0 in", "").means("Distance below the waist."),
       KeyRow("skirt/held out by/*/round", length).means("Girth there."),
-      KeyRow("plackets", list).each(block, "placket").since(kLater).means("Openings in seams and edges."),
+      KeyRow("plackets", list).each(block, "placket").means("Openings in seams and edges."),
       KeyRow("plackets/*/placket", name).must().means("Name of the placket."),
       KeyRow("plackets/*/seam", name).of("seams").group("?where").means("Seam it lies in."),
       KeyRow("plackets/*/edge", name).of("edges").group("?where").means("Edge it lies in."),

@@ -42,6 +42,7 @@ void fill_bone_stock(const Filling& file, Project& project);
 void fill_bones(const Filling& file, Project& project);
 void fill_strain(const Filling& file, Project& project);    // after the closures and the skirt
 void fill_closures(const Filling& file, Project& project);  // after edges and notions
+void fill_plackets(const Filling& file, Project& project);  // after seams and edges
 void fill_pleats(const Filling& file, Project& project);
 void fill_drapery(const Filling& file, Project& project);
 // Last of all, when every section is settled and those that failed are empty.

@@ -89,6 +89,10 @@ class ClosuresSheet {
     }
     if (std::any_of(plan_.fasteners.begin(), plan_.fasteners.end(), [](const Fastener& f) { return f.other_way; }))
       out = out + words(" Hook and eye change sides in turn.");
+    for (const auto& [level, part] : plan_.closer) {
+      const auto place = [&](Length at) { return checking(text_of(at, text_.shown_in(), mark_step(text_.shown_in()), Rounding::nearest)); };
+      out = out + words(" Near the " + level + " they come closer, from ") + place(part.first) + words(" to ") + place(part.second) + words(" down.");
+    }
     return out;
   }
 
@@ -159,8 +163,11 @@ class ClosuresSheet {
   Text what_it_takes() const {
     Text out;
     const auto add = [&](const Text& sentence) { out = out + (out.empty() ? Text{} : words(" ")) + sentence; };
-    if (!plan_.with.empty() && has("in all")) add(bold(capital(plan_.with) + ": " + text_.value(key_ + "in all")) + words("."));
+    if (!plan_.with.empty() && has("in all") && plan_.fasten != "ties") add(bold(capital(plan_.with) + ": " + text_.value(key_ + "in all")) + words("."));
     else if (has("in all")) add(words(text_.value(key_ + "in all") + "\u00A0" + (plan_.fasten == "lacing" ? "eyelets" : words_of(plan_.fasten).many) + " in all."));
+    if (has("tie length"))
+      add(bold(text_.value(key_ + "ties") + "\u00A0ties") + words(", each cut ") + length("tie length") + words(": ") + text_.checking(key_ + "tie free") +
+          sentence_text(in_unit_of(" free to tie, 2 in sewn down beneath the edge, 1/2 in hemmed; ", text_.shown_in()), false) + text_.checking(key_ + "tape length") + words(" of tape in all."));
     if (has("lace length")) add(words(plan_.fasten == "lacing" ? "Lace, edges " : "Cord: ") + (has("gap") ? length("gap") + words(" apart: ") : Text{}) + length("lace length") + words("."));
     if (has("backing width") && closure_ != nullptr)
       add(words("Back the edge with a strip of " + *closure_->backed_with + ", ") + length("backing width") + words(" wide, on the straight grain, top to foot" + where_cut("backing") + "."));

@@ -52,6 +52,20 @@ Text words_of(const CutPiece& c, const FigureText& text) {
   return out;
 }
 
+// The strip that a slit is finished with; it is no piece unless the maker wrote it as one.
+Text placket_strip(const Placket& placket, const FigureText& text) {
+  const std::string key = "plackets/" + placket.named.name + "/";
+  const Text name = bold("Placket " + placket.named.name + ", ") + text.checking(key + "length") + bold(": ");
+  const Text no_piece = condensed(" It is cut beside the pieces of this list, unless you wrote it as one.");
+  if (text.has(key + "strip long"))
+    return name + words("one strip ") + text.measured(key + "strip wide") + words(" wide and ") + text.measured(key + "strip long") +
+           words(" long for its continuous lap, its edge ") + text.checking(key + "set back") + words(" back.") + no_piece;
+  if (text.has(key + "underlap long"))
+    return name + words("an underlap ") + text.measured(key + "underlap wide") + words(" wide and ") + text.measured(key + "underlap long") +
+           words(" long when finished; seams and hem come to that.") + no_piece;
+  return {};
+}
+
 Table list(const PacketInput& input, const FigureText& text) {
   const bool far = pinned_up(input);
   const std::string unit = unit_of(text.shown_in());
@@ -100,6 +114,10 @@ Sheet cutting_list_sheet(const PacketInput& input) {
   sheet.answer = words(counted(pieces, "piece", "pieces") + " from " + counted(cloths, "cloth", "cloths") +
                        ", cut in this order. The sizes are where the scissors go, allowances in them, of shrunk cloth, of the piece opened out.");
   sheet.blocks.push_back(block(list(input, text)));
+  for (const Placket& p : input.project.plackets) {
+    const Text said = placket_strip(p, text);
+    if (!said.empty()) sheet.blocks.push_back(paragraph(said));
+  }
   for (const Diagnostic& d : input.messages) {  // pieces that the list cannot hold yet
     const bool left_out = d.code == "size-missing" || d.code == "fills-unknown" || d.code == "width-unknown";
     if (!left_out || d.severity != Severity::hold || !d.accepted_because.empty()) continue;

@@ -211,6 +211,7 @@ struct Project {
   std::optional<Skirt> skirt;
   std::vector<Drapery> drapery;
   std::vector<Closure> closures;
+  std::vector<Placket> plackets;
   std::vector<Bone> bones;
   std::vector<BoneStock> bone_stock;
   std::vector<Strain> strain;

@@ -153,7 +153,7 @@ TEST_CASE("fitting: nothing is shared where no seam is known to cross", "[fittin
 }
 
 // Arithmetic, checked by hand: 2 pi x 1.5 mm = 9.4248 mm, 3/8 in to the sixteenth.
-TEST_CASE("fitting: three layers of 0.5 mm add 9.42 mm to the girth that goes round them", "[fitting]") {
+TEST_CASE("[M09] fitting: three layers of 0.5 mm add 9.42 mm to the girth that goes round them", "[fitting]") {
   const Length grown = girth_of_layer(Length::tenth_mm(15));
   CHECK(grown.to_step(Length::ticks(Length::kPerMm / 100 * 1), Rounding::nearest) >= Length::ticks(942 * Length::kPerMm / 100 - 29));
   CHECK(grown.in_ticks() == 27143);  // 9.424777961 mm x 2880 = 27143.36

@@ -72,6 +72,59 @@ TEST_CASE("each fastener's bar says its pull, and bars are as long as the pulls 
   }
 }
 
+TEST_CASE("zones of the load drawing say their own pull, and begin where their figures say", "[load]") {
+  for (const ShownIn shown : {ShownIn::inches, ShownIn::centimetres}) {
+    Project project = garment::project(shown);
+    Closure closure;
+    closure.named = garment::named("front");
+    closure.length = garment::said(in(16));
+    closure.number = garment::said(std::int64_t{9});
+    closure.top_inset = closure.bottom_inset = garment::said(Length{});
+    closure.meets = garment::said(Meets::edge_to_edge);
+    project.closures.push_back(closure);
+    Strain strain;
+    strain.closure = "front";
+    strain.girth = garment::said(in(26));
+    strain.worn = garment::said(std::string("snug"));
+    strain.over = garment::said(std::string("corset"));
+    strain.moves = garment::said(std::string("walking"));
+    strain.breathes_at = garment::said(std::string("natural waist"));
+    strain.skirt_hangs_from = garment::said(std::string("nothing"));
+    strain.use_at_most = garment::said(Ratio{1, 2});
+    StrainZone ribs;
+    ribs.named = garment::named("ribs");
+    ribs.ends = garment::said(in(8));
+    ribs.girth = garment::said(in(32));
+    ribs.worn = garment::said(std::string("easy"));
+    ribs.breathes_at = garment::said(std::string("ribs"));
+    strain.zones.push_back(ribs);
+    project.strain.push_back(strain);
+    Figures figures;
+    Diagnostics diag;
+    Plans plans;
+    plans.closures = add_closures(project, figures, diag);
+    const auto loads = add_loads(project, plans, std::nullopt, figures, diag);
+    REQUIRE(loads.size() == 1);
+    REQUIRE(loads[0].zones.size() == 2);
+    const FigureText text(figures, shown);
+    const gownsheaf::testing::SmallProject small;
+    const Drawing drawing = draw_load(plans.closures[0], loads[0], text, Typesetter(small.font, small.scale));
+    for (const char* zone : {"ribs", "rest of the edge"}) {
+      CHECK(says(drawing, zone));
+      CHECK(says(drawing, text.about("closures/front/zone " + std::string(zone) + "/line load")));
+    }
+    // The one dashed line lies as high as the fifth of nine fasteners, both 8 in down: its number is set there.
+    Length dashed, fifth;
+    for (const DrawingItem& item : drawing.items)
+      if (const auto* stroke = std::get_if<StrokeMark>(&item); stroke != nullptr && !stroke->dash.empty()) dashed = stroke->path.front().to.y;
+    for (const Label* label : labels_of(drawing))
+      if (plain(label->text) == "5") fifth = label->at.y;
+    CHECK(dashed == fifth);
+    // Bars are as long as the pulls: the widest of the lower part against one of the upper, to a thousandth of the longest.
+    CHECK(loads[0].pulls[6].value > loads[0].pulls[1].value);
+  }
+}
+
 TEST_CASE("the bone map and the bars say each bone's length", "[bones]") {
   for (const ShownIn shown : {ShownIn::inches, ShownIn::centimetres}) {
     Project project = garment::project(shown);
