@@ -2,22 +2,13 @@
 
 #include <algorithm>
 
+#include "packet/run_parts.h"
 #include "packet/wording.h"
 
 namespace gownsheaf {
 namespace {
 
 constexpr double kWide = 480, kHigh = 40;  // the panel on paper: no wider, and as high whatever its length
-
-Label put(Text text, Point at, double size, Label::Across across, Label::Up up = Label::Up::base) {
-  Label label;
-  label.text = std::move(text);
-  label.at = at;
-  label.size = size;
-  label.across = across;
-  label.up = up;
-  return label;
-}
 
 // Joins, each with its distance from the left edge below it; of many, those that have room.
 void add_joins(const BreadthPlan& plan, DrawingScale scale, Length top, const FigureText& text, const Typesetter& typesetter, Drawing& out) {

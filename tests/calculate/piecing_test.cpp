@@ -6,6 +6,7 @@
 #include "calculate/joined_layers.h"
 #include "calculate/width_chart.h"
 #include "support/catch.h"
+#include "support/rounds.h"
 #include "support/garment.h"
 #include "support/worked.h"
 
@@ -15,12 +16,6 @@ using garment::in;
 using testing::work_through;
 
 namespace {
-
-#ifdef GOWNSHEAF_SANITIZED
-constexpr int kRounds = 500;
-#else
-constexpr int kRounds = 10000;
-#endif
 
 PanelInput panel(Length width, Length usable, Length seam) {
   PanelInput input;
@@ -72,7 +67,7 @@ TEST_CASE("the centre kept clear, an edge kept clear, one seam lost instead of t
 TEST_CASE("law: parts make up the panel, none is wider than the cloth, none is spared, joins are symmetric") {
   std::mt19937 dice(1858);
   const auto up_to = [&](std::int64_t n) { return static_cast<std::int64_t>(dice() % static_cast<unsigned>(n)); };
-  for (int round = 0; round < kRounds; ++round) {
+  for (int round = 0; round < kLawRounds; ++round) {
     CAPTURE(round);
     PanelInput input = panel(Length::sixty_fourths(64 + up_to(64 * 400)), Length::sixty_fourths(64 * 8 + up_to(64 * 60)),
                              Length::sixty_fourths(up_to(64)));
