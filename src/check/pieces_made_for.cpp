@@ -111,7 +111,7 @@ class Strips {
   }
   bool cut_for_the_hem(const std::string& cloth) const {
     return std::any_of(project_.pieces.begin(), project_.pieces.end(), [&](const Piece& piece) {
-      return has_word(piece.named.name, "hem") && std::any_of(piece.from.begin(), piece.from.end(), [&](const std::string& c) { return same_name(c, cloth); });
+      return piece.made_for.empty() && has_word(piece.named.name, "hem") && std::any_of(piece.from.begin(), piece.from.end(), [&](const std::string& c) { return same_name(c, cloth); });
     });
   }
 

@@ -151,7 +151,7 @@ void fill_joining(const Filling& file, const Item& item, Piece& piece) {
                "`" + one->text + "`: no length is read before `from edge`.", "`keep clear of: [2 in from edge]`");
     } else if (std::any_of(piece.edges.begin(), piece.edges.end(), [&](const auto& e) { return same_name(e.first, place); })) {
       piece.joining.clear_of.push_back(place);
-    } else {
+    } else if (!piece.named.name.empty()) {
       report(file, {"pieces", piece.named.name}, Severity::error, "unknown-name", one->at,
              "No edge of " + piece.named.name + " is called `" + one->text + "`.",
              "write it under `edges` of the piece, or `centre`, or `2 in from edge`");
