@@ -104,7 +104,8 @@ class Judge {
   }
 
   void pitch() {
-    const Length at_most = band_pitch(load_.band);
+    Length at_most = band_pitch(load_.band);
+    if (s_.in == ShownIn::centimetres) at_most = Length::mm(at_most.in_ticks() / Length::mm(1).in_ticks());  // whole millimetres
     if (!s_.in_rows() || load_.band == "R0" || s_.plan.widest_gap <= at_most) return;
     say(Severity::warning, "pitch-too-wide", s_.strain.at,
         "At this strength fasteners stand " + said(at_most) + " apart at most; here " + said(s_.plan.widest_gap) + ".",

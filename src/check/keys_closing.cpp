@@ -110,8 +110,8 @@ void add_strain_keys(std::vector<KeySpec>& keys) {
       KeyRow("strain/*/zones/*/starts", length).limits("0 in", "").means("Where it starts down the edge."),
       KeyRow("strain/*/zones/*/ends", length).means("Where it ends."),
       KeyRow("strain/*/zones/*/goes round", name).of("measures").or_a(length).means("Measure or girth there."),
-      KeyRow("strain/*/zones/*/ease", length).limits("-20 in", "40 in").means("Ease there."),
-      KeyRow("strain/*/zones/*/worn", word).words("easy|close|snug|tight").means("How close there."),
+      KeyRow("strain/*/zones/*/ease", length).group("?worn").limits("-20 in", "40 in").means("Ease there."),
+      KeyRow("strain/*/zones/*/worn", word).words("easy|close|snug|tight").group("?worn").means("How close there."),
       KeyRow("strain/*/zones/*/breathes at", word).words(kBreathesAt).means("Where it lies for breath."),
       KeyRow("strain/*/skirt hangs from", word).words("hooks|bodice waist|bodice and stay|own band|straps|nothing")
           .guess("~ own band if separate").means("What carries the skirt."),
