@@ -55,7 +55,10 @@ Drawing draw_load(const ClosingPlan& plan, const LoadPlan& load, const FigureTex
   for (std::size_t z = 0; zoned && z < load.zones.size(); ++z) {
     const LoadZone& zone = load.zones[z];
     const Length from = zone_at(zone.starts), to = zone_at(zone.ends);
-    if (z > 0) out.items.push_back(line({pt(kEdgeX - 4), from}, {pt(kRunWide), from}, 0.5, {4, 2}));
+    if (z > 0) {  // clear of the bars and their words between
+      out.items.push_back(line({pt(kEdgeX - 8), from}, {pt(kBarsX - 4), from}, 0.7, {4, 2}));
+      out.items.push_back(line({pt(kRunWide - 70), from}, {pt(kRunWide), from}, 0.7, {4, 2}));
+    }
     labels.push_back(put(bold(zone.name), {pt(kRunWide), from + (to - from).times(1, 2) - pt(t.smallest * 0.6)}, t.smallest, Label::Across::right, Label::Up::middle));
     labels.push_back(put(words(text.about(key + "zone " + zone.name + "/line load")), {pt(kRunWide), from + (to - from).times(1, 2) + pt(t.smallest * 0.6)}, t.smallest,
                          Label::Across::right, Label::Up::middle));

@@ -52,6 +52,7 @@ class Loads {
       table.rows.push_back(std::move(row));
     }
     out_.push_back(block(std::move(table)));
+    out_.push_back(block(Gap{8}));
   }
 
   void one_opens() {
@@ -98,6 +99,7 @@ class Loads {
     for (const WayToEase& w : load_.eased)
       row(way_said(w), w.band, rough("eased " + w.way + "/per fastener"), rough("eased " + w.way + "/may hold"), w.enough);
     out_.push_back(block(std::move(table)));
+    out_.push_back(block(Gap{8}));
   }
 
   void matters() {
@@ -114,6 +116,7 @@ class Loads {
       table.rows.push_back(std::move(row));
     }
     out_.push_back(block(std::move(table)));
+    out_.push_back(block(Gap{8}));
   }
 
   const ClosingPlan& plan_;
