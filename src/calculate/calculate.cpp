@@ -14,6 +14,7 @@
 #include "calculate/lay.h"
 #include "calculate/loads.h"
 #include "calculate/order_of_work.h"
+#include "calculate/pleat_waist.h"
 #include "calculate/pleats_figures.h"
 #include "calculate/new_figure.h"
 #include "calculate/rounds.h"
@@ -51,7 +52,10 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
     for (const ClothCuts& cuts : cut_list(project, sums, figures, diag))
       plans.lays.push_back(lay_out_cloth(project, cuts, options.lay_work, figures, diag));
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
-  if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures);
+  if (clean("pleats")) {
+    plans.pleats = add_pleats(project, sums, figures);
+    add_pleat_waist(project, sums, figures, diag);
+  }
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
   judge_by_the_body(project, sums, diag);
   if (clean("closures")) plans.closures = add_closures(project, figures, diag);
