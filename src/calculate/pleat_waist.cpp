@@ -26,7 +26,7 @@ Length pleated_thickness(Length flat, Length finished, Length layers) {
 
 namespace {
 
-const Length kThick = Length::mm(3), kTooThick = Length::mm(5);
+const Length kWorthSaying = Length::mm(1), kThick = Length::mm(3), kTooThick = Length::mm(5);
 
 // The layers of cloth at the top of a run.
 struct Layers {
@@ -178,6 +178,7 @@ class Waist {
     }
     if (!layers_.known || layers_.thickness.is_zero() || flat_ <= finished_) return;
     const Length stack = pleated_thickness(flat_, finished_, layers_.thickness);
+    if (stack < kWorthSaying) return;  // it would print as next to nothing
     NewFigure f = figure("waist thickness");
     f.is(stack).from(key("flat")).from(key("finished"));
     from_cloths(f);

@@ -75,10 +75,10 @@ Text seams(const PleatPlan& plan, const std::string& key, const FigureText& text
 }
 
 // What the waist seam of this run comes to, and what is added to the edges of inverted pleats at seams.
-Text at_the_seam(const std::string& key, const FigureText& text) {
+Text at_the_seam(const PleatPlan& plan, const std::string& key, const FigureText& text) {
   Text out;
-  if (text.has(key + "/near edge"))
-    out = out + words(" Each seam lies in an inner fold: cut ") + text.measured(key + "/near edge") + words(" more at its first edge and ") +
+  if (plan.seams_at.empty() && text.has(key + "/near edge"))  // seams of full breadths lie where they lie, and are told
+    out = out + words(" Each seam belongs in an inner fold: cut ") + text.measured(key + "/near edge") + words(" more at its first edge and ") +
           text.measured(key + "/far edge") + words(" more at the other.");
   if (text.has(key + "/waist thickness"))
     out = out + words(" The seam will be about ") + text.measured(key + "/waist thickness") + words(" thick.");
@@ -106,7 +106,7 @@ Sheet gathered_sheet(const PacketInput& input, const PleatPlan& plan) {
   how = how + words(" Mark cloth and edge in quarters and draw each quarter up to its own mark.");
   if (text.has(key + "/closes to"))
     how = how + words(" Drawn close the ridges take ") + text.measured(key + "/closes to") + words(".");
-  sheet.blocks.push_back(block(Paragraph{how + at_the_seam(key, text), true}, true));
+  sheet.blocks.push_back(block(Paragraph{how + at_the_seam(plan, key, text), true}, true));
 
   const std::string unit = unit_of(text.shown_in());
   Table table;
@@ -154,7 +154,7 @@ Sheet folded_sheet(const PacketInput& input, const PleatPlan& plan) {
   if (plan.overlaps) how = how + words(" The pleats lie over each other.");
   const Text where = seams(plan, key, text);
   if (!where.empty()) how = how + words(" ") + where;
-  how = how + at_the_seam(key, text);
+  how = how + at_the_seam(plan, key, text);
   sheet.blocks.push_back(block(Paragraph{how, true}, true));  // marks read without their datum are wrong
   sheet.blocks.push_back(block(marks(plan, key, text, pinned_up(input))));
   return sheet;
