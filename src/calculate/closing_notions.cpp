@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "calculate/new_figure.h"
-#include "units/print.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 void add_closing_notions(const Project& project, const std::vector<ClosingPlan>& plans, Figures& figures, Diagnostics& diag) {
@@ -12,10 +12,17 @@ void add_closing_notions(const Project& project, const std::vector<ClosingPlan>&
     std::int64_t number = 0;
     std::vector<Length> laces;
     std::vector<std::string> number_keys, lace_keys;
+    bool ties = false;
     for (const ClosingPlan& plan : plans) {
       if (!same_name(plan.with, notion.named.name)) continue;
       const std::string of = "closures/" + plan.closure + "/";
-      if (const auto lace = figures.length(of + "lace length"); lace && notion.kind != "eyelet") {
+      const auto tie = figures.length(of + "tie length");
+      const auto tie_count = figures.count(of + "ties");
+      if (tie && tie_count) {
+        laces.insert(laces.end(), static_cast<std::size_t>(*tie_count), *tie);
+        lace_keys.push_back(of + "tape length");
+        ties = true;
+      } else if (const auto lace = figures.length(of + "lace length"); lace && notion.kind != "eyelet") {
         laces.push_back(*lace);
         lace_keys.push_back(of + "lace length");
       } else if (const auto all = figures.count(of + "in all"); all && plan.fasten != "ties") {
@@ -24,16 +31,7 @@ void add_closing_notions(const Project& project, const std::vector<ClosingPlan>&
       }
     }
     const auto hold = [&](std::string code, std::string sentence, std::string hint, const SourceSpan& at) {
-      Diagnostic d;
-      d.code = std::move(code);
-      d.severity = Severity::hold;
-      d.at = at;
-      d.sentence = std::move(sentence);
-      d.hint = std::move(hint);
-      d.item = notion.named.name;
-      d.section = "notions";
-      d.sheet = "to buy";
-      diag.add(std::move(d));
+      diag.add(message({notion.named.name, "notions", "to buy"}, Severity::hold, std::move(code), at, std::move(sentence), std::move(hint)));
     };
     if (number > 0) {
       NewFigure f(figures, in, "notions", notion.named.name, "fasteners needed");
@@ -61,7 +59,7 @@ void add_closing_notions(const Project& project, const std::vector<ClosingPlan>&
         shelf.front() -= lace;
         continue;
       }
-      hold("lace-short", capital(notion.named.name) + ": a lace of " + text_of(lace, in, cut_step(in), Rounding::up).plain() +
+      hold("lace-short", capital(notion.named.name) + (ties ? ": a tie of " : ": a lace of ") + text_of(lace, in, cut_step(in), Rounding::up).plain() +
            " is needed in one piece; the longest left is " + text_of(shelf.empty() ? Length{} : shelf.front(), in, cut_step(in), Rounding::down).plain() + ".",
            "buy that length, or shorter `tie ends`", notion.bought_lengths.at);
       break;

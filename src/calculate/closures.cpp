@@ -11,7 +11,7 @@ namespace {
 
 constexpr std::int64_t kMostPlaces = 200;
 
-struct Stretch { Length from, to; std::int64_t gaps = 1; };
+struct Stretch { Length from, to; std::int64_t gaps = 1; std::optional<Length> at_most = {}; };
 
 class Places {
  public:
@@ -143,17 +143,51 @@ class Places {
       if (away < input_.closest && !forced_.empty()) crowded_.push_back({fixed_.back(), away});
       fixed_.push_back({"", last});
     }
-    for (std::size_t i = 1; i < fixed_.size(); ++i) stretches_.push_back({fixed_[i - 1].from_top, fixed_[i].from_top, 1});
+    if (const auto fault = fix_closer(first, last)) return fault;
+    for (std::size_t i = 1; i < fixed_.size(); ++i) stretches_.push_back({fixed_[i - 1].from_top, fixed_[i].from_top, 1, at_most_of(fixed_[i - 1].from_top)});
     if (stretches_.empty() && input_.number)
       return fault("edge-too-short", "number", whole_number(*input_.number) + " " + input_.many + " have no room between the insets of " +
                    input_.edge + ".", "smaller insets");
     return std::nullopt;
   }
 
+  // Where they come closer, a place stands at both ends of the part, unless one is within half that pitch already.
+  std::optional<ClosureFault> fix_closer(Length first, Length last) {
+    if (input_.closer.empty()) return std::nullopt;
+    if (!input_.at_most || input_.number)
+      return fault("fasteners-contradict", "closer near", "`closer near` says how far apart they stand at " + input_.closer.front().level +
+                   "; their number is written as well.", "drop `number`, and write `at most`");
+    for (const CloserPart& c : input_.closer) {
+      if (c.at_most >= *input_.at_most)
+        return fault("closer-not-closer", "closer near", "Near " + c.level + " they stand " + said(c.at_most) + " apart at most, elsewhere " +
+                     said(*input_.at_most) + ".", "a smaller `at most` under `closer near`");
+      for (const Length end : {std::clamp(c.from, first, last), std::clamp(c.to, first, last)}) {
+        const auto after = std::find_if(fixed_.begin(), fixed_.end(), [&](const ForcedPlace& f) { return f.from_top > end; });
+        const Length half = c.at_most.times(1, 2);
+        if (after != fixed_.end() && after->from_top - end < half) continue;
+        if (after != fixed_.begin() && end - std::prev(after)->from_top < half) continue;
+        fixed_.insert(after, {"", end});
+      }
+    }
+    return std::nullopt;
+  }
+
+  // The pitch of a stretch that begins at `from`: a closer part holds it from its first place to its last.
+  std::optional<Length> at_most_of(Length from) const {
+    std::optional<Length> least = input_.at_most;
+    const auto next = std::find_if(fixed_.begin(), fixed_.end(), [&](const ForcedPlace& f) { return f.from_top > from; });
+    for (const CloserPart& c : input_.closer)
+      if (next != fixed_.end()) {
+        const Length within = std::min(next->from_top, c.to) - std::max(from, c.from);
+        if (within > c.at_most.times(1, 2) || within == next->from_top - from) least = std::min(*least, c.at_most);
+      }
+    return least;
+  }
+
   std::optional<ClosureFault> count_gaps() {
     if (!input_.number) {
       std::int64_t all = 1;
-      for (Stretch& s : stretches_) all += s.gaps = count_of(s.to - s.from, *input_.at_most, Rounding::up);
+      for (Stretch& s : stretches_) all += s.gaps = count_of(s.to - s.from, *s.at_most, Rounding::up);
       if (all > kMostPlaces) return too_many(*input_.at_most);
       return std::nullopt;
     }
@@ -181,11 +215,11 @@ class Places {
   ClosurePlaces divided() const {
     ClosurePlaces out;
     out.crowded = crowded_;
-    out.places.push_back({fixed_.front().from_top, fixed_.front().level, false});
+    out.places.push_back({fixed_.front().from_top, fixed_.front().level, false, true});
     for (std::size_t k = 0; k < stretches_.size(); ++k) {
       const Stretch& s = stretches_[k];
       for (std::int64_t i = 1; i <= s.gaps; ++i)
-        out.places.push_back({s.from + (s.to - s.from).times(i, s.gaps), i == s.gaps ? fixed_[k + 1].level : "", false});
+        out.places.push_back({s.from + (s.to - s.from).times(i, s.gaps), i == s.gaps ? fixed_[k + 1].level : "", false, i == s.gaps});
       out.gaps.push_back((s.to - s.from).times(1, s.gaps));
       out.widest = std::max(out.widest, out.gaps.back());
     }
@@ -223,9 +257,17 @@ Length diagonal(std::int64_t factor, Length a, Length b) {
   return Length::ticks(static_cast<std::int64_t>(square - down * down > down ? down + 1 : down));
 }
 
-Length buttonhole_length(Length across, Length thickness, bool shank) {
-  return across + thickness + (shank ? Length::sixty_fourths(8) : Length{});
+Length buttonhole_length(Length across, Length thickness, bool eighth_more) {
+  return across + thickness + (eighth_more ? Length::sixty_fourths(8) : Length{});
 }
+
+// A button that is said to have a shank gets its 1/8 in where no rule is written.
+bool buttonhole_eighth_more(const Given<ButtonholeIs>& rule, bool shank) {
+  if (rule.origin != Origin::written || !rule.known()) return shank;
+  return *rule == ButtonholeIs::eighth_more || (*rule == ButtonholeIs::more_for_a_shank && shank);
+}
+
+TieCut tie_cut(Length free) { return {free, Length::inches(2), Length::sixty_fourths(32)}; }
 
 Length lace_path(LaceAs as, std::int64_t pairs, Length gap, const std::vector<Length>& pitches) {
   if (pairs < 2) return gap;

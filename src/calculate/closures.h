@@ -17,6 +17,7 @@
 namespace gownsheaf {
 
 struct ForcedPlace { std::string level; Length from_top; };
+struct CloserPart { std::string level; Length from, to, at_most; };  // down the edge; a place stands at both of its ends
 struct ClosureInput {
   std::string one = "hook", many = "hooks";  // what it is called in messages
   std::string edge = "the edge";             // name in messages
@@ -24,6 +25,7 @@ struct ClosureInput {
   std::optional<Length> at_most, pitch;
   std::optional<std::int64_t> number;        // places; with `pitch` too
   std::vector<ForcedPlace> forced;           // any order
+  std::vector<CloserPart> closer;            // any order; only with `at_most`
   bool insets_free = false;                  // insets not written: a row of written pitch stands in the middle
   bool staggered = false;                    // the other side stands half a pitch lower
   Length closest;                            // forced places nearer than this are crowded
@@ -40,8 +42,12 @@ struct ClosurePlaces {
 struct ClosureFault { std::string code, sentence, hint, key; };
 std::variant<ClosurePlaces, ClosureFault> place_fasteners(const ClosureInput& input, ShownIn shown_in);
 
-// Across and thickness, 1/8 in more with a shank.
-Length buttonhole_length(Length across, Length thickness, bool shank);
+// Across and thickness; 1/8 in more where the rule says so: for a shank, or for every button.
+Length buttonhole_length(Length across, Length thickness, bool eighth_more);
+bool buttonhole_eighth_more(const Given<ButtonholeIs>& rule, bool shank);
+// A tie as it is cut: what hangs free to be tied, 2 in sewn down beneath the edge, 1/2 in hemmed at its end; common practice.
+struct TieCut { Length free, sewn_down, hemmed; Length cut() const { return free + sewn_down + hemmed; } };
+TieCut tie_cut(Length free);
 // The lace through n pairs of eyelets, gap g between the edges, `pitches` between neighbours (n - 1 of them), both tie
 // ends not counted. Rounded once for each different diagonal.
 Length lace_path(LaceAs as, std::int64_t pairs, Length gap, const std::vector<Length>& pitches);

@@ -6,6 +6,7 @@
 #include "calculate/new_figure.h"
 #include "calculate/piece_edges.h"
 #include "calculate/rounds.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -33,6 +34,7 @@ class Closing {
     if (closure_.fasten == Fasten::buttons) add_buttonhole();
     if (closure_.fasten == Fasten::lacing) add_lace();
     if (closure_.fasten == Fasten::drawstring) add_cord();
+    if (closure_.fasten == Fasten::ties) add_ties();
     if (!plan_.fasteners.empty()) {
       add_comparison();
       warn_of_levels();
@@ -50,16 +52,7 @@ class Closing {
   std::string edge_name() const { return closure_.edge.empty() ? closure_.named.name : closure_.edge; }
 
   void say(Severity severity, std::string code, const SourceSpan& at, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = std::move(code);
-    d.severity = severity;
-    d.at = at.line > 0 ? at : closure_.named.at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = closure_.named.name;
-    d.section = "closures";
-    d.sheet = "closures";
-    diag_.add(std::move(d));
+    diag_.add(message({closure_.named.name, "closures", "closures"}, severity, std::move(code), at.line > 0 ? at : closure_.named.at, std::move(sentence), std::move(hint)));
   }
 
   void begin_plan() {
@@ -92,6 +85,9 @@ class Closing {
     for (const std::string& name : closure_.one_at)
       for (const Level& level : closure_.levels)
         if (same_name(level.name, name)) in.forced.push_back({level.name, level.from_top});
+    for (const CloserNear& near : closure_.closer_near)
+      for (const Level& level : closure_.levels)
+        if (same_name(level.name, near.level)) in.closer.push_back({level.name, level.from_top - *near.within, level.from_top + *near.within, *near.at_most});
     const Notion* notion = project_.notion(closure_.with);
     in.closest = kNear;
     if (closure_.fasten == Fasten::buttons && notion != nullptr && notion->across.known()) in.closest = std::max(in.closest, *notion->across);
@@ -108,6 +104,7 @@ class Closing {
     if (fault.key == "number") return closure_.number.known() ? closure_.number.at : closure_.eyelets.at;
     if (fault.key == "at most") return closure_.at_most.at.line > 0 ? closure_.at_most.at : closure_.length.at;
     if (fault.key == "one at") return closure_.one_at_at;
+    if (fault.key == "closer near") return closure_.closer_near.front().at;
     return closure_.fasten_at;
   }
 
@@ -136,6 +133,8 @@ class Closing {
     plan_.gaps = places.gaps;
     plan_.widest_gap = places.widest;
     plan_.other_side = places.other_side;
+    for (const CloserPart& c : in.closer)
+      plan_.closer.push_back({c.level, {std::max(Length{}, c.from), std::min(plan_.edge_length, c.to)}});
     if (closure_.alternate.known() && *closure_.alternate)
       for (std::size_t i = 1; i < plan_.fasteners.size(); i += 2) plan_.fasteners[i].other_way = true;
     const auto n = static_cast<std::int64_t>(plan_.fasteners.size());
@@ -143,6 +142,15 @@ class Closing {
     add_count(in, n);
     add_positions();
     return true;
+  }
+
+  static Length at_most_between(const ClosureInput& in, Length from, Length to) {
+    Length least = *in.at_most;
+    for (const CloserPart& c : in.closer) {
+      const Length within = std::min(to, c.to) - std::max(from, c.from);
+      if (within > c.at_most.times(1, 2) || within == to - from) least = std::min(least, c.at_most);
+    }
+    return least;
   }
 
   void add_count(const ClosureInput& in, std::int64_t n) {
@@ -154,8 +162,8 @@ class Closing {
       std::string numbers;
       Length from = plan_.fasteners.front().from_top;
       for (const Fastener& p : plan_.fasteners)
-        if ((!p.level.empty() || &p == &plan_.fasteners.back()) && p.from_top > from) {
-          numbers += (numbers.empty() ? "" : " + ") + worked(p.from_top - from, in_) + " / " + worked(*in.at_most, in_);
+        if ((p.fixed || &p == &plan_.fasteners.back()) && p.from_top > from) {
+          numbers += (numbers.empty() ? "" : " + ") + worked(p.from_top - from, in_) + " / " + worked(at_most_between(in, from, p.from_top), in_);
           from = p.from_top;
         }
       f.working("number of " + words_.many, "gaps of each stretch = stretch / at most, up to a whole one; all gaps + 1", numbers + " + 1");
@@ -184,14 +192,14 @@ class Closing {
       if (!p.level.empty()) f.plain_input(key("levels/" + p.level));
       if (i > 0) {
         std::size_t end = i;  // the next fixed place
-        while (end + 1 < plan_.fasteners.size() && plan_.fasteners[end].level.empty()) ++end;
+        while (end + 1 < plan_.fasteners.size() && !plan_.fasteners[end].fixed) ++end;
         const auto k = static_cast<std::int64_t>(i - start), n = static_cast<std::int64_t>(end - start);
         const Length from = plan_.fasteners[start].from_top, to = plan_.fasteners[end].from_top;
         f.working(words_.one + " " + whole_number(static_cast<std::int64_t>(i + 1)) + " from the top", "start + step × stretch / gaps",
                   worked(from, in_) + " + " + whole_number(k) + " × " + worked(to - from, in_) + " / " + whole_number(n));
       }
       f.add();
-      if (!p.level.empty()) start = i;
+      if (p.fixed) start = i;
     }
     for (std::size_t i = 0; i < plan_.other_side.size(); ++i)
       figure("other side " + whole_number(static_cast<std::int64_t>(i + 1))).is(plan_.other_side[i]).from(key("count")).from(key("edge length")).add();
@@ -243,9 +251,12 @@ class Closing {
     const Length thick = notion->thickness.known() ? *notion->thickness : Length::sixty_fourths(8);
     const std::string of = "notions/" + notion->named.name + "/";
     const Given<Length> thickness = notion->thickness.known() ? notion->thickness : Given<Length>::standing(thick, 'c', "1/8 in, where no thickness is written");
-    figure("buttonhole").is(buttonhole_length(*notion->across, thick, notion->shank)).from(of + "across", notion->across).from(of + "thickness", thickness)
-        .working("length of each buttonhole", std::string("across + thickness") + (notion->shank ? " + 1/8 in for the shank" : ""),
-                 worked(*notion->across, in_) + " + " + worked(thick, in_) + (notion->shank ? " + " + worked(kLapLineToHole, in_) : "")).add();
+    const Given<ButtonholeIs>& rule = project_.rules.buttonhole_is;
+    const bool more = buttonhole_eighth_more(rule, notion->shank);
+    figure("buttonhole").is(buttonhole_length(*notion->across, thick, more)).from(of + "across", notion->across).from(of + "thickness", thickness)
+        .from("rules/buttonhole is")
+        .working("length of each buttonhole", std::string("across + thickness") + (!more ? "" : notion->shank ? " + 1/8 in for the shank" : " + 1/8 in, by the rule"),
+                 worked(*notion->across, in_) + " + " + worked(thick, in_) + (more ? " + " + worked(kLapLineToHole, in_) : "")).add();
     if (!closure_.buttonholes_along) figure("buttonhole begins").is(kLapLineToHole).add();
   }
 
@@ -278,6 +289,20 @@ class Closing {
       case LaceAs::shop: return "(n − 1)g + (n − 1)√(g² + d²) + √(g² + (n − 1)²d²)";
     }
     return "";
+  }
+
+  // Two ties a place; `tie ends` is what hangs free of each.
+  void add_ties() {
+    if (plan_.fasteners.empty() || !closure_.tie_ends.known()) return;
+    const TieCut tie = tie_cut(*closure_.tie_ends);
+    figure("ties").is(plan_.fasteners_in_all * 2).from(key("in all"))
+        .working("ties of " + closure_.named.name, "places × 2", whole_number(plan_.fasteners_in_all) + " × 2").add();
+    figure("tie length").is(tie.cut()).from("closures/" + closure_.named.name + "/tie ends", closure_.tie_ends)
+        .working("each tie of " + closure_.named.name + ", as cut", "free to tie + sewn down + hemmed",
+                 worked(tie.free, in_) + " + " + worked(tie.sewn_down, in_) + " + " + worked(tie.hemmed, in_)).add();
+    figure("tie free").is(tie.free).from("", closure_.tie_ends).written().add();
+    figure("tape length").is(tie.cut() * (plan_.fasteners_in_all * 2)).from(key("ties")).from(key("tie length"))
+        .working("tape for the ties of " + closure_.named.name, "ties × tie length", whole_number(plan_.fasteners_in_all * 2) + " × " + worked(tie.cut(), in_)).add();
   }
 
   void add_cord() {

@@ -10,8 +10,9 @@
 
 namespace gownsheaf {
 
-// Adds figures closures/NAME/{girth, shortfall, pressure, line load at rest, line load, per fastener, fastener holds, load
-// band, hanging pull, band tension}. Holds: skirt-on-hooks, fastener-overloaded, too-tight; warning: pitch-too-wide.
+// Adds the figures of figures/figure_kinds_load.cpp. Errors: zone-off-edge, zones-overlap. Holds: skirt-on-hooks,
+// fastener-overloaded, too-tight, eyelets-unboned. Warnings: fastener-near-limit, neighbour-overloaded, pitch-too-wide,
+// kind-too-weak, stay-on-lining, stay-hooked-last, band-slides, band-too-tight.
 std::vector<LoadPlan> add_loads(const Project& project, const Plans& plans, std::optional<Mass> skirt, Figures& figures,
                                 Diagnostics& diag);
 

@@ -5,6 +5,7 @@
 #include "calculate/exact.h"
 #include "calculate/new_figure.h"
 #include "calculate/yardage.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -217,16 +218,9 @@ const RunSum& RoundSums::settle(std::size_t index) {
 }
 
 void RoundSums::fault(const PleatRun& run, const PleatFault& fault) {
-  Diagnostic d;
-  d.code = fault.code;
-  d.severity = fault.code == "pleats-too-few" && !still_to_measure(run).empty() ? Severity::hold : Severity::error;
-  d.at = place_of(run, fault.key);
-  d.sentence = fault.sentence;
-  d.hint = d.severity == Severity::hold ? still_to_measure(run) : fault.hint;
-  d.item = run.named.name;
-  d.section = "pleats";
-  d.sheet = "pleats";
-  diag_.add(std::move(d));
+  const bool waits = fault.code == "pleats-too-few" && !still_to_measure(run).empty();
+  diag_.add(message({run.named.name, "pleats", "pleats"}, waits ? Severity::hold : Severity::error, fault.code, place_of(run, fault.key), fault.sentence,
+                    waits ? still_to_measure(run) : fault.hint));
 }
 
 void RoundSums::settle_plain(RunSum& s) {

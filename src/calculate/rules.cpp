@@ -38,6 +38,21 @@ bool has_widths(const Project& project) {
   return false;
 }
 
+// Where some hooks have no set back of their own.
+bool hooks_by_rule(const Project& project) {
+  for (const Closure& c : project.closures) {
+    const bool hooked = c.fasten == Fasten::hooks_and_eyes || c.fasten == Fasten::hooks_and_bars || c.fasten == Fasten::hooks_and_loops;
+    if (hooked && c.set_back.origin != Origin::written) return true;
+  }
+  return false;
+}
+
+bool has_buttonholes(const Project& project) {
+  for (const Closure& c : project.closures)
+    if (const Notion* notion = project.notion(c.with); c.fasten == Fasten::buttons && notion != nullptr && notion->across.known()) return true;
+  return false;
+}
+
 }  // namespace
 
 void add_rules(const Project& project, Figures& figures) {
@@ -46,6 +61,8 @@ void add_rules(const Project& project, Figures& figures) {
   if (!project.cloths.empty()) used.word("yardage by", rules.yardage_by);
   if (has_widths(project)) used.word("strips lose", rules.strips_lose);
   if (has_repeat(project)) used.word("plaid extra", rules.plaid_extra);
+  if (hooks_by_rule(project)) used.length("hook set back", rules.hook_set_back);
+  if (has_buttonholes(project)) used.word("buttonhole is", rules.buttonhole_is);
 }
 
 }  // namespace gownsheaf

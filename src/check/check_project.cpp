@@ -38,7 +38,9 @@ void empty_failed(Project& project) {
   if (failed("rounds")) project.rounds.clear();
   if (failed("pleats")) project.pleats.clear();
   if (failed("closures")) project.closures.clear();
+  if (failed("plackets")) project.plackets.clear();
   if (failed("skirt")) project.skirt.reset();
+  if (failed("drapery")) project.drapery.clear();
   if (failed("strain")) project.strain.clear();
   if (failed("bones")) project.bones.clear();
   if (failed("bone stock")) project.bone_stock.clear();
@@ -135,9 +137,11 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   fill_rounds(file, project);
   fill_pleats(file, project);
   fill_closures(file, project);
+  fill_plackets(file, project);
   fill_bone_stock(file, project);
   fill_bones(file, project);
   fill_strain(file, project);
+  fill_drapery(file, project);
   fill_fittings(file, project);
   fill_work(file, project);
   fill_print(file, project);
@@ -145,6 +149,7 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
 
   project.failed_sections = failed_sections(source, diag);
   empty_failed(project);
+  add_pieces_made_for(file, project);
   return project;
 }
 

@@ -76,10 +76,10 @@ void add_rules_keys(std::vector<KeySpec>& keys) {
           .means("How cloth for matching is added."),
       KeyRow("rules/pleat seams", word).words("inner fold|as they fall").is("inner fold", 'a').since(3)
           .means("Where breadth seams lie among pleats."),
-      KeyRow("rules/hook set back", length).is("1/4 in", 'a').limits("0 in", "2 in").since(3)
+      KeyRow("rules/hook set back", length).is("1/4 in", 'a').limits("0 in", "2 in")
           .means("How far hooks sit behind the edge."),
       KeyRow("rules/buttonhole is", word).words("across and thickness|and 1/8 in more|more for a shank")
-          .is("across and thickness", 'a').since(3).means("How long a buttonhole is cut."),
+          .is("across and thickness", 'a').means("How long a buttonhole is cut."),
       KeyRow("rules/bias by", word).words("real strips|joined strips|area|length along the selvage").is("real strips", 'x').since(kLater)
           .means("How bias strips are reckoned."),
       KeyRow("rules/piping strip", word).words("by the cord|flat 1 1/4 in").is("by the cord", 'x').since(kLater)

@@ -115,6 +115,7 @@ void fill_lacing(const Item& item, Closure& closure) {
   closure.lace_as = choice(item.word("lace as"), LaceAs::shop).value.value_or(LaceAs::cross);
   closure.gap = item.length("gap");
   closure.tie_ends = item.length("tie ends");
+  if (closure.fasten == Fasten::ties) fall_back(closure.tie_ends, Length::inches(12), 'c', "12 in of each tie to make a bow");
   fall_back(closure.tie_ends, Length::inches(24), 'c', "24 in at each end to tie");
   closure.waist_loops = item.yes_no("waist loops");
   fall_back(closure.waist_loops, false, 'c', "no pulls at the waist unless they are written");
@@ -123,12 +124,54 @@ void fill_lacing(const Item& item, Closure& closure) {
   closure.hangs_out = item.length("hangs out");
 }
 
-Length usual_set_back(const Closure& closure) {
-  if (closure.fasten == Fasten::buttons || closure.fasten == Fasten::ties || closure.fasten == Fasten::drawstring) return Length{};
-  return Length::sixty_fourths(closure.fasten == Fasten::lacing ? 24 : 16);
+// Hooks by the maker's rule or its default; the others as is common practice.
+void fill_set_back(const Item& item, const Project& project, Closure& closure) {
+  closure.set_back = item.length("set back");
+  const std::string usual = "the usual place of " + std::string(word_for(closure.fasten));
+  const Given<Length>& rule = project.rules.hook_set_back;
+  if (hooks(closure.fasten) && rule.known())
+    fall_back(closure.set_back, *rule, rule.origin == Origin::written ? 'x' : rule.label, rule.origin == Origin::written ? "by `rules: hook set back`" : usual);
+  const bool none = closure.fasten == Fasten::buttons || closure.fasten == Fasten::ties || closure.fasten == Fasten::drawstring;
+  fall_back(closure.set_back, none ? Length{} : Length::sixty_fourths(closure.fasten == Fasten::lacing ? 24 : 16), 'c', usual);
+}
+
+// Parts where fasteners come closer: 3 in to both sides, 3/4 in apart, where nothing is written.
+void fill_closer(const Filling& file, const Item& item, Closure& closure) {
+  for (const Item& near : item.items("closer near")) {
+    const Entry* at = near.at("at");
+    if (at == nullptr || at->kind != Entry::Kind::text) continue;
+    const std::string name = clean_name(at->text);
+    const auto level = std::find_if(closure.levels.begin(), closure.levels.end(), [&](const Level& l) { return folded_name(l.name) == folded_name(name); });
+    if (level == closure.levels.end()) {
+      std::vector<std::string> known;
+      for (const Level& l : closure.levels) known.push_back(l.name);
+      report(file, {"closures", closure.named.name}, Severity::error, "unknown-name", at->at,
+             "No level of " + closure.named.name + " is called `" + name + "`.",
+             known.empty() ? "say how far down it is: `levels: { " + name + ": 9 in }`" : "the levels are " + listed(known));
+      continue;
+    }
+    CloserNear part{level->name, near.length("within"), near.length("at most"), at->at};
+    fall_back(part.within, Length::inches(3), 'c', "3 in to both sides");
+    fall_back(part.at_most, Length::sixty_fourths(48), 'c', "3/4 in apart there");
+    if (part.within.known() && part.at_most.known()) closure.closer_near.push_back(std::move(part));
+  }
 }
 
 }  // namespace
+
+void fill_plackets(const Filling& file, Project& project) {
+  for (const Item& item : file.root.items("plackets")) {
+    Placket placket;
+    placket.named = named_of(file, item, "plackets", "placket");
+    placket.seam = name_in(file, item, "seam", "seams");
+    placket.edge = name_in(file, item, "edge", "edges");
+    placket.side = item.word("side");
+    placket.length = item.length("length");
+    fall_back(placket.length, Length::inches(10), 'a', "10 in, where no length is written");
+    placket.finish = choice(item.word("finish"), PlacketFinish::faced);
+    project.plackets.push_back(std::move(placket));
+  }
+}
 
 void fill_closures(const Filling& file, Project& project) {
   for (const Item& item : file.root.items("closures")) {
@@ -161,8 +204,8 @@ void fill_closures(const Filling& file, Project& project) {
     fall_back(closure.alternate, false, 'c', "all hooks on one side unless it is written");
     closure.alone = item.yes_no("alone");
     closure.rows = item.count("rows").value.value_or(1);
-    closure.set_back = item.length("set back");
-    fall_back(closure.set_back, usual_set_back(closure), hooks(closure.fasten) ? 'a' : 'c', "the usual place of " + std::string(word_for(closure.fasten)));
+    fill_set_back(item, project, closure);
+    fill_closer(file, item, closure);
     for (const Entry* e : item.values("compare with"))
       if (const auto other = choice(e->text, Fasten::busk)) closure.compare_with.push_back(*other);
     fill_lap(file, item, project, closure);

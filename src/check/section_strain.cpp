@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "check/sections.h"
+#include "project/sizes.h"
 
 namespace gownsheaf {
 
@@ -40,19 +41,37 @@ void guess_hang(const Project& project, Strain& strain) {
   strain.skirt_hangs_from = Given<std::string>::guessed(guess, why, strain.at);
 }
 
-void fill_girth(const Filling& file, const Item& item, Strain& strain) {
+// A written girth, or the measure of that name; a measure taken left and right counts with both.
+void fill_girth(const Item& item, const Project& project, std::string& goes_round, Given<Length>& girth) {
   const Entry* round = item.at("goes round");
   if (round == nullptr || round->kind != Entry::Kind::text) return;
-  if (const auto girth = read_length(round->text, "goes round"); girth.ok()) {
-    strain.girth = Given<Length>::written(girth.value().length, round->at);
+  if (const auto written = read_length(round->text, "goes round"); written.ok()) {
+    girth = Given<Length>::written(written.value().length, round->at);
     return;
   }
-  strain.goes_round = clean_name(round->text);
-  strain.girth.at = round->at;
-  const Item measures = file.root.block("measures");
-  strain.girth = measures.is_block(strain.goes_round) ? measures.block(strain.goes_round).length("left")
-                                                      : measures.length(strain.goes_round);
+  goes_round = clean_name(round->text);
+  girth.at = round->at;
+  const auto measure = project.measures.girths_and_lengths.find(goes_round);
+  if (measure == project.measures.girths_and_lengths.end()) return;
+  girth = measure->second.both;
+  if (girth.known()) return;
+  if (const auto both = all_round(project, goes_round)) girth = Given<Length>::written(*both, measure->second.left.at);
 }
+
+void fill_zones(const Filling& file, const Item& item, const Project& project, Strain& strain) {
+  for (const Item& zone : item.items("zones")) {
+    StrainZone z;
+    z.named = named_of(file, zone, "strain", "zone");
+    z.starts = zone.length("starts");
+    z.ends = zone.length("ends");
+    fill_girth(zone, project, z.goes_round, z.girth);
+    z.ease = zone.length("ease");
+    z.worn = zone.word("worn");
+    z.breathes_at = zone.word("breathes at");
+    strain.zones.push_back(std::move(z));
+  }
+}
+
 
 }  // namespace
 
@@ -61,7 +80,7 @@ void fill_strain(const Filling& file, Project& project) {
     Strain strain;
     strain.at = item.has("closure") ? item.at("closure")->at : item.entry()->at;
     strain.closure = name_in(file, item, "closure", "closures");
-    fill_girth(file, item, strain);
+    fill_girth(item, project, strain.goes_round, strain.girth);
     strain.worn = item.word("worn");
     strain.pressure = item.pressure("pressure");
     strain.over = item.word("over");
@@ -69,6 +88,7 @@ void fill_strain(const Filling& file, Project& project) {
     if (!strain.breathes_at.known())
       strain.breathes_at = Given<std::string>::standing("natural waist", 'c', "closings are reckoned at the natural waist");
     strain.moves = item.word("moves");
+    fill_zones(file, item, project, strain);
     strain.skirt_hangs_from = item.word("skirt hangs from");
     if (const Item stay = item.block("stay"); stay.entry() != nullptr)
       strain.stay = Stay{name_in(file, stay, "with", "notions"), stay.length("smaller by"), stay.word("anchored at"),

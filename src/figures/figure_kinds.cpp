@@ -4,6 +4,7 @@
 #include "figures/figure_kinds_bones.h"
 #include "figures/figure_kinds_closing.h"
 #include "figures/figure_kinds_load.h"
+#include "figures/figure_kinds_yardage.h"
 #include "figures/figures.h"
 
 namespace gownsheaf {
@@ -32,6 +33,7 @@ const std::vector<FigureKind>& table() {
       {"size", "fraction", "ratio", kExact, kNone, "between-sizes", "how far the girth lies from the row below to the row above", true},
       {"size", "rows/LABEL/NAME", "length", kMark, kNone, "", "a measure of this size, as the table has it", false},
       {"size", "differences/LABEL", "length", kMark, kNone, "size-difference", "this size's girth less the girth held against it", true},
+      {"size", "pieces/PIECE/number made", "count", kExact, kNone, "", "how many of the piece the size that is made takes", false},
       {"size", "pieces/PIECE/QUANTITY", "length", kMark, kNone, "between-sizes", "what the piece takes from the size that is made", false},
       {"size", "pieces/PIECE/QUANTITY/LABEL", "length", kMark, kNone, "", "the same in one of two sizes between which it is made", true},
       {"girths", "body", "length", kMark, kNone, "all-round", "a measure of the body, its two sides put together", true},
@@ -119,6 +121,7 @@ const std::vector<FigureKind>& table() {
       {"skirt", "hem depth", "length", kMark, kNone, "", "depth of the hem", false},
       {"skirt", "hem round", "length", kMark, kNone, "joined-round", "length of the hem edge", false},
     };
+    for (const FigureKind& kind : yardage_figure_kinds()) all.push_back(kind);
     for (const FigureKind& kind : closing_figure_kinds()) all.push_back(kind);
     for (const FigureKind& kind : bone_figure_kinds()) all.push_back(kind);
     for (const FigureKind& kind : load_figure_kinds()) all.push_back(kind);

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "packet/load_drawing.h"
+#include "packet/load_tables.h"
 #include "packet/sheets.h"
 #include "packet/wording.h"
 #include "templates/say.h"
@@ -64,6 +65,8 @@ class Reinforcement {
       weight = weight + sentence_text(weighed ? ", on the scale." : ", an estimate from its cloth: weigh it and write `weighs` under `skirt`.", false);
       sheet.blocks.push_back(paragraph(weight));
     }
+    if (load_ != nullptr && input_.set.private_shown)
+      for (Block& b : band_hold_blocks(plan_, *load_, text_)) sheet.blocks.push_back(std::move(b));
     if (*strain_->skirt_hangs_from == "own band" || rules_.carried.empty()) return;
     sheet.blocks.push_back(paragraph(words("Better still: ") + said_plainly(rules_.carried.front().say)));
   }
@@ -71,12 +74,21 @@ class Reinforcement {
   void pull(Sheet& sheet) const {
     sheet.blocks.push_back(heading("Pull: an estimate"));
     Text said = words("Along the edge " + text_.about(key_ + "line load at rest") + " at rest, " +
-                      text_.about(key_ + "line load").substr(std::string("about\u00A0").size()) + " with a deep breath or in movement. ");
-    said = said + words("The most that one takes: " + text_.about(key_ + "per fastener") + "; one of them should be asked for no more than " +
-                        text_.about(key_ + "fastener may hold") + ", which is untested.");
+                      text_.about(key_ + "line load").substr(std::string("about\u00A0").size()) + " with a deep breath, in movement or sitting. ");
+    said = said + words("The most that one takes: " + text_.about(key_ + "per fastener") + ", number " + whole_number(static_cast<std::int64_t>(load_->most + 1)) +
+                        " from the top; " + rough("per fastener/low") + " to " + rough("per fastener/high") +
+                        " when one of the inputs is another. One should be asked for no more than " + text_.about(key_ + "fastener may hold") + ", which is untested.");
     sheet.blocks.push_back(paragraph(said));
     sheet.blocks.push_back(block(draw_load(plan_, *load_, text_, input_.typesetter)));
+    for (Block& b : load_blocks(plan_, *load_, one(), text_, pinned_up(input_))) sheet.blocks.push_back(std::move(b));
     sheet.blocks.push_back(paragraph(condensed(assumed())));
+  }
+
+  std::string rough(const std::string& quantity) const { return text_.about(key_ + quantity).substr(std::string("about\u00A0").size()); }
+  std::string one() const {
+    if (plan_.fasten == "lacing") return "pair of eyelets";
+    if (plan_.fasten.rfind("hooks", 0) == 0) return "hook";
+    return plan_.fasten == "busk" ? "stud" : plan_.fasten.ends_with("s") ? plan_.fasten.substr(0, plan_.fasten.size() - 1) : plan_.fasten;
   }
 
   std::string assumed() const {

@@ -89,6 +89,10 @@ class ClosuresSheet {
     }
     if (std::any_of(plan_.fasteners.begin(), plan_.fasteners.end(), [](const Fastener& f) { return f.other_way; }))
       out = out + words(" Hook and eye change sides in turn.");
+    for (const auto& [level, part] : plan_.closer) {
+      const auto place = [&](Length at) { return checking(text_of(at, text_.shown_in(), mark_step(text_.shown_in()), Rounding::nearest)); };
+      out = out + words(" Near the " + level + " they come closer, from ") + place(part.first) + words(" to ") + place(part.second) + words(" down.");
+    }
     return out;
   }
 
@@ -113,7 +117,7 @@ class ClosuresSheet {
       row.cells.push_back({text_.cell(key_ + "fastener " + number, true)});
       if (!plan_.other_side.empty()) row.cells.push_back({text_.cell(key_ + "other side " + number, true)});
       if (hooked) row.cells.push_back({words(hook_side(f.other_way))});
-      row.cells.push_back({f.level.empty() ? Text{} : bold(f.level)});
+      row.cells.push_back({(f.level.empty() ? Text{} : bold(f.level)) + text_.then_was(key_ + "fastener " + number)});
       table.rows.push_back(std::move(row));
     }
     return table;
@@ -140,7 +144,7 @@ class ClosuresSheet {
       const std::string& side = plan_.cut_sides[i];
       const bool under = side == "under side" || (plan_.cut_sides.size() == 2 && i == 1);
       Row row;
-      row.cells.push_back({words(capital(side))});
+      row.cells.push_back({words(capital(side)) + text_.then_was(key_ + "cut past meeting line/" + side)});
       row.cells.push_back({text_.cell(key_ + "cut past meeting line/" + side, true)});
       row.cells.push_back({text_.cell(key_ + (under ? "underlap" : "lap"), false)});
       row.cells.push_back({text_.cell(key_ + (faced ? "seam with facing" : "turn back"), false)});
@@ -159,15 +163,23 @@ class ClosuresSheet {
   Text what_it_takes() const {
     Text out;
     const auto add = [&](const Text& sentence) { out = out + (out.empty() ? Text{} : words(" ")) + sentence; };
-    if (!plan_.with.empty() && has("in all")) add(bold(capital(plan_.with) + ": " + text_.value(key_ + "in all")) + words("."));
+    if (!plan_.with.empty() && has("in all") && plan_.fasten != "ties") add(bold(capital(plan_.with) + ": " + text_.value(key_ + "in all")) + words("."));
     else if (has("in all")) add(words(text_.value(key_ + "in all") + "\u00A0" + (plan_.fasten == "lacing" ? "eyelets" : words_of(plan_.fasten).many) + " in all."));
+    if (has("tie length"))
+      add(bold(text_.value(key_ + "ties") + "\u00A0ties") + words(", each cut ") + length("tie length") + words(": ") + text_.checking(key_ + "tie free") +
+          sentence_text(in_unit_of(" free to tie, 2 in sewn down beneath the edge, 1/2 in hemmed; ", text_.shown_in()), false) + text_.checking(key_ + "tape length") + words(" of tape in all."));
     if (has("lace length")) add(words(plan_.fasten == "lacing" ? "Lace, edges " : "Cord: ") + (has("gap") ? length("gap") + words(" apart: ") : Text{}) + length("lace length") + words("."));
     if (has("backing width") && closure_ != nullptr)
-      add(words("Back the edge with a strip of " + *closure_->backed_with + ", ") + length("backing width") + words(" wide, on the straight grain, top to foot."));
+      add(words("Back the edge with a strip of " + *closure_->backed_with + ", ") + length("backing width") + words(" wide, on the straight grain, top to foot" + where_cut("backing") + "."));
     if (has("guard width") && closure_ != nullptr)
-      add(words("A guard of " + closure_->guard->from + ", ") + length("guard width") + words(" wide when finished, lies behind it; it is no piece of the cutting list unless you wrote it as one."));
+      add(words("A guard" + (closure_->guard->from.empty() ? "" : " of " + closure_->guard->from) + ", ") + length("guard width") + words(" wide when finished, lies behind it" + where_cut("guard") + "."));
     if (has("stitches each") && plan_.fasten.rfind("hooks", 0) == 0) add(words(text_.value(key_ + "stitches each") + "\u00A0stitches hold each half."));
     return out;
+  }
+
+  std::string where_cut(const std::string& strip) const {
+    const std::string name = plan_.closure + " " + strip;
+    return input_.project.piece(name) != nullptr ? "; the cutting list has it as " + name : "";
   }
 
   Table comparison() const {

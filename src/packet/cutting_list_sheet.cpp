@@ -35,6 +35,10 @@ Text words_of(const CutPiece& c, const FigureText& text) {
     if (!out.empty()) out = out + condensed("; ");
     out = out + more;
   };
+  for (const char* what : {"copies", "cut width", "cut length"}) {
+    const Text was = text.was(c.key + "/" + what);
+    if (!was.empty()) add(condensed(std::string(what) + " ") + was);
+  }
   if (c.on_fold && text.has(c.key + "/half width")) {
     add(condensed("on the fold, ") + text.drawn(c.key + "/half width") + condensed(" to the edge"));
   } else if (c.on_fold) {
@@ -43,9 +47,23 @@ Text words_of(const CutPiece& c, const FigureText& text) {
   if (c.full_width) add(condensed("selvage to selvage"));
   if (c.grain == "bias" || c.grain == "across") add(condensed("grain " + c.grain));
   if (!c.allowances.empty()) add(sentence_text(c.allowances, false, Face::condensed));
-  const Figure* seam = text.figures().find("pieces/" + c.piece + "/seam allowance");
+  const Figure* seam = text.figures().find("pieces/" + c.as_named() + "/seam allowance");
   if (seam != nullptr && seam->standing) out = out + condensed(", maker\u2019s default");
   return out;
+}
+
+// The strip that a slit is finished with; it is no piece unless the maker wrote it as one.
+Text placket_strip(const Placket& placket, const FigureText& text) {
+  const std::string key = "plackets/" + placket.named.name + "/";
+  const Text name = bold("Placket " + placket.named.name + ", ") + text.checking(key + "length") + bold(": ");
+  const Text no_piece = condensed(" It is cut beside the pieces of this list, unless you wrote it as one.");
+  if (text.has(key + "strip long"))
+    return name + words("one strip ") + text.measured(key + "strip wide") + words(" wide and ") + text.measured(key + "strip long") +
+           words(" long for its continuous lap, its edge ") + text.checking(key + "set back") + words(" back.") + no_piece;
+  if (text.has(key + "underlap long"))
+    return name + words("an underlap ") + text.measured(key + "underlap wide") + words(" wide and ") + text.measured(key + "underlap long") +
+           words(" long when finished; seams and hem come to that.") + no_piece;
+  return {};
 }
 
 Table list(const PacketInput& input, const FigureText& text) {
@@ -96,6 +114,10 @@ Sheet cutting_list_sheet(const PacketInput& input) {
   sheet.answer = words(counted(pieces, "piece", "pieces") + " from " + counted(cloths, "cloth", "cloths") +
                        ", cut in this order. The sizes are where the scissors go, allowances in them, of shrunk cloth, of the piece opened out.");
   sheet.blocks.push_back(block(list(input, text)));
+  for (const Placket& p : input.project.plackets) {
+    const Text said = placket_strip(p, text);
+    if (!said.empty()) sheet.blocks.push_back(paragraph(said));
+  }
   for (const Diagnostic& d : input.messages) {  // pieces that the list cannot hold yet
     const bool left_out = d.code == "size-missing" || d.code == "fills-unknown" || d.code == "width-unknown";
     if (!left_out || d.severity != Severity::hold || !d.accepted_because.empty()) continue;

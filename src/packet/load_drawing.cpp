@@ -8,7 +8,7 @@
 namespace gownsheaf {
 namespace {
 
-constexpr double kEdgeX = 120, kBarsX = 150, kLongestBar = 170;  // points from the left
+constexpr double kEdgeX = 120, kBarsX = 150, kLongestBar = 170, kLongestBarBesideZones = 110;  // points from the left
 
 FillMark bar(Length x, Length y, Length wide, Length high) {
   FillMark mark;
@@ -44,11 +44,27 @@ Drawing draw_load(const ClosingPlan& plan, const LoadPlan& load, const FigureTex
   out.items.push_back(put(bold("pull at each, an estimate"), {pt(kBarsX), pt(t.smallest)}, t.smallest));
   out.items.push_back(line({pt(kEdgeX), top}, {pt(kEdgeX), foot}, 2.0));
   std::vector<Label> labels;
+  const bool zoned = load.zones.size() > 1;
+  const double longest = zoned ? kLongestBarBesideZones : kLongestBar;
+  // Where a zone begins: at its height, or in even rows between the fasteners on both sides of it.
+  const auto zone_at = [&](Length from_top) {
+    if (!even) return height(from_top);
+    const auto above = std::count_if(plan.fasteners.begin(), plan.fasteners.end(), [&](const Fastener& f) { return f.from_top < from_top; });
+    return top + pt(row * static_cast<double>(above));
+  };
+  for (std::size_t z = 0; zoned && z < load.zones.size(); ++z) {
+    const LoadZone& zone = load.zones[z];
+    const Length from = zone_at(zone.starts), to = zone_at(zone.ends);
+    if (z > 0) out.items.push_back(line({pt(kEdgeX - 4), from}, {pt(kRunWide), from}, 0.5, {4, 2}));
+    labels.push_back(put(bold(zone.name), {pt(kRunWide), from + (to - from).times(1, 2) - pt(t.smallest * 0.6)}, t.smallest, Label::Across::right, Label::Up::middle));
+    labels.push_back(put(words(text.about(key + "zone " + zone.name + "/line load")), {pt(kRunWide), from + (to - from).times(1, 2) + pt(t.smallest * 0.6)}, t.smallest,
+                         Label::Across::right, Label::Up::middle));
+  }
   for (std::size_t i = 0; i < n && i < load.pulls.size(); ++i) {
     const std::string k = whole_number(static_cast<std::int64_t>(i + 1));
     const Length y = y_of(i);
     const double share = most > 0 ? load.pulls[i].value / most : 0;
-    const Length wide = pt(kLongestBar).times(static_cast<std::int64_t>(share * 1000), 1000);
+    const Length wide = pt(longest).times(static_cast<std::int64_t>(share * 1000), 1000);
     out.items.push_back(bar(pt(kBarsX), y - pt(4), wide, pt(8)));
     labels.push_back(put(bold(k), {pt(24), y}, t.text, Label::Across::right, Label::Up::middle));
     labels.push_back(put(text.drawn(key + "fastener " + k), {pt(kEdgeX - 12), y}, t.text, Label::Across::right, Label::Up::middle));

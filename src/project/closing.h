@@ -22,6 +22,7 @@ enum class LaceAs { cross, spiral, staggered_spiral, straight, shop };
 std::string_view word_for(LaceAs l);
 
 struct Level { std::string name; Length from_top; SourceSpan at; };
+struct CloserNear { std::string level; Given<Length> within, at_most; SourceSpan at; };
 struct Guard { Given<Length> width; std::string from; };  // strip behind the closing, and its cloth
 
 struct Closure {
@@ -47,6 +48,7 @@ struct Closure {
   std::vector<std::string> sides;       // pieces
   Given<DrawnTo> drawn_to;
   Given<std::string> upper_side;        // left | right
+  std::vector<CloserNear> closer_near;
   bool buttonholes_along = false;
   std::optional<Guard> guard;
   Given<std::string> backed_with;       // cloth; Origin::none: nothing
@@ -58,6 +60,16 @@ struct Closure {
   Given<std::string> drawstring_at;     // neck | hood | waist | hem | sleeve
   Given<Length> hangs_out;
   Given<std::int64_t> stitches_each;
+};
+
+enum class PlacketFinish { continuous_lap, separate_underlap, faced };
+std::string_view word_for(PlacketFinish f);
+struct Placket {                        // a slit that is finished
+  Named named;
+  std::string seam, edge;
+  Given<std::string> side;              // left | right | back | front
+  Given<Length> length;
+  Given<PlacketFinish> finish;
 };
 
 enum class BoneKind { whalebone, featherbone, flat_steel, spiral_steel, synthetic_whalebone, cane, cord };
@@ -89,6 +101,13 @@ struct BoneStock {
 struct Stay { std::string with; Given<Length> smaller_by; Given<std::string> anchored_at; bool hooked_first = true; };
 struct WaistBand { Given<Length> width; bool loose = false; Given<std::string> slides_on; Given<Ratio> friction; };
 struct AlsoHangs { std::string item; Mass weighs; };
+struct StrainZone {                     // a part of the edge that goes round another girth
+  Named named;
+  Given<Length> starts, ends;           // down the edge; absent: from the zone before, to the zone after
+  std::string goes_round;
+  Given<Length> girth, ease;            // girth absent: the strain's own
+  Given<std::string> worn, breathes_at;
+};
 
 struct Strain {                         // all private
   std::string closure;
@@ -100,6 +119,7 @@ struct Strain {                         // all private
   Given<std::string> over;              // body | soft stays | corset
   Given<std::string> breathes_at;
   Given<std::string> moves;             // standing | walking | dancing
+  std::vector<StrainZone> zones;        // as written; what no zone covers goes round `girth`
   Given<std::string> skirt_hangs_from;
   std::optional<Stay> stay;
   std::optional<WaistBand> band;

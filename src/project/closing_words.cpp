@@ -19,6 +19,15 @@ std::string_view word_for(Fasten f) {
   return "";
 }
 
+std::string_view word_for(PlacketFinish f) {
+  switch (f) {
+    case PlacketFinish::continuous_lap: return "continuous lap";
+    case PlacketFinish::separate_underlap: return "separate underlap";
+    case PlacketFinish::faced: return "faced";
+  }
+  return "";
+}
+
 std::string_view word_for(Meets m) {
   switch (m) {
     case Meets::edge_to_edge: return "edge to edge";

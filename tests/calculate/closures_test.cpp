@@ -1,4 +1,5 @@
 #include "calculate/closures.h"
+#include "calculate/plackets.h"
 
 #include <algorithm>
 
@@ -163,6 +164,88 @@ TEST_CASE("the cut edge: lap and turn, or lap and the seam of a facing") {
   Piece front;
   front.seam_allowance = Given<Length>::written(cm(1), {});
   CHECK(side_cut(closure, &front, false).past() == mm(28));
+}
+
+TEST_CASE("C04: a tape placket keeps 1 in (Baldt, Tailored Skirt, part 3); snaps where nothing pulls 2 in (Butterick 1921, p. 101)") {
+  // Baldt, chestofbooks.com, by `at most`: 10 in from first to last are ten gaps. Snaps without a word: five gaps of 2 in.
+  ClosureInput hooks = edge(in(10), Length{}, Length{});
+  hooks.at_most = in(1);
+  CHECK(placed(hooks).places.size() == 11);
+  CHECK(placed(hooks).widest == in(1));
+  ClosureInput snaps = edge(in(10), Length{}, Length{});
+  snaps.at_most = usual_at_most(Fasten::snaps);
+  CHECK(placed(snaps).places.size() == 6);
+  CHECK(placed(snaps).widest == in(2));
+}
+
+TEST_CASE("C08: a slit of 10 in wants a strip 20 by 3 3/4 in, or an underlap 1 1/2 by 11 in (The New Dressmaker, Butterick 1921, pp. 100 to 102)") {
+  CHECK(continuous_lap(in(10)).long_ == in(20));
+  CHECK(continuous_lap(in(10)).wide == in(15, 4));
+  CHECK(separate_underlap(in(10)).wide == in(3, 2));
+  CHECK(separate_underlap(in(10)).long_ == in(11));
+  Project project = garment::project(ShownIn::inches);
+  Placket placket;
+  placket.named = garment::named("side");
+  placket.length = garment::said(in(10));
+  placket.finish = garment::said(PlacketFinish::continuous_lap);
+  project.plackets.push_back(placket);
+  Figures figures;
+  add_plackets(project, figures);
+  CHECK(figures.length("plackets/side/set back") == in(1, 8));
+  CHECK(figures.length("plackets/side/strip long") == in(20));
+}
+
+TEST_CASE("a tie: 12 in to tie, 2 in sewn down, 1/2 in hemmed; cut 14 1/2 in (common practice)") {
+  CHECK(tie_cut(in(12)).cut() == in(29, 2));
+}
+
+TEST_CASE("where sources disagree over the buttonhole the maker chooses; a shank counts where nothing is chosen") {
+  const auto rule = [](ButtonholeIs r) { return Given<ButtonholeIs>::written(r, {}); };
+  const Rules standing;
+  CHECK_FALSE(buttonhole_eighth_more(standing.buttonhole_is, false));
+  CHECK(buttonhole_eighth_more(standing.buttonhole_is, true));
+  CHECK(buttonhole_eighth_more(rule(ButtonholeIs::eighth_more), false));
+  CHECK_FALSE(buttonhole_eighth_more(rule(ButtonholeIs::across_and_thickness), true));
+  CHECK(buttonhole_eighth_more(rule(ButtonholeIs::more_for_a_shank), true));
+  CHECK_FALSE(buttonhole_eighth_more(rule(ButtonholeIs::more_for_a_shank), false));
+}
+
+TEST_CASE("closer near the waist: 1 in apart above 7 in, 3/4 in from 7 to 13 in") {
+  // 14 in, hooks at most 1 in; the waist 10 in down, 3 in to both sides at most 3/4 in. 0 to 7 in: 7 gaps of 1 in; 7 to 13: 8
+  // gaps of 3/4 in; 13 to 14: 1 gap of 1 in: 17 hooks.
+  ClosureInput input = edge(in(14), Length{}, Length{});
+  input.at_most = in(1);
+  input.closer.push_back({"waist", in(7), in(13), in(3, 4)});
+  const ClosurePlaces p = placed(input);
+  REQUIRE(p.places.size() == 17);
+  CHECK(p.gaps == std::vector<Length>{in(1), in(3, 4), in(1)});
+  CHECK(p.places[7].from_top == in(7));
+  CHECK(p.places[7].fixed);
+  CHECK(p.places[15].from_top == in(13));
+  CHECK(fault([&] { ClosureInput wide = input; wide.closer[0].at_most = in(5, 4); return wide; }()).code == "closer-not-closer");
+  CHECK(fault([&] { ClosureInput counted = input; counted.number = 9; return counted; }()).code == "fasteners-contradict");
+}
+
+TEST_CASE("random closer parts: no gap within one is above its maximum, none anywhere above the edge's") {
+  draws::Draws draw(14);
+  for (int round = 0; round < kLawRounds; ++round) {
+    ClosureInput input = edge(Length::sixty_fourths(draw.of(300, 2000)), Length::sixty_fourths(draw.of(0, 60)), Length::sixty_fourths(draw.of(0, 60)));
+    input.at_most = Length::sixty_fourths(draw.of(60, 160));
+    const Length level = Length::sixty_fourths(draw.of(0, 300)), within = Length::sixty_fourths(draw.of(40, 300));
+    const Length least = input.at_most->times(draw.of(3, 8), 9);
+    input.closer.push_back({"waist", level - within, level + within, least});
+    if (draw.of(0, 1) == 1) input.forced.push_back({"waist", level});
+    const ClosurePlaces p = placed(input);
+    const Length half = least.times(1, 2);
+    for (std::size_t i = 1; i < p.places.size(); ++i) {
+      const Length from = p.places[i - 1].from_top, to = p.places[i].from_top;
+      CHECK(to > from);
+      CHECK(to - from <= *input.at_most);
+      if (std::min(to, level + within) - std::max(from, level - within) > half) CHECK(to - from <= least);
+    }
+    for (const ForcedPlace& f : input.forced)
+      CHECK(std::any_of(p.places.begin(), p.places.end(), [&](const Fastener& at) { return at.from_top == f.from_top; }));
+  }
 }
 
 // A second, plain implementation: exact fractions by counting up, no greedy step and no shared code.

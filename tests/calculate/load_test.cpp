@@ -68,6 +68,49 @@ TEST_CASE("one sum by hand, a skirt of 8 lb on a close bodice", "[load]") {
   CHECK(load_band(moving) == "R2");
 }
 
+TEST_CASE("what holds a skirt up by friction", "[load]") {
+  // tan(slope + arctan friction) with tan 20 deg = 0.36397 and tan 10 deg = 0.17633 of the printed tables: 4 lb, 20 deg, 0.3:
+  // 4 / (2 pi (0.36397 + 0.3) / (1 - 0.10919)) = 0.85 lbf.
+  struct Row { double pounds, degrees, friction, tension; };
+  for (const Row& r : {Row{4, 20, 0.3, 0.85}, {8, 20, 0.3, 1.71}, {8, 10, 0.2, 3.26}, {8, 0, 0.2, 6.37}}) {
+    const auto tension = band_tension_to_hold(lb(r.pounds), tangent({r.degrees}), r.friction);
+    REQUIRE(tension);
+    CHECK_THAT(lbf(*tension), Catch::Matchers::WithinAbs(r.tension, 0.005));
+  }
+  CHECK_FALSE(band_tension_to_hold(lb(4), tangent({-20}), 0.3).has_value());  // hips narrower than the waist by more than it rubs
+  // 1.71 lbf round a band 1 in wide at 26 in: 1.71 / (0.0030775 x 26) = 21.4 mmHg.
+  CHECK_THAT(band_pressure({1.71 * kNewtonsPerPoundForce}, Length::inches(1), Length::inches(26)).value,
+             Catch::Matchers::WithinAbs(mmhg(21.37).value, 5));
+  // A hip 10 in more than the waist, 7 in down: (10 / 2 pi) / 7 = 0.2274, 12.8 degrees by the printed tables.
+  const double slope = slope_of_hip(Length::inches(26), Length::inches(36), Length::inches(7));
+  CHECK_THAT(slope, Catch::Matchers::WithinAbs(0.2274, 0.0001));
+  CHECK_THAT(angle_of(slope).value, Catch::Matchers::WithinAbs(12.81, 0.01));
+}
+
+TEST_CASE("what is borne under a belt by age", "[load][published]") {
+  // The line of the waistband study named in docs/sources.md#waistband-pressure: 20 years 26.7, 40 years 20.9, 60 years 15.2 mmHg.
+  CHECK_THAT(comfort_line(20).value, Catch::Matchers::WithinAbs(mmhg(26.66).value, 1));
+  CHECK_THAT(comfort_line(40).value, Catch::Matchers::WithinAbs(mmhg(20.92).value, 1));
+  CHECK_THAT(comfort_line(60).value, Catch::Matchers::WithinAbs(mmhg(15.18).value, 1));
+}
+
+TEST_CASE("how far a corset's edges spring apart", "[load][published]") {
+  // R. L. Dickinson, Toleration of the Corset (1910), p. 1035: 5 to 7 cm the most to be tolerated (50 mmHg); 10 cm 65 mmHg
+  // and over.
+  CHECK(gap_rule(Length::cm(5)) == GapRule::tolerable);
+  CHECK(gap_rule(Length::cm(7)) == GapRule::tolerable);
+  CHECK(gap_rule(Length::cm(10)) == GapRule::too_much);
+  CHECK(gap_rule(Length::cm(8)) == GapRule::between);
+  CHECK(gap_rule(Length::cm(4)) == GapRule::under);
+}
+
+TEST_CASE("sitting and bending: twice at the waist of one who does not only stand", "[load][published]") {
+  // The waistband of docs/sources.md#waistband-pressure: 17.5 mmHg standing, more than 35 in some postures: twice.
+  CHECK(posture_factor("natural waist", "walking") == 35 / 17.5);
+  CHECK(posture_factor("natural waist", "standing") == 1);
+  CHECK(posture_factor("ribs", "dancing") == 1);
+}
+
 TEST_CASE("bands meet at their limits", "[load]") {
   const auto band = [](double lbf_in) { return load_band({lbf_in * kLbfIn}); };
   CHECK(band(0.39) == "R0");

@@ -23,7 +23,7 @@ std::vector<const Label*> labels_of(const Drawing& drawing) {
   return labels;
 }
 
-bool says(const Drawing& drawing, std::string wanted) {
+bool drawn_says(const Drawing& drawing, std::string wanted) {
   for (auto at = wanted.find("\u00A0"); at != std::string::npos; at = wanted.find("\u00A0")) wanted.replace(at, 2, " ");
   const auto labels = labels_of(drawing);
   return std::any_of(labels.begin(), labels.end(), [&](const Label* l) { return plain(l->text).find(wanted) != std::string::npos; });
@@ -63,12 +63,65 @@ TEST_CASE("each fastener's bar says its pull, and bars are as long as the pulls 
     const Drawing drawing = draw_load(plans.closures[0], loads[0], text, Typesetter(small.font, small.scale));
     for (int k = 1; k <= 9; ++k) {
       INFO(k);
-      CHECK(says(drawing, text.about("closures/front/pull " + std::to_string(k))));
-      CHECK(says(drawing, plain_text(figures.at("closures/front/fastener " + std::to_string(k)), shown)));
+      CHECK(drawn_says(drawing, text.about("closures/front/pull " + std::to_string(k))));
+      CHECK(drawn_says(drawing, plain_text(figures.at("closures/front/fastener " + std::to_string(k)), shown)));
     }
     // First and last have as much edge to themselves; the last carries the skirt as well.
     CHECK(loads[0].pulls.back().value > loads[0].pulls.front().value);
     CHECK(loads[0].pulls.front().value < loads[0].pulls[1].value);
+  }
+}
+
+TEST_CASE("zones of the load drawing say their own pull, and begin where their figures say", "[load]") {
+  for (const ShownIn shown : {ShownIn::inches, ShownIn::centimetres}) {
+    Project project = garment::project(shown);
+    Closure closure;
+    closure.named = garment::named("front");
+    closure.length = garment::said(in(16));
+    closure.number = garment::said(std::int64_t{9});
+    closure.top_inset = closure.bottom_inset = garment::said(Length{});
+    closure.meets = garment::said(Meets::edge_to_edge);
+    project.closures.push_back(closure);
+    Strain strain;
+    strain.closure = "front";
+    strain.girth = garment::said(in(26));
+    strain.worn = garment::said(std::string("snug"));
+    strain.over = garment::said(std::string("corset"));
+    strain.moves = garment::said(std::string("walking"));
+    strain.breathes_at = garment::said(std::string("natural waist"));
+    strain.skirt_hangs_from = garment::said(std::string("nothing"));
+    strain.use_at_most = garment::said(Ratio{1, 2});
+    StrainZone ribs;
+    ribs.named = garment::named("ribs");
+    ribs.ends = garment::said(in(8));
+    ribs.girth = garment::said(in(32));
+    ribs.worn = garment::said(std::string("easy"));
+    ribs.breathes_at = garment::said(std::string("ribs"));
+    strain.zones.push_back(ribs);
+    project.strain.push_back(strain);
+    Figures figures;
+    Diagnostics diag;
+    Plans plans;
+    plans.closures = add_closures(project, figures, diag);
+    const auto loads = add_loads(project, plans, std::nullopt, figures, diag);
+    REQUIRE(loads.size() == 1);
+    REQUIRE(loads[0].zones.size() == 2);
+    const FigureText text(figures, shown);
+    const gownsheaf::testing::SmallProject small;
+    const Drawing drawing = draw_load(plans.closures[0], loads[0], text, Typesetter(small.font, small.scale));
+    for (const char* zone : {"ribs", "rest of the edge"}) {
+      CHECK(drawn_says(drawing, zone));
+      CHECK(drawn_says(drawing, text.about("closures/front/zone " + std::string(zone) + "/line load")));
+    }
+    // The one dashed line lies as high as the fifth of nine fasteners, both 8 in down: its number is set there.
+    Length dashed, fifth;
+    for (const DrawingItem& item : drawing.items)
+      if (const auto* stroke = std::get_if<StrokeMark>(&item); stroke != nullptr && !stroke->dash.empty()) dashed = stroke->path.front().to.y;
+    for (const Label* label : labels_of(drawing))
+      if (plain(label->text) == "5") fifth = label->at.y;
+    CHECK(dashed == fifth);
+    // Bars are as long as the pulls: the widest of the lower part against one of the upper, to a thousandth of the longest.
+    CHECK(loads[0].pulls[6].value > loads[0].pulls[1].value);
   }
 }
 
@@ -102,8 +155,8 @@ TEST_CASE("the bone map and the bars say each bone's length", "[bones]") {
     for (const auto& [name, length] : channels) {
       INFO(name);
       const std::string printed = plain_text(figures.at(std::string("bones/") + name + "/bone length"), shown);
-      CHECK(says(map, "2 of " + printed));
-      CHECK(says(map, name));
+      CHECK(drawn_says(map, "2 of " + printed));
+      CHECK(drawn_says(map, name));
       allowed.push_back(printed);
     }
     for (const Label* label : labels_of(bars))  // a number of the bar, or a bone's length where it has room
