@@ -16,6 +16,7 @@
 #include "calculate/layers.h"
 #include "calculate/loads.h"
 #include "calculate/order_of_work.h"
+#include "calculate/pleat_waist.h"
 #include "calculate/pleats_figures.h"
 #include "calculate/new_figure.h"
 #include "calculate/plackets.h"
@@ -63,7 +64,10 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
       plans.lays.push_back(lay_of(project, cuts, options, figures, diag));
   if (clean("cloths") && clean("pieces")) check_layers(project, diag);
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
-  if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures);
+  if (clean("pleats")) {
+    plans.pleats = add_pleats(project, sums, figures);
+    add_pleat_waist(project, sums, figures, diag);
+  }
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
   judge_by_the_body(project, sums, diag);
   if (clean("closures")) plans.closures = add_closures(project, figures, diag);

@@ -67,7 +67,7 @@ FactValue gauging(const Known& k, std::string_view) {
 FactValue pleat_plies(const Known& k, std::string_view item) {
   for (const PleatPlan& plan : k.plans.pleats)
     if (same_name(plan.run, item) && plan.visible > Length{})
-      return Ratio::of(plan.visible.in_ticks() + 2 * plan.depth.in_ticks(), plan.visible.in_ticks());
+      return Ratio::of((plan.flat - plan.plus).in_ticks(), plan.finished.in_ticks());
   return kUnknown;
 }
 

@@ -147,6 +147,8 @@ struct PleatRun {
   bool half = false;                  // sizes and count are of one half; the other mirrors it
   Given<Toward> toward;
   Given<Length> begins_at, marks_to;
+  Given<Length> stitch, row_gap, interlining_stops;  // stitch, rows: cartridge and gathers
+  Given<std::int64_t> rows;
 };
 
 struct SkirtHem { Given<Length> depth; std::string faced_with, stiffened_with, braid; };

@@ -121,7 +121,7 @@ std::vector<FactKind> table() {
       {"pleat kind", T::word, "run",
        {"knife", "box", "inverted", "double box", "cartridge", "gathers", "tucks", "plain", "inverted at seams"},
        "kind of this run"},
-      {"pleat plies", T::ratio, "run", {}, "cloths that lie on each other in this run: 1 + 2 depth / visible"},
+      {"pleat plies", T::ratio, "run", {}, "cloths that lie on each other in this run: flat / finished"},
       {"gauging", T::yes_no, "", {}, "some run is cartridge pleated"},
       {"waist thickness", T::length, "", {}, "the thickest place of the waist seam", kNotYet},
       {"seams hidden", T::yes_no, "run", {}, "breadth seams of this run lie inside folds", kNotYet},
