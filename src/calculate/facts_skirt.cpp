@@ -66,7 +66,7 @@ FactValue gauging(const Known& k, std::string_view) {
 }
 FactValue pleat_plies(const Known& k, std::string_view item) {
   for (const PleatPlan& plan : k.plans.pleats)
-    if (same_name(plan.run, item) && plan.visible > Length{})
+    if (same_name(plan.run, item) && !plan.marks.empty() && plan.finished > Length{})
       return Ratio::of((plan.flat - plan.plus).in_ticks(), plan.finished.in_ticks());
   return kUnknown;
 }
