@@ -33,13 +33,11 @@ namespace {
 // in the packet: what one command says of a cloth the other says too.
 LayPlan lay_of(const Project& project, const ClothCuts& cuts, const WorkOptions& options, Figures& figures, Diagnostics& diag) {
   if (!options.search_all) {
-    Figures with_shelf_lay = figures;
+    const std::size_t before = figures.all().size();
     Diagnostics found;
-    LayPlan plan = lay_out_cloth(project, cuts, 0, with_shelf_lay, found);
-    if (found.in_order_found().empty()) {
-      figures = std::move(with_shelf_lay);
-      return plan;
-    }
+    LayPlan plan = lay_out_cloth(project, cuts, 0, figures, found);
+    if (found.in_order_found().empty()) return plan;
+    figures.forget_after(before);
   }
   return lay_out_cloth(project, cuts, options.lay_work, figures, diag);
 }

@@ -15,29 +15,32 @@ std::string_view above(std::string_view path) {
   return cut == std::string_view::npos ? std::string_view{} : path.substr(0, cut);
 }
 
-// Every named item may hold a note and its older name.
+// Every named item may hold a note and its older name, after the item's own keys.
 void add_note_and_was(std::vector<KeySpec>& keys) {
   static std::deque<std::string> paths;  // a KeySpec looks into them; built once
+  struct Open { std::string base; bool items; };
+  std::vector<Open> open;
   std::vector<KeySpec> with;
-  for (std::size_t i = 0; i < keys.size(); ++i) {
-    const KeySpec& spec = keys[i];
+  with.reserve(2 * keys.size());
+  const auto close = [&] {
+    const auto [base, items] = open.back();
+    open.pop_back();
+    with.push_back(KeyRow(paths.emplace_back(base + "note"), KeyKind::text).means("Printed beside it."));
+    if (items) with.push_back(KeyRow(paths.emplace_back(base + "was"), KeyKind::text).means("Its older name, so that its figures keep theirs."));
+  };
+  for (const KeySpec& spec : keys) {
+    while (!open.empty() && !spec.path.starts_with(open.back().base)) close();
     with.push_back(spec);
     const bool items = (spec.kind == KeyKind::list || spec.kind == KeyKind::map) && spec.each == KeyKind::block;
-    if (!items && !(spec.kind == KeyKind::block && above(spec.path).empty())) continue;
-    const std::string base = std::string(spec.path) + (items ? "/*/" : "/");
-    // After the item's own keys.
-    std::size_t end = i + 1;
-    while (end < keys.size() && keys[end].path.starts_with(base)) ++end;
-    KeySpec note = KeyRow(paths.emplace_back(base + "note"), KeyKind::text).means("Printed beside it.");
-    KeySpec was = KeyRow(paths.emplace_back(base + "was"), KeyKind::text).means("Its older name, so that its figures keep theirs.");
-    keys.insert(keys.begin() + static_cast<std::ptrdiff_t>(end), note);
-    if (items) keys.insert(keys.begin() + static_cast<std::ptrdiff_t>(end) + 1, was);
+    if (items || (spec.kind == KeyKind::block && above(spec.path).empty())) open.push_back({std::string(spec.path) + (items ? "/*/" : "/"), items});
   }
+  while (!open.empty()) close();
   keys = std::move(with);
 }
 
 std::vector<KeySpec> assemble() {
   std::vector<KeySpec> keys;
+  keys.reserve(1000);
   add_head_keys(keys);
   add_rules_keys(keys);
   add_body_keys(keys);

@@ -74,7 +74,15 @@ std::string_view word_for(Action a) {
   throw std::logic_error("word_for: no such action");
 }
 
+void Figures::forget_after(std::size_t count) {
+  while (all_.size() > count) {
+    by_key_.erase(by_key_.find(all_.back().key));
+    all_.pop_back();
+  }
+}
+
 const Figure& Figures::add(Figure f) {
+  if (all_.empty()) all_.reserve(1024);  // a packet has hundreds: moved as seldom as can be
   if (f.key.empty()) throw std::logic_error("a figure needs a key");
   if (!by_key_.emplace(f.key, all_.size()).second) throw std::logic_error("figure given twice: " + f.key);
   all_.push_back(std::move(f));

@@ -58,6 +58,9 @@ class Figures {
   std::optional<Length> length(std::string_view key) const;
   std::optional<std::int64_t> count(std::string_view key) const;
 
+  // Leaves the first `count` of them: what was added for a trial that is not taken goes again.
+  void forget_after(std::size_t count);
+
  private:
   std::vector<Figure> all_;
   std::map<std::string, std::size_t, std::less<>> by_key_;

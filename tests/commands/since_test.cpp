@@ -57,7 +57,10 @@ std::string sheet_of(const fs::path& pdf) {
     words += space ? ' ' : c;
   }
   const auto from = words.find("What changed "), to = words.find("On the other sheets a bar");
-  return from == std::string::npos || to == std::string::npos ? words.substr(0, 4000) : words.substr(from, to - from);
+  std::string sheet = from == std::string::npos || to == std::string::npos ? words.substr(0, 4000) : words.substr(from, to - from);
+  // Where it runs on to a second page the packet's own mark stands between.
+  for (std::size_t at = 0; (at = sheet.find(", packet ", at)) != std::string::npos;) sheet.erase(at, 13);
+  return sheet;
 }
 
 bool holds(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }

@@ -78,6 +78,25 @@ TEST_CASE("kinds of figures are found by quantity, with names and numbers filled
   CHECK(find_figure_kind("nothing", "cut length") == nullptr);
 }
 
+TEST_CASE("what was added for a trial goes again, and its keys are free") {
+  Figures figures;
+  for (const char* key : {"cloths/wool/width", "cloths/wool/bound", "cloths/wool/needed"}) {
+    Figure f;
+    f.key = key;
+    f.value = Length::inches(3);
+    figures.add(std::move(f));
+  }
+  figures.forget_after(1);
+  REQUIRE(figures.all().size() == 1);
+  CHECK(figures.find("cloths/wool/bound") == nullptr);
+  Figure again;
+  again.key = "cloths/wool/bound";
+  again.value = Length::inches(5);
+  figures.add(std::move(again));
+  CHECK(figures.length("cloths/wool/bound") == Length::inches(5));
+  CHECK(figures.length("cloths/wool/width") == Length::inches(3));
+}
+
 TEST_CASE("no kind stands twice in the table") {
   std::set<std::pair<std::string_view, std::string_view>> seen;
   for (const FigureKind& kind : figure_kinds()) {
