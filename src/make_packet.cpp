@@ -139,7 +139,7 @@ PageShape shape_for(const Project& project, const std::optional<std::string>& pa
 Made check_only(const Order& order, Diagnostics& diag) {
   Made made;
   WorkOptions quick = order.work;
-  quick.lay_work = 0;
+  quick.search_all = false;
   understand(order, quick, made, diag);
   return made;
 }

@@ -3,6 +3,7 @@
 
 #include "calculate/new_figure.h"
 #include "calculate/what_changed.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -79,17 +80,9 @@ class Teller {
 
   void tell(CutAlready cut) {
     const bool stops = cut.kind == CutAlready::Kind::too_small || cut.kind == CutAlready::Kind::wanted_more;
-    Diagnostic d;
-    d.code = "already-cut";
-    d.severity = stops ? Severity::hold : Severity::warning;
     const Piece* piece = project_.piece(cut.piece);
-    d.at = piece != nullptr ? piece->named.at : project_.title_at;
-    d.sentence = cut.sentence;
-    d.hint = cut.what_to_do;
-    d.item = cut.piece;
-    d.section = "pieces";
-    d.is_private = cut.is_private;
-    diag_.add(std::move(d));
+    diag_.add(message({cut.piece, "pieces", "", cut.is_private}, stops ? Severity::hold : Severity::warning, "already-cut",
+                      piece != nullptr ? piece->named.at : project_.title_at, cut.sentence, cut.what_to_do));
     changes_.cut.push_back(std::move(cut));
   }
 
@@ -115,7 +108,7 @@ void add_already_cut(const Project& project, const Templates& templates, const P
   std::vector<CutAlready> told;
   for (const LayPlan& lay : plans.lays)
     for (const CutPiece& c : lay.cut) {
-      const std::string step = step_that_cut(c.piece, c.cloth, c.full_width);
+      const std::string step = step_that_cut(c.as_named(), c.cloth, c.full_width);
       if (step.empty()) continue;
       Sized sized = moved_sizes(c.key, changes, in);
       if (c.full_width) sized.across.reset();  // selvage to selvage, however wide the cloth turned out to be

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "calculate/new_figure.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -97,15 +98,7 @@ std::vector<WaistEdge> waist_edges(const Project& project, const RoundSums& sums
 }
 
 Diagnostic about_the_body(std::string code, Severity severity, const Named& named, std::string section, std::string sheet) {
-  Diagnostic d;
-  d.code = std::move(code);
-  d.severity = severity;
-  d.at = named.at;
-  d.item = named.name;
-  d.section = std::move(section);
-  d.sheet = std::move(sheet);
-  d.is_private = true;
-  return d;
+  return message({named.name, std::move(section), std::move(sheet), true}, severity, std::move(code), named.at, "", "");
 }
 
 void judge_waist(const Project& project, const RoundSums& sums, Diagnostics& diag) {

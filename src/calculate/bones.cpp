@@ -4,6 +4,7 @@
 #include <map>
 
 #include "calculate/new_figure.h"
+#include "diagnostics/message.h"
 #include "nest/cutting_stock.h"
 
 namespace gownsheaf {
@@ -30,16 +31,7 @@ class Boning {
 
  private:
   void say(Severity severity, std::string code, const Named& item, const SourceSpan& at, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = std::move(code);
-    d.severity = severity;
-    d.at = at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = item.name;
-    d.section = "bones";
-    d.sheet = "bones";
-    diag_.add(std::move(d));
+    diag_.add(message({item.name, "bones", "bones"}, severity, std::move(code), at, std::move(sentence), std::move(hint)));
   }
   std::string said(Length l) const { return worked(l, in_); }
 

@@ -9,11 +9,14 @@
 #include "calculate/facts.h"
 #include "calculate/fitting.h"
 #include "calculate/fitting_pages.h"
+#include "calculate/gates.h"
 #include "calculate/girths.h"
 #include "calculate/given_figures.h"
 #include "calculate/lay.h"
+#include "calculate/layers.h"
 #include "calculate/loads.h"
 #include "calculate/order_of_work.h"
+#include "calculate/pleat_waist.h"
 #include "calculate/pleats_figures.h"
 #include "calculate/new_figure.h"
 #include "calculate/plackets.h"
@@ -26,11 +29,19 @@
 namespace gownsheaf {
 namespace {
 
-std::vector<std::string> gates_of(const Templates& templates) {
-  std::vector<std::string> gates;
-  for (const Step& s : templates.steps)
-    if (!s.gate.empty()) gates.push_back(s.gate);
-  return gates;
+// Without a search for every cloth, one shelf lay stands where it finds nothing wrong. Where it does, the search decides, as
+// in the packet: what one command says of a cloth the other says too.
+LayPlan lay_of(const Project& project, const ClothCuts& cuts, const WorkOptions& options, Figures& figures, Diagnostics& diag) {
+  if (!options.search_all) {
+    Figures with_shelf_lay = figures;
+    Diagnostics found;
+    LayPlan plan = lay_out_cloth(project, cuts, 0, with_shelf_lay, found);
+    if (found.in_order_found().empty()) {
+      figures = std::move(with_shelf_lay);
+      return plan;
+    }
+  }
+  return lay_out_cloth(project, cuts, options.lay_work, figures, diag);
 }
 
 }  // namespace
@@ -50,9 +61,13 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   RoundSums sums(project, diag);
   if (clean("cloths") && clean("pieces"))
     for (const ClothCuts& cuts : cut_list(project, sums, figures, diag))
-      plans.lays.push_back(lay_out_cloth(project, cuts, options.lay_work, figures, diag));
+      plans.lays.push_back(lay_of(project, cuts, options, figures, diag));
+  if (clean("cloths") && clean("pieces")) check_layers(project, diag);
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
-  if (clean("pleats")) plans.pleats = add_pleats(project, sums, figures);
+  if (clean("pleats")) {
+    plans.pleats = add_pleats(project, sums, figures);
+    add_pleat_waist(project, sums, figures, diag);
+  }
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
   judge_by_the_body(project, sums, diag);
   if (clean("closures")) plans.closures = add_closures(project, figures, diag);
@@ -63,16 +78,16 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
 
   add_girths(project, figures);
   const std::vector<FittingChange> changes = add_fittings(project, figures, diag);
-  check_fittings(project, gates_of(templates), diag);
   check_safety(project, figures, diag);
   if (options.since != nullptr) {
     worked.changes = what_changed(*options.since, figures, renamed_items(project), shown_in(project));
     add_already_cut(project, templates, plans, *options.since, figures, *worked.changes, diag);
   }
 
-  apply_accepted(project, options.since != nullptr, diag);
   const FactLookup facts = facts_of(project, figures, plans);
   plans.work = order_of_work(project, templates, figures, facts, diag);
+  check_fittings(project, gates_in(plans.work), diag);
+  apply_accepted(project, options.since != nullptr, diag);
   if (worked.changes) add_steps_again(plans, project, *worked.changes);
   plans.fittings = fitting_pages(project, templates, figures, facts, plans.work, changes);
   plans.cautions = cautions_called_for(project, templates, facts);

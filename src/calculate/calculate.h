@@ -15,7 +15,8 @@ struct Worked {
 };
 
 struct WorkOptions {
-  std::int64_t lay_work = 8000;   // steps of search for each lay; `check` uses 0: one shelf lay
+  std::int64_t lay_work = 8000;   // steps of search for each lay; 0: one shelf lay
+  bool search_all = true;         // false (`check`): search only where a shelf lay finds something wrong
   const OlderFigures* since = nullptr;  // what today is compared with, or nothing
 };
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "calculate/new_figure.h"
-#include "units/print.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 void add_closing_notions(const Project& project, const std::vector<ClosingPlan>& plans, Figures& figures, Diagnostics& diag) {
@@ -31,16 +31,7 @@ void add_closing_notions(const Project& project, const std::vector<ClosingPlan>&
       }
     }
     const auto hold = [&](std::string code, std::string sentence, std::string hint, const SourceSpan& at) {
-      Diagnostic d;
-      d.code = std::move(code);
-      d.severity = Severity::hold;
-      d.at = at;
-      d.sentence = std::move(sentence);
-      d.hint = std::move(hint);
-      d.item = notion.named.name;
-      d.section = "notions";
-      d.sheet = "to buy";
-      diag.add(std::move(d));
+      diag.add(message({notion.named.name, "notions", "to buy"}, Severity::hold, std::move(code), at, std::move(sentence), std::move(hint)));
     };
     if (number > 0) {
       NewFigure f(figures, in, "notions", notion.named.name, "fasteners needed");

@@ -6,6 +6,7 @@
 #include "calculate/new_figure.h"
 #include "calculate/piece_edges.h"
 #include "calculate/rounds.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -51,16 +52,7 @@ class Closing {
   std::string edge_name() const { return closure_.edge.empty() ? closure_.named.name : closure_.edge; }
 
   void say(Severity severity, std::string code, const SourceSpan& at, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = std::move(code);
-    d.severity = severity;
-    d.at = at.line > 0 ? at : closure_.named.at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = closure_.named.name;
-    d.section = "closures";
-    d.sheet = "closures";
-    diag_.add(std::move(d));
+    diag_.add(message({closure_.named.name, "closures", "closures"}, severity, std::move(code), at.line > 0 ? at : closure_.named.at, std::move(sentence), std::move(hint)));
   }
 
   void begin_plan() {

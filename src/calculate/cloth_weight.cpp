@@ -14,7 +14,7 @@ bool of_skirt(const Project& project, const std::string& piece) {
 Area area_of_skirt(const Project& project, const LayPlan& lay) {
   Area area;
   for (const CutPiece& cut : lay.cut)
-    if (of_skirt(project, cut.piece)) area += Area::of(cut.across, cut.along) * cut.copies;
+    if (of_skirt(project, cut.as_named())) area += Area::of(cut.across, cut.along) * cut.copies;
   return area;
 }
 

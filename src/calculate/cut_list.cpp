@@ -2,9 +2,13 @@
 
 #include <algorithm>
 
+#include "calculate/cut_parts.h"
+#include "calculate/joined_layers.h"
+#include "calculate/layers.h"
 #include "calculate/new_figure.h"
 #include "calculate/piece_edges.h"
 #include "calculate/yardage.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -51,16 +55,7 @@ class CutList {
   }
 
   void say(Severity severity, std::string code, const Piece& piece, const SourceSpan& at, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = std::move(code);
-    d.severity = severity;
-    d.at = at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = piece.named.name;
-    d.section = "pieces";
-    d.sheet = "cutting list";
-    diag_.add(std::move(d));
+    diag_.add(message({piece.named.name, "pieces", "cutting list"}, severity, std::move(code), at, std::move(sentence), std::move(hint)));
   }
 
   void add_piece_figures(const Piece& piece) {
@@ -129,8 +124,27 @@ class CutList {
               "; if the width holds it already, `drawn to: cut edge`");
   }
 
+  // A layer cut with the shell, of narrower cloth: each of its breadths covers one of the shell's.
+  std::optional<Length> to_cover(const Piece& piece, const Cloth& cloth) const {
+    if (!is_full_width(piece) || same_name(piece.from.front(), cloth.named.name)) return std::nullopt;
+    const Make make = piece.make.known() ? *piece.make : Make{};
+    if (make.kind != Make::Kind::number && make.kind != Make::Kind::pairs) return std::nullopt;
+    const Cloth* outer = project_.cloth(piece.from.front());
+    if (outer == nullptr || !outer->width.known() || !cloth.width.known()) return std::nullopt;
+    const auto own = joined_width(piece, cloth), wanted = joined_width(piece, *outer);
+    if (*own >= *wanted) return std::nullopt;
+    return wanted;
+  }
+
   std::optional<Length> cut_width(const Piece& piece, const Cloth& cloth, const Allowed& a, bool full) {
     const std::string& name = cloth.named.name;
+    if (const auto cover = to_cover(piece, cloth)) {
+      const Length cut = *cover + 2 * a.seam;
+      figure(piece, "cut width", name).is(cut).from("cloths/" + piece.from.front() + "/width").from(key(piece, "seam allowance"))
+          .working("cut width of " + piece.named.name + " from " + name, "the outer breadth between seam lines + 2 × seam",
+                   worked(*cover, in_) + " + 2 × " + worked(a.seam, in_)).add();
+      return cut;
+    }
     if (full) {
       const auto width = shrunk_width(cloth);
       if (!width) return std::nullopt;
@@ -168,6 +182,17 @@ class CutList {
 
   std::optional<Length> cut_length(const Piece& piece, const Cloth& cloth, const Allowed& a, std::int64_t number) {
     const std::string& name = cloth.named.name;
+    const auto extra = lining_longer_by(project_, piece, cloth);
+    if (extra && (piece.length.kind == Size::Kind::cut || piece.length.kind == Size::Kind::finished))
+      figure(piece, "lining longer by", name).is(**extra).from("", *extra).label(extra->label == 0 ? 'x' : extra->label).written().add();
+    const Length lining = extra ? **extra : Length{};
+    const std::string lining_key = key(piece, name + "/lining longer by");
+    if (piece.length.kind == Size::Kind::cut && !lining.is_zero()) {
+      figure(piece, "cut length", name).is(piece.length.value + lining).at(piece.length.at).from(lining_key)
+          .working("cut length of " + piece.named.name + " from " + name, "cut length as written + more for a flat lining",
+                   worked(piece.length.value, in_) + " + " + worked(lining, in_)).add();
+      return piece.length.value + lining;
+    }
     if (piece.length.kind == Size::Kind::cut) {
       figure(piece, "cut length", name).is(piece.length.value).written().at(piece.length.at).add();
       return piece.length.value;
@@ -184,10 +209,15 @@ class CutList {
     if (piece.length.kind != Size::Kind::finished) return std::nullopt;
     const Length finished = piece.length.value;
     const Length longer = long_sides(project_, piece).longer_by;
-    const Length cut = (a.skirt_ends ? finished + a.top + a.hem : finished + 2 * a.seam) + longer;
-    const std::string more = longer.is_zero() ? "" : " + what other edges ask more", more_here = longer.is_zero() ? "" : " + " + worked(longer, in_);
+    const Length cut = (a.skirt_ends ? finished + a.top + a.hem : finished + 2 * a.seam) + longer + lining;
+    std::string more = longer.is_zero() ? "" : " + what other edges ask more", more_here = longer.is_zero() ? "" : " + " + worked(longer, in_);
     NewFigure f = figure(piece, "cut length", name);
     f.is(cut).from(key(piece, "finished length"));
+    if (!lining.is_zero()) {
+      f.from(lining_key);
+      more += " + more for a flat lining";
+      more_here += " + " + worked(lining, in_);
+    }
     if (a.skirt_ends)
       f.from(key(piece, "hem")).from(key(piece, "top"))
           .working("cut length of " + piece.named.name, "finished length + hem + top" + more,
@@ -245,7 +275,8 @@ class CutList {
       return;
     }
     const Allowed a = allowed_on(piece);
-    const bool full = is_full_width(piece);
+    const bool covers = to_cover(piece, cloth).has_value();
+    const bool full = is_full_width(piece) && !covers;
     const auto wide = cut_width(piece, cloth, a, full);
     const auto high = cut_length(piece, cloth, a, *number);
     if (!wide || !high) {
@@ -275,17 +306,26 @@ class CutList {
     c.at = piece.named.at;
     c.key = "pieces/" + piece.named.name + "/" + name;
     cut.takes = c.along;
-    if (full && cloth.repeat && cloth.repeat->along) {
-      cut.repeat = cloth.repeat->along;
-      cut.takes = up_to_repeat(c.along, *cut.repeat);
+    if (cloth.repeat && cloth.repeat->along) {
+      if (*project_.rules.plaid_extra == PlaidExtra::one_repeat_a_piece) {
+        cut.takes = c.along + *cloth.repeat->along;
+        figure(piece, "repeat along", name).is(*cloth.repeat->along).at(cloth.repeat->at).written().add();
+        figure(piece, "taken", name).is(cut.takes).from(c.key + "/cut length").from(c.key + "/repeat along").from("rules/plaid extra")
+            .working("cloth that one " + c.piece + " takes", "cut length + one repeat",
+                     worked(c.along, in_) + " + " + worked(*cloth.repeat->along, in_)).add();
+      } else if (full || covers) {
+        cut.repeat = cloth.repeat->along;
+        cut.takes = up_to_repeat(c.along, *cut.repeat);
+        cut.half_drop = cloth.repeat->half_drop && full && *number > 1;
+        add_repeats(project_, cut, *cut.repeat, figures_);
+      }
     }
     cut.may_turn = rule == LayRule::any_way && !full;
     add_copies(piece, cloth, *number, layers);
     if (c.on_fold)
       figure(piece, "half width", name).is(wide->times(1, 2)).from(c.key + "/cut width")
           .working("from the fold to the cut edge", "cut width / 2", worked(*wide, in_) + " / 2").add();
-    settle_lay(piece, cloth, cut, grain, rule);
-    cuts.cuts.push_back(std::move(cut));
+    for (Cut& one : settled(piece, cloth, std::move(cut), grain, rule)) cuts.cuts.push_back(std::move(one));
   }
 
   void add_copies(const Piece& piece, const Cloth& cloth, std::int64_t number, std::int64_t layers) {
@@ -309,8 +349,8 @@ class CutList {
     f.add();
   }
 
-  // May it be laid at all? What may not is left out, and says so.
-  void settle_lay(const Piece& piece, const Cloth& cloth, Cut& cut, Grain grain, LayRule rule) {
+  // May it be laid at all, and in one piece? What may not be laid is left out, and says so.
+  std::vector<Cut> settled(const Piece& piece, const Cloth& cloth, Cut cut, Grain grain, LayRule rule) {
     const std::string& name = cloth.named.name;
     CutPiece& c = cut.piece;
     if ((grain == Grain::bias || rule == LayRule::bias) && !c.full_width) {
@@ -318,40 +358,80 @@ class CutList {
       say(Severity::hold, "not-worked-out-yet", piece, piece.grain.known() ? piece.grain.at : piece.named.at,
           capital(piece.named.name) + " is cut on the bias; that is not laid yet, so the cloth for it is not counted in " + name + ".",
           "lay it by hand on what is left over, or buy for it besides");
-      return;
+      return {std::move(cut)};
     }
-    if (c.full_width) return check_second_cloth(piece, cloth);
+    offer_ways(piece, cloth, cut);
     const Length usable = *shrunk_usable_width(cloth);
     const bool turned_fits = c.along <= usable;
-    if (c.across <= usable || (cut.may_turn && turned_fits)) return;
-    cut.in_lay = false;
+    if (c.full_width || c.across <= usable || (cut.may_turn && turned_fits)) return {std::move(cut)};
+    const bool covers = to_cover(piece, cloth).has_value();
     const std::string seen = capital(piece.named.name) + " is " + worked(c.across, in_) + " across; " + worked(usable, in_) +
                              " of " + name + " can be used";
-    if (piece.may_be_pieced.known() && *piece.may_be_pieced) {
-      say(Severity::hold, "not-worked-out-yet", piece, piece.named.at,
-          seen + ". Joining it of parts is not worked out yet, so the cloth for it is not counted.",
-          "write its parts as pieces of their own");
-      return;
+    if (covers || (piece.may_be_pieced.known() && *piece.may_be_pieced)) {
+      const auto panel = piece_panel(panel_of(project_, piece, c.across, usable, c.seam));
+      const bool joins_allowed = panel && (!piece.joining.joins || static_cast<std::int64_t>(panel->joins.size()) <= *piece.joining.joins);
+      if (joins_allowed) {
+        if (!panel->kept_clear)
+          say(Severity::warning, "join-not-clear", piece, piece.joining.at.line > 0 ? piece.joining.at : piece.named.at,
+              "A join of " + piece.named.name + " falls " + nearest_join(*panel, c.across) + " from its edge, nearer than it may.",
+              "a wider cloth, or fewer places to keep clear");
+        return parts_of_panel(project_, cut, *panel, figures_);
+      }
+      cut.in_lay = false;
+      const std::string many = panel ? whole_number(static_cast<std::int64_t>(panel->joins.size())) + " joins" : "more joins than can be counted";
+      say(Severity::error, "wider-than-cloth", piece, piece.joining.at.line > 0 ? piece.joining.at : piece.named.at,
+          seen + ", so it takes " + many + (piece.joining.joins ? "; it may have " + whole_number(*piece.joining.joins) : "") + ".",
+          "more under `joins`, or a wider cloth");
+      return {std::move(cut)};
     }
+    cut.in_lay = false;
     const std::string turn = grain == Grain::across ? "along" : "across";
     const bool sure = cloth.width.origin == Origin::written;
     say(sure ? Severity::error : Severity::hold, "wider-than-cloth", piece, piece.width.at, seen + ".",
         turned_fits ? "turn it: `grain: " + turn + "`, or `may be pieced: yes`" : "`may be pieced: yes`, or a wider cloth");
+    return {std::move(cut)};
   }
 
-  // A lining or interlining cut by full widths must be as wide as the cloth it goes with, or its joins fall elsewhere.
-  void check_second_cloth(const Piece& piece, const Cloth& cloth) {
-    if (same_name(piece.from.front(), cloth.named.name)) return;
-    const Make make = piece.make.known() ? *piece.make : Make{};
-    if (make.kind != Make::Kind::number && make.kind != Make::Kind::pairs) return;
-    const Cloth* outer = project_.cloth(piece.from.front());
-    if (outer == nullptr || !outer->width.known()) return;
-    const auto own = joined_width(piece, cloth), wanted = joined_width(piece, *outer);
-    if (*own >= *wanted) return;
-    say(Severity::hold, "joined-interlining", piece, piece.from_at,
-        capital(cloth.named.name) + " is " + worked(*shrunk_width(cloth), in_) + " wide; breadths of " + outer->named.name + " are " +
-            worked(*shrunk_width(*outer), in_) + ", so as many widths of it do not cover them.",
-        "give it a piece of its own: `from: [" + cloth.named.name + "]`, `fills:` the round or run");
+  std::string nearest_join(const PiecedPanel& panel, Length across) const {
+    Length least = across;
+    for (const Length join : panel.joins) least = std::min({least, join, across - join});
+    return worked(least.to_step(cut_step(in_), Rounding::nearest), in_);
+  }
+
+  // A lining or interlining narrower than the shell's breadths is joined: each way with its cloth and its joins.
+  void offer_ways(const Piece& piece, const Cloth& cloth, const Cut& cut) {
+    const auto shell = shell_of(project_, piece, cloth);
+    if (!shell || !shell->cloth->width.known()) return;
+    const auto joined = joined_width(*shell->piece, *shell->cloth);
+    const auto breadths = sums_.number_of(*shell->piece, *shell->cloth);
+    if (!joined || !breadths) return;
+    const Allowed a = allowed_on(piece);
+    const auto ways = ways_to_join({*breadths, *joined, cut.takes, a.seam, *shrunk_width(cloth), *shrunk_usable_width(cloth),
+                                    selvage_of(cloth), *project_.rules.strips_lose});
+    if (!ways) return;
+    const std::string& name = cloth.named.name;
+    const auto add = [&](const std::string& way, const LayerWay& w, const char* formula) {
+      figure(piece, way + "/joins", name).is(w.joins).from(cut.piece.key + "/cut length").add();
+      figure(piece, way + "/cloth", name).is(w.cloth).from(cut.piece.key + "/cut length").from("cloths/" + name + "/usable width")
+          .working(name + " for " + piece.named.name + ", " + way, formula, whole_number(w.joins) + " joins").add();
+    };
+    add("in pleats", ways->in_pleats, "widths joined right round × cut length");
+    add("by breadths", ways->by_breadths, "the lay of the parts of every breadth");
+    std::string hint = "joins inside pleats: " + way_in_words(ways->in_pleats) + "; its seams over the shell's: " + way_in_words(ways->by_breadths);
+    if (ways->turned) {
+      add("turned", *ways->turned, "shell breadths × width between seam lines + 2 × seam");
+      hint += "; turned, its length round the skirt: " + way_in_words(*ways->turned);
+    }
+    const std::string in_each = whole_number(ways->joins_in_each) + (ways->joins_in_each == 1 ? " join" : " joins") + " in each";
+    say(Severity::warning, "joined-interlining", piece, piece.from_at,
+        capital(name) + " is " + worked(*shrunk_width(cloth), in_) + " wide; breadths of " + shell->cloth->named.name + " are " +
+            worked(*shrunk_width(*shell->cloth), in_) + ": " + in_each + ".",
+        hint);
+  }
+
+  std::string way_in_words(const LayerWay& way) const {
+    return (way.joins == 0 ? "no joins" : whole_number(way.joins) + (way.joins == 1 ? " join" : " joins")) + ", " +
+           text_of(way.cloth, in_, cut_step(in_), Rounding::up).plain();
   }
 
   const Project& project_;

@@ -17,6 +17,8 @@ struct Cut {
   bool in_lay = true;
   bool may_turn = false;  // quarter turns allowed: `lay: any way`
   Length takes;           // of the cloth's length: the cut length, up to the repeat for full breadths
+  bool half_drop = false;         // every other copy begins half a repeat lower
+  std::optional<BreadthPlan> breadth;  // joins and repeats to be drawn
   std::optional<Length> repeat;  // full breadths begin at a whole repeat
 };
 

@@ -28,6 +28,7 @@ std::vector<FactRow> cloth_facts();
 std::vector<FactRow> bodice_facts();   // seams, linings, edges, bones
 std::vector<FactRow> skirt_facts();    // and its pleats
 std::vector<FactRow> closing_facts();  // closures, and the trims that go on last
+std::vector<FactRow> safety_facts();   // what can hurt, and the mock-up that is tried again
 
 inline bool failed(const Known& k, const std::string& section) { return k.project.failed_sections.count(section) > 0; }
 inline bool given(const Known& k, const std::string& section) { return k.project.sections_given.count(section) > 0; }

@@ -4,7 +4,6 @@
 #include <map>
 
 #include "calculate/fact_values.h"
-#include "calculate/facts_safety.h"
 
 namespace gownsheaf {
 namespace {
@@ -12,7 +11,7 @@ namespace {
 const std::map<std::string_view, FactFunction>& table() {
   static const std::map<std::string_view, FactFunction> facts = [] {
     std::map<std::string_view, FactFunction> all;
-    for (const auto& rows : {garment_facts(), wearer_facts(), cloth_facts(), bodice_facts(), skirt_facts(), closing_facts()})
+    for (const auto& rows : {garment_facts(), wearer_facts(), cloth_facts(), bodice_facts(), skirt_facts(), closing_facts(), safety_facts()})
       all.insert(rows.begin(), rows.end());
     return all;
   }();
@@ -24,17 +23,13 @@ const std::map<std::string_view, FactFunction>& table() {
 std::vector<std::string_view> facts_worked_out() {
   std::vector<std::string_view> names;
   for (const auto& [name, fn] : table()) names.push_back(name);
-  for (const auto& [name, fn] : safety_facts()) names.push_back(name);
-  std::sort(names.begin(), names.end());
   return names;
 }
 
 FactLookup facts_of(const Project& project, const Figures& figures, const Plans& plans) {
   return [&project, &figures, &plans](std::string_view fact, std::string_view item) -> FactValue {
     const auto at = table().find(fact);
-    if (at != table().end()) return at->second(Known{project, figures, plans}, item);
-    const auto safety = safety_facts().find(fact);
-    return safety == safety_facts().end() ? kUnknown : safety->second(project, item);
+    return at == table().end() ? kUnknown : at->second(Known{project, figures, plans}, item);
   };
 }
 

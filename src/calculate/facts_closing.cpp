@@ -49,6 +49,9 @@ FactValue load_band(const Known& k, std::string_view item) {
 std::vector<FactRow> closing_facts() {
   return {
       {"trims", [](K k, S) { return section_there(k, "trims"); }},
+      {"lace", [](K k, S) {
+         return failed(k, "notions") ? kUnknown : any_of_items(k.project.notions, [](const Notion& n) { return truth_of(n.kind == "lace"); });
+       }},
       {"closures", [](K k, S) {
          return failed(k, "closures") ? kUnknown : FactValue(static_cast<std::int64_t>(k.project.closures.size()));
        }},

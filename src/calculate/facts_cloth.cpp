@@ -45,7 +45,7 @@ FactValue shrinkage_differs(const Known& k, std::string_view) {
     Length along;
     for (const LayPlan& lay : k.plans.lays)
       for (const CutPiece& cut : lay.cut)
-        if (same_name(cut.piece, p.named.name)) along = std::max(along, cut.along);
+        if (same_name(cut.as_named(), p.named.name)) along = std::max(along, cut.along);
     std::optional<Length> least, most;
     for (const std::string& name : p.from) {
       const Cloth* cloth = k.project.cloth(name);

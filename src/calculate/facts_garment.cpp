@@ -1,5 +1,6 @@
 // Facts of the garment: what it is, which parts it has, how it is fitted, its size.
 #include "calculate/fact_values.h"
+#include "calculate/gates.h"
 
 namespace gownsheaf {
 namespace {
@@ -81,13 +82,13 @@ FactValue sized(const Known& k, std::string_view) {
 const Fitting* last_mock_up(const Known& k) {
   const Fitting* last = nullptr;
   for (const Fitting& f : k.project.fittings)
-    if (holds_word(f.named.name, "mock-up")) last = &f;
+    if (is_mock_up(f.named.name)) last = &f;
   return last;
 }
 FactValue mock_up_rounds(const Known& k, std::string_view) {
   if (failed(k, "fittings")) return kUnknown;
   return static_cast<std::int64_t>(std::count_if(k.project.fittings.begin(), k.project.fittings.end(),
-                                                 [](const Fitting& f) { return holds_word(f.named.name, "mock-up"); }));
+                                                 [](const Fitting& f) { return is_mock_up(f.named.name); }));
 }
 FactValue largest_change(const Known& k, std::string_view) {
   const Fitting* last = failed(k, "fittings") ? nullptr : last_mock_up(k);
@@ -96,6 +97,20 @@ FactValue largest_change(const Known& k, std::string_view) {
   for (const Finding& f : last->found) most = std::max(most, f.by);
   return most;
 }
+FactValue drapery(const Known& k, std::string_view) {
+  if (failed(k, "drapery")) return kUnknown;
+  if (!k.project.drapery.empty()) return true;
+  return has_part(k, PartOf::drapery, {});
+}
+// One word where all of it is held alike; pieces of drapery of which nothing more is said may be held any way.
+FactValue drapery_held(const Known& k, std::string_view) {
+  if (failed(k, "drapery")) return kUnknown;
+  const std::vector<Drapery>& all = k.project.drapery;
+  if (all.empty()) return has_part(k, PartOf::drapery, {}) == FactValue(false) ? FactValue(std::string("none")) : kUnknown;
+  const bool alike = std::all_of(all.begin(), all.end(), [&](const Drapery& d) { return d.held == all.front().held; });
+  return alike ? FactValue(all.front().held) : kUnknown;
+}
+
 // Of the fittings that are written; one that was never held is not among them.
 FactValue gates_open(const Known& k, std::string_view) {
   if (failed(k, "fittings") || k.project.fittings.empty()) return kUnknown;
@@ -115,7 +130,11 @@ std::vector<FactRow> garment_facts() {
       {"band", [](K k, S) { return has_part(k, PartOf::band, {}); }},
       {"petticoat", [](K k, S) { return has_part(k, PartOf::petticoat, {Garment::petticoat}); }},
       {"corset", [](K k, S) { return has_part(k, PartOf::corset, {Garment::corset}); }},
-      {"drapery", [](K k, S) { return has_part(k, PartOf::drapery, {}); }},
+      {"drapery", drapery},
+      {"drapery held", drapery_held},
+      {"drapery foundation", [](K k, S) {
+         return failed(k, "drapery") ? kUnknown : any_of_items(k.project.drapery, [](const Drapery& d) { return truth_of(!d.foundation.empty()); });
+       }},
       {"tailored", [](K k, S) {
          return k.project.garment.known() ? FactValue(garment_is(k, {Garment::waistcoat, Garment::coat, Garment::spencer})) : kUnknown;
        }},

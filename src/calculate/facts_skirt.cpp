@@ -12,7 +12,7 @@ FactValue skirt_breadths(const Known& k, std::string_view) {
   std::int64_t n = 0;
   for (const LayPlan& lay : k.plans.lays)
     for (const CutPiece& cut : lay.cut) {
-      const Piece* p = k.project.piece(cut.piece);
+      const Piece* p = k.project.piece(cut.as_named());
       if (!cut.full_width || p == nullptr || !p->part_of.known() || (*p->part_of != PartOf::skirt && *p->part_of != PartOf::petticoat)) continue;
       const Cloth* cloth = k.project.cloth(cut.cloth);
       if (cloth != nullptr && cloth->used_as.known() && *cloth->used_as == UsedAs::outer) n += cut.copies;
@@ -66,8 +66,8 @@ FactValue gauging(const Known& k, std::string_view) {
 }
 FactValue pleat_plies(const Known& k, std::string_view item) {
   for (const PleatPlan& plan : k.plans.pleats)
-    if (same_name(plan.run, item) && plan.visible > Length{})
-      return Ratio::of(plan.visible.in_ticks() + 2 * plan.depth.in_ticks(), plan.visible.in_ticks());
+    if (same_name(plan.run, item) && !plan.marks.empty() && plan.finished > Length{})
+      return Ratio::of((plan.flat - plan.plus).in_ticks(), plan.finished.in_ticks());
   return kUnknown;
 }
 
@@ -83,6 +83,24 @@ FactValue skirt_hangs_from(const Known& k, std::string_view) {
   for (const Strain& s : k.project.strain)
     if (s.skirt_hangs_from.known()) return *s.skirt_hangs_from;
   return kUnknown;
+}
+
+// A seam open along all its length is closed when the pleats are laid; an opening in it, for a placket say, stays.
+FactValue seam_left_open(const Known& k, std::string_view) {
+  if (failed(k, "seams")) return kUnknown;
+  return any_of_items(k.project.seams, [](const Seam& s) {
+    return truth_of(s.left_open.known() && s.length.known() && *s.left_open == *s.length);
+  });
+}
+
+// Told by the word in a piece's name, as the part it belongs to is.
+FactValue flounces(const Known& k, std::string_view) {
+  if (failed(k, "pieces")) return kUnknown;
+  return any_of_items(k.project.pieces, [](const Piece& p) {
+    for (const char* word : {"flounce", "flounces", "frill", "ruffle"})
+      if (holds_word(p.named.name, word)) return Truth::yes;
+    return Truth::no;
+  });
 }
 
 FactValue waistband(const Known& k, std::string_view) {
@@ -108,6 +126,8 @@ std::vector<FactRow> skirt_facts() {
       {"hem braid", [](K k, S) { return hem_has(k, &SkirtHem::braid); }},
       {"placket", [](K k, S) { return section_there(k, "plackets"); }},
       {"pocket", [](K k, S) { return section_there(k, "pockets"); }},
+      {"seam left open", seam_left_open},
+      {"flounces", flounces},
       {"pleats", pleats},
       {"gauging", gauging},
       {"pleat kind", [](K k, S item) {

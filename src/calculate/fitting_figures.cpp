@@ -5,6 +5,7 @@
 #include "calculate/fitting_share.h"
 #include "calculate/gates.h"
 #include "calculate/new_figure.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -23,12 +24,7 @@ std::string together(const std::vector<std::string>& names) {
 // What is too large is taken in, what is too small is let out.
 bool too_large(const Finding& f) { return f.is == "loose" || f.is == "long"; }
 
-bool is_mock_up(const Fitting& fitting) {
-  const std::vector<std::string> kinds = {"mock-up", "toile", "muslin"};
-  for (const std::string& kind : kinds)
-    if (gate_of_fitting(fitting.named.name, {"no gate is called so", kind}) == kind) return true;
-  return fitting.cloth_thickness.origin == Origin::written;
-}
+bool of_a_mock_up(const Fitting& fitting) { return is_mock_up(fitting.named.name) || fitting.cloth_thickness.origin == Origin::written; }
 
 class FittingWorked {
  public:
@@ -146,7 +142,7 @@ class FittingWorked {
 
   // The garment is thicker than its mock-up was: its girth grows by 2 pi times the difference.
   std::optional<FittingChange> more_layers() {
-    if (!is_mock_up(fitting_) || project_.edge(kLayers) != nullptr) return {};
+    if (!of_a_mock_up(fitting_) || project_.edge(kLayers) != nullptr) return {};
     const Piece* thickest = nullptr;
     Length most;
     for (const Piece& p : project_.pieces) {
@@ -187,17 +183,7 @@ class FittingWorked {
   }
 
   void warn(std::string code, const Finding& f, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = std::move(code);
-    d.severity = Severity::warning;
-    d.at = f.at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = fitting_.named.name;
-    d.section = "fittings";
-    d.sheet = "fitting checklist";
-    d.is_private = true;
-    diag_.add(std::move(d));
+    diag_.add(message({fitting_.named.name, "fittings", "fitting checklist", true}, Severity::warning, std::move(code), f.at, std::move(sentence), std::move(hint)));
   }
 
   const Project& project_;
@@ -239,31 +225,23 @@ void check_fittings(const Project& project, const std::vector<std::string>& gate
     const std::string gate = gate_of_fitting(fitting.named.name, gates);
     const bool held_again = std::any_of(project.fittings.begin() + static_cast<std::ptrdiff_t>(i) + 1, project.fittings.end(),
                                         [&](const Fitting& later) { return gate_of_fitting(later.named.name, gates) == gate; });
+    const Subject about{fitting.named.name, "fittings", "fitting checklist"};
+    if (!gates.empty() && !find_gate(fitting.named.name, gates).named)
+      diag.add(message(about, Severity::warning, "gate-unnamed", fitting.named.at,
+                       capital(fitting.named.name) + " is named after none of the fittings in the order of work, or after several; it is taken for " + gate + ".",
+                       "name it after one of them: " + together(gates)));
     if (held_again) continue;
     if (!fitting.signed_on.known()) {
-      Diagnostic d;
-      d.code = kGateUnsigned;
-      d.severity = Severity::hold;
-      d.at = fitting.signed_on.at.line > 0 ? fitting.signed_on.at : fitting.named.at;
-      const bool first = gates.empty() || gate == gates.front();
-      d.sentence = capital(fitting.named.name) + " is not signed; " + (first ? "cutting waits." : "what comes after it and cannot be undone waits.");
-      d.hint = "when it is right: `signed: " + iso_day(project.today.known() ? *project.today : fitting.day.known() ? *fitting.day : make_day(2027, 3, 1)) + "`";
-      d.item = fitting.named.name;
-      d.section = "fittings";
-      d.sheet = "fitting checklist";
-      diag.add(std::move(d));
+      const Day day = project.today.known() ? *project.today : fitting.day.known() ? *fitting.day : make_day(2027, 3, 1);
+      diag.add(message(about, Severity::hold, kGateUnsigned, fitting.signed_on.at.line > 0 ? fitting.signed_on.at : fitting.named.at,
+                       capital(fitting.named.name) + " is not signed; " + (gates.empty() ? "cutting waits." : "what comes after it and cannot be undone waits."),
+                       "when it is right: `signed: " + iso_day(day) + "`"));
     }
     if (!project.taken || project.taken->over.empty() || fitting.wore.empty() || same_layers(project.taken->over, fitting.wore)) continue;
-    Diagnostic d;
-    d.code = "layers-changed";
-    d.severity = Severity::warning;
-    d.at = fitting.named.at;
+    Diagnostic d = message(about, Severity::warning, "layers-changed", fitting.named.at,
+                           "Measures were taken over " + together(project.taken->over) + "; " + fitting.named.name + " was tried on over " + together(fitting.wore) + ".",
+                           "measure again over what will be worn: waist, hip, waist to floor");
     d.also = {project.taken->at};
-    d.sentence = "Measures were taken over " + together(project.taken->over) + "; " + fitting.named.name + " was tried on over " + together(fitting.wore) + ".";
-    d.hint = "measure again over what will be worn: waist, hip, waist to floor";
-    d.item = fitting.named.name;
-    d.section = "fittings";
-    d.sheet = "fitting checklist";
     diag.add(std::move(d));
   }
 }

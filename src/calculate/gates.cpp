@@ -16,25 +16,50 @@ std::vector<std::string> words_of_name(const std::string& name) {
     if (c == ' ') words.emplace_back();
     else words.back() += lower(c);
   }
+  for (std::string& word : words)
+    if (word == "toile" || word == "muslin" || word == "mockup") word = "mock-up";
   return words;
 }
 
+// Words that tell one gate from another.
+bool tells(const std::string& word) {
+  for (const char* common : {"", "on", "the", "in", "of", "first", "second", "third", "last", "fitting", "try", "dress"})
+    if (word == common) return false;
+  return true;
+}
+
+bool holds(const std::vector<std::string>& words, const std::string& word) { return std::find(words.begin(), words.end(), word) != words.end(); }
+
 }  // namespace
 
-std::string gate_of_fitting(const std::string& fitting, const std::vector<std::string>& gates) {
+GateOfFitting find_gate(const std::string& fitting, const std::vector<std::string>& gates) {
+  if (gates.empty()) return {};
   const std::vector<std::string> said = words_of_name(fitting);
-  const std::string* best = nullptr;
+  const std::string *whole = nullptr, *part = nullptr;
   std::size_t most = 0;
+  std::ptrdiff_t most_shared = 0;
+  bool alone = false;
   for (const std::string& gate : gates) {
     const std::vector<std::string> wanted = words_of_name(gate);
-    const bool all = std::all_of(wanted.begin(), wanted.end(), [&](const std::string& w) { return std::find(said.begin(), said.end(), w) != said.end(); });
-    if (!all || wanted.size() <= most) continue;
-    best = &gate;
-    most = wanted.size();
+    if (wanted.size() > most && std::all_of(wanted.begin(), wanted.end(), [&](const std::string& w) { return holds(said, w); })) {
+      whole = &gate;
+      most = wanted.size();
+    }
+    const auto shared = std::count_if(wanted.begin(), wanted.end(), [&](const std::string& w) { return tells(w) && holds(said, w); });
+    if (shared > 0 && shared == most_shared) alone = false;
+    if (shared <= most_shared) continue;
+    part = &gate;
+    most_shared = shared;
+    alone = true;
   }
-  if (best != nullptr) return *best;
-  return gates.empty() ? std::string() : gates.front();
+  if (whole != nullptr) return {*whole, true};
+  if (part != nullptr) return {*part, alone};
+  return {gates.front(), gates.size() == 1};
 }
+
+std::string gate_of_fitting(const std::string& fitting, const std::vector<std::string>& gates) { return find_gate(fitting, gates).gate; }
+
+bool is_mock_up(const std::string& fitting) { return holds(words_of_name(fitting), "mock-up"); }
 
 std::vector<std::string> gates_in(const std::vector<PlannedStep>& work) {
   std::vector<std::string> gates;

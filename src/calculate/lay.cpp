@@ -5,7 +5,9 @@
 
 #include "calculate/lay_strips.h"
 #include "calculate/new_figure.h"
+#include "calculate/width_chart.h"
 #include "calculate/yardage.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -22,7 +24,11 @@ class ClothLay {
     plan_.cloth = name_;
     const LayRule rule = cloth_.lay.known() ? *cloth_.lay : LayRule::either_way;
     plan_.one_way = rule == LayRule::one_way;
-    for (const Cut& cut : cuts_) plan_.cut.push_back(cut.piece);
+    for (const Cut& cut : cuts_) {
+      plan_.cut.push_back(cut.piece);
+      if (cut.breadth) plan_.breadths.push_back(*cut.breadth);
+    }
+    add_envelope();
     add_cuts();
     if (!lay_open()) return plan_;
     lay_on_shelf();
@@ -41,16 +47,12 @@ class ClothLay {
   std::string printed(std::string_view quantity) const { return plain_text(figures_.at(key(quantity)), in_); }
 
   void hold(std::string code, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = std::move(code);
-    d.severity = Severity::hold;
-    d.at = cloth_.bought.known() && cloth_.bought.at.line > 0 ? cloth_.bought.at : cloth_.named.at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = name_;
-    d.section = "cloths";
-    d.sheet = "cutting layouts";
-    diag_.add(std::move(d));
+    say(Severity::hold, std::move(code), cloth_.bought.known() && cloth_.bought.at.line > 0 ? cloth_.bought.at : cloth_.named.at,
+        std::move(sentence), std::move(hint));
+  }
+
+  void say(Severity severity, std::string code, const SourceSpan& at, std::string sentence, std::string hint) {
+    diag_.add(message({name_, "cloths", "cutting layouts"}, severity, std::move(code), at, std::move(sentence), std::move(hint)));
   }
 
   void add_cuts() {
@@ -83,6 +85,44 @@ class ClothLay {
       if (cut.in_lay)
         f.from(cut.piece.key + "/cut length").from(cut.piece.key + "/cut width").from(cut.piece.key + "/copies");
     f.from(key("usable width"));
+  }
+
+  // What a bought pattern's envelope asks, and what the width chart makes of it for this cloth.
+  void add_envelope() {
+    const bool by_chart = *project_.rules.yardage_by == YardageBy::width_chart;
+    if (!cloth_.envelope_says) {
+      if (by_chart)
+        say(Severity::warning, "chart-without-envelope", project_.rules.yardage_by.at,
+            "Cloth is to be reckoned by the width chart, and " + name_ + " has no `envelope says`: its pieces are laid out instead.",
+            "`envelope says: { length: 4 1/4 yd, width: 36 in }` on the cloth");
+      return;
+    }
+    const EnvelopeSays& says = *cloth_.envelope_says;
+    figure("envelope length").is(says.length).at(says.at).written().add();
+    figure("envelope width").is(says.width).at(says.at).written().add();
+    chart_ = cloth_.width.known() ? by_width_chart(says.length, says.width, *cloth_.width) : std::nullopt;
+    if (chart_) {
+      figure("by the chart").is(*chart_).from(key("envelope length")).from(key("envelope width")).from(key("width"))
+          .label('a').working(name_ + " by the width chart", "the row of the envelope's length and width, in the cloth's column",
+                              worked(says.length, in_) + " at " + worked(says.width, in_)).add();
+      return;
+    }
+    if (by_chart)
+      say(Severity::warning, "not-in-chart", says.at,
+          "The width chart has no row for " + worked(says.length, in_) + " at " + worked(says.width, in_) + " that leads to cloth of " +
+              (cloth_.width.known() ? worked(*cloth_.width, in_) : "an unknown width") + ": the pieces of " + name_ + " are laid out instead.",
+          "it goes from 1 to 5 yd and from 35 to 66 in; mend what is mistyped, or `yardage by: lay`");
+  }
+
+  // By rule the chart's length is what is bought; the lay stands beside it.
+  void take_chart() {
+    if (!chart_ || *project_.rules.yardage_by != YardageBy::width_chart) return;
+    if (*chart_ < to_buy(plan_.to_buy.used, false))
+      say(Severity::warning, "chart-short", cloth_.envelope_says->at,
+          "The width chart gives " + printed("by the chart") + " of " + name_ + "; as laid out here its pieces take " +
+              worked(to_buy(plan_.to_buy.used, false), in_) + ".",
+          "buy by the lay: take `yardage by` out of `rules`; the chart is an average");
+    plan_.needed = *chart_;
   }
 
   // False when nothing can be laid; then a hold says why.
@@ -219,6 +259,12 @@ class ClothLay {
     } else {
       formula += ", up to the shop's step";
     }
+    const Length laid = plan_.needed;
+    take_chart();
+    if (plan_.needed != laid) {
+      formula = "by the width chart, as `rules` asks";
+      numbers = "the lay would take " + worked(laid, in_);
+    }
     f.is(plan_.needed).from(key("lay length")).from(key("shrinks"), cloth_.shrinks_along)
         .from(key("straighten"), cloth_.straighten).from(key("sold by"), cloth_.sold_by)
         .working("cloth to buy of " + name_, formula, numbers).add();
@@ -334,6 +380,7 @@ class ClothLay {
   std::string name_;
   LayPlan plan_;
   Length usable_;
+  std::optional<Length> chart_;
   std::vector<std::pair<std::size_t, int>> left_out_;
 };
 

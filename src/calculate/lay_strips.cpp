@@ -23,6 +23,21 @@ Length after_shrinking_across(const Cloth& cloth, Length width) {
   return width.times(s.d - s.n, s.d, Rounding::down);
 }
 
+// By a half drop every other breadth begins half a repeat lower, so that its motif meets its neighbour's.
+bool drops(const Cut& cut, const std::vector<int>& these) { return cut.half_drop && these.front() % 2 != 0; }
+
+struct ToLay { std::size_t cut; std::vector<int> copies; };
+std::vector<ToLay> parts_to_lay(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies) {
+  std::vector<ToLay> parts;
+  for (std::size_t i = 0; i < cuts.size(); ++i) {
+    std::vector<int> level, dropped;
+    for (const int c : copies[i]) (cuts[i].half_drop && c % 2 != 0 ? dropped : level).push_back(c);
+    if (!level.empty()) parts.push_back({i, std::move(level)});
+    if (!dropped.empty()) parts.push_back({i, std::move(dropped)});
+  }
+  return parts;
+}
+
 }  // namespace
 
 std::vector<std::vector<int>> all_copies(const std::vector<Cut>& cuts) {
@@ -70,17 +85,17 @@ LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>
     request.strips.push_back(strip);
   }
   std::vector<std::size_t> cut_of_part;
-  for (std::size_t i = 0; i < cuts.size(); ++i) {
-    if (copies[i].empty()) continue;
+  std::vector<std::vector<int>> copies_of_part;
+  for (const auto& [i, these] : parts_to_lay(cuts, copies)) {
     const Cut& cut = cuts[i];
     const bool full = cut.piece.full_width;
     const Length across = full ? breadth_usable : cut.piece.across;
     nest::Part part;
     part.outline = rectangle(cut.takes, across);
-    part.copies = static_cast<int>(copies[i].size());
+    part.copies = static_cast<int>(these.size());
     if (cut.may_turn) part.poses.push_back({1, false});
     if (full) part.fixed_y = Length{};
-    if (cut.repeat) part.lattice = nest::Part::Lattice{*cut.repeat, {}};
+    if (cut.repeat) part.lattice = nest::Part::Lattice{*cut.repeat, drops(cut, these) ? cut.repeat->times(1, 2) : Length{}};
     bool fits_all = true;
     for (std::size_t k = 0; k < strips.size(); ++k) {
       const LaidStrip& s = strips[k];
@@ -90,9 +105,10 @@ LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>
       else fits_all = false;
     }
     if (part.strips.empty()) {  // for nest an empty list means any strip
-      for (const int c : copies[i]) out.left_out.emplace_back(i, c);
+      for (const int c : these) out.left_out.emplace_back(i, c);
       continue;
     }
+    copies_of_part.push_back(these);
     if (fits_all) part.strips.clear();
     request.parts.push_back(std::move(part));
     cut_of_part.push_back(i);
@@ -107,7 +123,7 @@ LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>
       LaidStrip& strip = strips[static_cast<std::size_t>(p.strip)];
       LaidPiece piece;
       piece.piece = cut.piece.piece;
-      piece.copy = copies[i][static_cast<std::size_t>(p.copy)] + 1;
+      piece.copy = copies_of_part[static_cast<std::size_t>(p.part)][static_cast<std::size_t>(p.copy)] + 1;
       piece.turned = p.pose.quarter_turns % 2 != 0;
       piece.at = {p.at.x, p.at.y + strip.selvage, cut.piece.along, cut.piece.across};
       if (piece.turned) std::swap(piece.at.width, piece.at.height);
@@ -120,7 +136,7 @@ LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>
     }
     for (const auto& [part, copy] : lay.left_out) {
       const std::size_t i = cut_of_part[static_cast<std::size_t>(part)];
-      out.left_out.emplace_back(i, copies[i][static_cast<std::size_t>(copy)]);
+      out.left_out.emplace_back(i, copies_of_part[static_cast<std::size_t>(part)][static_cast<std::size_t>(copy)]);
     }
   }
   std::sort(out.left_out.begin(), out.left_out.end());

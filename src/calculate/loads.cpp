@@ -7,7 +7,6 @@
 namespace gownsheaf {
 namespace {
 
-constexpr Length in64(std::int64_t n) { return Length::sixty_fourths(n); }
 
 // How much smaller than the body each word is; common practice.
 struct Worn { std::string_view word; Length less; };

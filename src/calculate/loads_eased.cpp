@@ -8,8 +8,6 @@
 namespace gownsheaf {
 namespace {
 
-constexpr Length in64(std::int64_t n) { return Length::sixty_fourths(n); }
-
 Length let_out_step(ShownIn in) { return in == ShownIn::inches ? in64(16) : Length::mm(5); }
 
 std::vector<Length> usual_pitches(ShownIn in) {

@@ -10,9 +10,9 @@ namespace {
 
 constexpr double kGramsPerPound = 16 * kGramsPerOunce;
 
-class Judge {
+class LoadJudge {
  public:
-  Judge(const Strained& s, const LoadPlan& load, Diagnostics& diag) : s_(s), load_(load), diag_(diag) {}
+  LoadJudge(const Strained& s, const LoadPlan& load, Diagnostics& diag) : s_(s), load_(load), diag_(diag) {}
 
   void all() {
     weight();
@@ -166,6 +166,6 @@ class Judge {
 
 }  // namespace
 
-void judge_load(const Strained& s, const LoadPlan& load, Diagnostics& diag) { Judge(s, load, diag).all(); }
+void judge_load(const Strained& s, const LoadPlan& load, Diagnostics& diag) { LoadJudge(s, load, diag).all(); }
 
 }  // namespace gownsheaf

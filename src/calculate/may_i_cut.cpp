@@ -5,6 +5,7 @@
 #include "calculate/cloth_touched.h"
 #include "calculate/gates.h"
 #include "calculate/order_of_work.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -82,7 +83,7 @@ class Judge {
     CutVerdict v;
     v.cloth = lay.cloth;
     for (const CutPiece& cut : lay.cut) {
-      const Piece* piece = project_.piece(cut.piece);
+      const Piece* piece = project_.piece(cut.as_named());
       if (piece == nullptr || !piece->part_of.known()) continue;
       const std::string part(word_for(*piece->part_of));
       if (std::find(v.parts.begin(), v.parts.end(), part) == v.parts.end()) v.parts.push_back(part);

@@ -1,6 +1,6 @@
-// Knife, box and inverted pleats; the formulas stand in pleats.h. Tests: tests/calculate/pleats_test.cpp.
+// The sums of folded runs; the formulas stand in pleats.h. Tests: tests/calculate/pleats_test.cpp.
 //
-// How a run is settled. W is the flat width less `plus`, F the finished width, k = 2 for knife and 4 for box and inverted:
+// How a run is settled. W is the flat width less `plus`, F the finished width, k the depths of cloth that one pleat takes (folds_under):
 //   1. the count: as written; else (W - F) / (k d), which must come out whole; else F / visible or W / (visible + k d),
 //      rounded to the nearest, a tie to fewer: there `visible` is a wish;
 //   2. what is still open of F, W and d, from W = F + k n d and F = n visible; `fullness` only where nothing else says it;
@@ -15,8 +15,6 @@ namespace gownsheaf {
 namespace {
 
 constexpr std::int64_t kMostPleats = 2000;
-
-std::int64_t folds_under(PleatKind kind) { return kind == PleatKind::knife ? 2 : 4; }
 
 struct Known {
   std::optional<Exact> flat, finished, depth, visible, fullness;  // flat: less plus
@@ -145,6 +143,15 @@ PleatFault not_whole(const Known& k, const Settled& s, std::int64_t folds, std::
 
 }  // namespace
 
+bool is_folded(PleatKind kind) {
+  return kind != PleatKind::cartridge && kind != PleatKind::gathers && kind != PleatKind::plain;
+}
+
+std::int64_t folds_under(PleatKind kind) {
+  if (kind == PleatKind::knife || kind == PleatKind::tucks) return 2;
+  return kind == PleatKind::double_box ? 8 : 4;
+}
+
 std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, std::string_view run_name, ShownIn shown_in) {
   const Speaker say{std::string(run_name), shown_in};
   const std::int64_t folds = folds_under(input.kind);
@@ -222,7 +229,7 @@ std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, st
   out.finished = input.finished ? *input.finished : s.finished.to_length();
   out.depth = depth.to_length();
   out.visible = visible.to_length();
-  out.overlaps = input.kind == PleatKind::knife ? depth > visible : Exact(2) * depth > visible;
+  out.overlaps = input.kind == PleatKind::knife || input.kind == PleatKind::tucks ? depth > visible : Exact(2) * depth > visible;
   out.count_rounded = s.rounded && s.by == CountBy::wish;
   return out;
 }
@@ -240,13 +247,24 @@ std::vector<PleatMark> pleat_marks(PleatKind kind, const PleatSolution& s) {
     const Length edge_start = finished * (2 * (k - 1)), edge_end = finished * (2 * k);
     switch (kind) {
       case PleatKind::knife:
+      case PleatKind::tucks:
         mark(k, start + finished * 2, end, edge_end);
         break;
       case PleatKind::box:
         mark(k, start + (flat - finished), start, edge_start);
         mark(k, start + (flat + finished), end, edge_end);
         break;
+      case PleatKind::double_box: {
+        // Two folds brought outward on each side, the outer first: each takes a quarter of what the pleat takes.
+        const Length two_deep = (flat - finished).times(1, 2), seen = finished * 2;
+        mark(k, start + two_deep, start, edge_start);
+        mark(k, start + two_deep * 2, start + two_deep, edge_start);
+        mark(k, start + two_deep * 2 + seen, end - two_deep, edge_end);
+        mark(k, end - two_deep, end, edge_end);
+        break;
+      }
       case PleatKind::inverted:
+      case PleatKind::inverted_at_seams:
         mark(k, start + finished, start + flat, edge_start + finished);
         mark(k, end - finished, start + flat, edge_start + finished);
         break;

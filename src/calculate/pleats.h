@@ -1,7 +1,10 @@
-// Pleat runs: knife, box and inverted. Between the seam lines of one run:
+// Folded runs: pleats and tucks. Between the seam lines of one run:
 //
 //   knife          flat = finished + 2 n d + plus       n count of pleats, d depth (fold to inner fold)
-//   box, inverted  flat = finished + 4 n d + plus       visible = finished / n in all three
+//   tucks          the same: a tuck is a fold stitched along its own depth
+//   box, inverted  flat = finished + 4 n d + plus       visible = finished / n in all
+//   double box     flat = finished + 8 n d + plus       two folds on each side of the part that shows
+//   inverted at seams   as inverted; the seam lies in the inner fold, so one edge gets d and the other 3 d
 //   fullness = flat / finished (less plus); "just touching" knife pleats are 3 : 1
 //
 // Any sufficient subset of flat, finished, count, depth, visible, fullness settles the rest; `visible` is a wish while
@@ -17,8 +20,11 @@
 
 namespace gownsheaf {
 
+bool is_folded(PleatKind kind);              // not gathers, cartridge or plain
+std::int64_t folds_under(PleatKind kind);    // depths of cloth that one pleat takes: 2, 4 or 8
+
 struct PleatInput {
-  PleatKind kind = PleatKind::knife;   // knife, box, inverted
+  PleatKind kind = PleatKind::knife;   // a folded kind: is_folded
   std::optional<Length> flat, finished, depth, visible;
   std::optional<std::int64_t> count;
   std::optional<Ratio> fullness;

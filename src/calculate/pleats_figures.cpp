@@ -11,7 +11,7 @@ class Run {
  public:
   Run(const Project& project, RoundSums& sums, const RunSum& s, Figures& figures)
       : project_(project), sums_(sums), s_(s), run_(*s.run), in_(shown_in(project)), figures_(figures),
-        folds_(run_.kind == PleatKind::knife ? "2" : "4") {}
+        folds_(whole_number(folds_under(run_.kind))) {}
 
   void add_sum() {
     figure("kind").is(std::string(word_for(run_.kind))).at(run_.kind_at).written().add();
@@ -31,6 +31,7 @@ class Run {
       figure("fullness").is(*s_.fullness).from("", run_.fullness).written().add();
     }
     if (s_.pleated && s_.mirrored && !run_.half) add_half();
+    if (s_.pleated && run_.kind == PleatKind::inverted_at_seams) add_seam_edges();
   }
 
   PleatPlan add_plan() {
@@ -53,6 +54,20 @@ class Run {
     add_marks(plan);
     for (std::size_t i = 0; i < plan.seams_at.size(); ++i)
       figure("seam " + whole_number(static_cast<std::int64_t>(i + 1))).is(plan.seams_at[i]).from(key("begins at")).add();
+    return plan;
+  }
+
+  // Gathers and cartridge pleats have no fold lines: their quarters are marked instead.
+  PleatPlan gathered_plan() const {
+    PleatPlan plan;
+    plan.run = run_.named.name;
+    plan.kind = std::string(word_for(run_.kind));
+    plan.half = run_.half;
+    plan.flat = *s_.flat;
+    plan.finished = *s_.finished;
+    plan.plus = run_.plus.known() ? *run_.plus : Length{};
+    plan.toward = std::string(word_for(toward()));
+    plan.at = run_.named.at;
     return plan;
   }
 
@@ -177,6 +192,14 @@ class Run {
     f.add();
   }
 
+  // The seam lies in the inner fold, where it cannot be seen: one pleat's cloth is shared out to its two edges.
+  void add_seam_edges() {
+    const std::string deep = worked(s_.sum.depth, in_);
+    figure("near edge").is(s_.sum.depth).from(key("depth")).working("cloth added to the first edge of each seam", "depth", deep).add();
+    figure("far edge").is(s_.sum.depth * 3).from(key("depth"))
+        .working("cloth added to the other edge of each seam", "3 × depth", "3 × " + deep).add();
+  }
+
   void add_visible() {
     figure("visible").is(s_.sum.visible).from(key("finished")).from(key("count"))
         .working("what shows of each pleat", "finished / pleats", worked(s_.sum.finished, in_) + " / " + n()).add();
@@ -289,6 +312,7 @@ std::vector<PleatPlan> add_pleats(const Project& project, RoundSums& sums, Figur
     Run run(project, sums, s, figures);
     run.add_sum();
     if (s.pleated) plans.push_back(run.add_plan());
+    else if (s.flat && s.finished && s.run->kind != PleatKind::plain) plans.push_back(run.gathered_plan());
   }
   return plans;
 }

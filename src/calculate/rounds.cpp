@@ -5,6 +5,7 @@
 #include "calculate/exact.h"
 #include "calculate/new_figure.h"
 #include "calculate/yardage.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -34,7 +35,7 @@ Toward toward_of(const PleatRun& run) { return run.toward.known() ? *run.toward 
 // Knife pleats of a whole run that meet in the middle: as many on each side.
 bool turns_from_both_sides(const PleatRun& run) {
   const Toward toward = toward_of(run);
-  return run.kind == PleatKind::knife && !run.half && toward != Toward::left && toward != Toward::right;
+  return folds_under(run.kind) == 2 && !run.half && toward != Toward::left && toward != Toward::right;
 }
 
 // Where a run writes a key, or its name.
@@ -208,26 +209,18 @@ const RunSum& RoundSums::settle(std::size_t index) {
   if (state_[index] != 0) return s;
   state_[index] = 1;
   switch (s.run->kind) {
-    case PleatKind::knife: case PleatKind::box: case PleatKind::inverted: settle_pleats(s); break;
     case PleatKind::plain: settle_plain(s); break;
-    case PleatKind::gathers: settle_gathers(s); break;
-    default: settle_others(s); break;
+    case PleatKind::gathers: case PleatKind::cartridge: settle_gathers(s); break;
+    default: settle_pleats(s); break;
   }
   state_[index] = 2;
   return s;
 }
 
 void RoundSums::fault(const PleatRun& run, const PleatFault& fault) {
-  Diagnostic d;
-  d.code = fault.code;
-  d.severity = fault.code == "pleats-too-few" && !still_to_measure(run).empty() ? Severity::hold : Severity::error;
-  d.at = place_of(run, fault.key);
-  d.sentence = fault.sentence;
-  d.hint = d.severity == Severity::hold ? still_to_measure(run) : fault.hint;
-  d.item = run.named.name;
-  d.section = "pleats";
-  d.sheet = "pleats";
-  diag_.add(std::move(d));
+  const bool waits = fault.code == "pleats-too-few" && !still_to_measure(run).empty();
+  diag_.add(message({run.named.name, "pleats", "pleats"}, waits ? Severity::hold : Severity::error, fault.code, place_of(run, fault.key), fault.sentence,
+                    waits ? still_to_measure(run) : fault.hint));
 }
 
 void RoundSums::settle_plain(RunSum& s) {
@@ -266,7 +259,7 @@ void RoundSums::settle_gathers(RunSum& s) {
   }
   if (s.flat && s.fullness && !s.finished) s.finished = (*s.flat - plus).times(s.fullness->d, s.fullness->n);
   if (!s.flat || !s.finished) {
-    fault(run, {"pleats-too-few", "Gathered run " + run.named.name + " needs two of flat, finished and fullness.",
+    fault(run, {"pleats-too-few", (run.kind == PleatKind::cartridge ? "Cartridge run " : "Gathered run ") + run.named.name + " needs two of flat, finished and fullness.",
                 s.finished ? "`fullness: 2`, say" : "`finished` is the edge that it is drawn up to"});
     return;
   }
@@ -281,14 +274,6 @@ void RoundSums::settle_gathers(RunSum& s) {
     return;
   }
   if (!s.fullness) s.fullness = Ratio::of((*s.flat - plus).in_ticks(), s.finished->in_ticks());
-}
-
-void RoundSums::settle_others(RunSum& s) {
-  s.finished = value_of(s.run->finished);
-  s.flat = value_of(s.run->flat);
-  if (s.flat) return;
-  s.flat = flat_from_round(*s.run).length;
-  s.flat_by = s.run->flat_is_the_rest ? RunSum::FlatBy::rest : RunSum::FlatBy::joined;
 }
 
 void RoundSums::settle_pleats(RunSum& s) {
@@ -324,7 +309,7 @@ bool RoundSums::settle_mirror(RunSum& s, const PleatInput& input) {
   const PleatRun& run = *s.run;
   const Toward toward = toward_of(run);
   if (toward == Toward::left || toward == Toward::right) return true;
-  const bool knife = run.kind == PleatKind::knife;
+  const bool knife = folds_under(run.kind) == 2;
   if (s.sum.count % 2 != 0) {
     if (!knife) return true;  // a box or inverted pleat is its own mirror: it may lie on the middle line
     const bool wish = !input.count && input.visible && !(input.flat && input.finished && input.depth);

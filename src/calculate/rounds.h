@@ -31,7 +31,7 @@ std::optional<Length> joined_width(const Piece& piece, const Cloth& cloth);
 
 struct RunSum {
   const PleatRun* run = nullptr;
-  bool pleated = false;                       // knife, box or inverted, and settled
+  bool pleated = false;                       // folded (is_folded), and settled
   PleatSolution sum;                          // in the maker's own measure: of one half when she wrote `half: yes`
   std::optional<Length> flat, finished;       // the same measure; also of plain and gathered runs
   std::optional<Ratio> fullness;
@@ -64,7 +64,6 @@ class RoundSums {
   void settle_gathers(RunSum& s);
   void settle_pleats(RunSum& s);
   bool settle_mirror(RunSum& s, const PleatInput& input);  // false: a fault was said
-  void settle_others(RunSum& s);
   Joined flat_from_round(const PleatRun& run);  // in the run's own measure
   Length used_before(const PleatRun& run, bool& known);  // flat from centre front, of one half
   void fault(const PleatRun& run, const PleatFault& fault);

@@ -3,6 +3,7 @@
 
 #include "calculate/new_figure.h"
 #include "calculate/pleats_figures.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -33,17 +34,26 @@ Sum add_up(const RoundSums& sums, const std::vector<std::string>& runs, ShownIn 
   return sum;
 }
 
+// What part of the joined round each run uses.
+void add_uses(const RoundSums& sums, const Round& round, Length joined, ShownIn in, Figures& figures) {
+  const std::string& name = round.named.name;
+  for (const std::string& run : round.runs) {
+    const RunSum* s = sum_of(sums, run);
+    const auto uses = s == nullptr ? std::nullopt : s->in_round(s->flat);
+    if (!uses) continue;
+    const std::string key = "runs/" + run + "/";
+    NewFigure f(figures, in, "rounds", name, key + "uses");
+    f.is(*uses).at(round.named.at).from("pleats/" + run + "/flat");
+    if (s->run->half) f.working("flat cloth of " + run, "both halves", "2 × " + worked(*s->flat, in));
+    f.add();
+    NewFigure(figures, in, "rounds", name, key + "share").is(Percent{Ratio::of(uses->in_ticks(), joined.in_ticks())}).at(round.named.at)
+        .from("rounds/" + name + "/" + key + "uses").from("rounds/" + name + "/joined round")
+        .working("part of " + name + " in " + run, "uses / joined round", worked(*uses, in) + " / " + worked(joined, in)).add();
+  }
+}
+
 void hold(Diagnostics& diag, std::string code, const Named& named, std::string section, std::string sentence, std::string hint) {
-  Diagnostic d;
-  d.code = std::move(code);
-  d.severity = Severity::hold;
-  d.at = named.at;
-  d.sentence = std::move(sentence);
-  d.hint = std::move(hint);
-  d.item = named.name;
-  d.section = std::move(section);
-  d.sheet = "pleats";
-  diag.add(std::move(d));
+  diag.add(message({named.name, std::move(section), "pleats"}, Severity::hold, std::move(code), named.at, std::move(sentence), std::move(hint)));
 }
 
 // Says when flat cloth lies in no run, or the runs want more than there is; less than half a mark cannot be seen.
@@ -140,6 +150,7 @@ void add_rounds(const Project& project, RoundSums& sums, Figures& figures, Diagn
     if (round.finished.known())
       NewFigure(figures, in, "rounds", name, "finished").is(*round.finished).at(round.finished.at)
           .from("", round.finished).add();
+    if (joined.length && *joined.length > Length{}) add_uses(sums, round, *joined.length, in, figures);
     const Sum flat = add_up(sums, round.runs, in, true);
     if (!flat.known || round.runs.empty()) continue;
     NewFigure(figures, in, "rounds", name, "explained").is(flat.total).at(round.named.at)

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "calculate/new_figure.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -10,14 +11,7 @@ namespace {
 constexpr std::int64_t kNoNeckCordTo = 12, kShortCordTo = 16;  // 2T-12 and 2T-16: sizes, read as ages
 
 Diagnostic about(std::string code, Severity severity, const SourceSpan& at, const char* section, const std::string& item) {
-  Diagnostic d;
-  d.code = std::move(code);
-  d.severity = severity;
-  d.at = at;
-  d.section = section;
-  d.item = item;
-  d.sheet = "cautions";
-  return d;
+  return message({item, section, "cautions"}, severity, std::move(code), at, "", "");
 }
 
 // Printed as the published rule has it in that unit: 3 in, 75 mm.

@@ -73,7 +73,12 @@ void add_sized_pieces(const Project& project, const SizeChoice& choice, Figures&
   for (const SizedPiece& p : project.sized_pieces) {
     const std::string key = "pieces/" + p.piece + "/" + p.quantity;
     NewFigure f(figures, in, "size", "", key);
-    f.is(p.made).at(p.at);
+    f.at(p.at);
+    if (p.number) {
+      f.is(*p.number).written().from("size/made").add();
+      continue;
+    }
+    f.is(p.made);
     const bool between = !choice.between_to.empty() && p.of_made != p.of_upper;
     if (!between) {
       f.written().from("size/made").add();

@@ -11,6 +11,8 @@
 
 namespace gownsheaf {
 
+constexpr Length in64(std::int64_t n) { return Length::sixty_fourths(n); }
+
 struct ZoneFrom {                      // where a zone of PulledEdge comes from
   std::string name;                    // "waist", or kRestOfEdge
   const StrainZone* written = nullptr; // else the strain itself

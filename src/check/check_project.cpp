@@ -40,6 +40,7 @@ void empty_failed(Project& project) {
   if (failed("closures")) project.closures.clear();
   if (failed("plackets")) project.plackets.clear();
   if (failed("skirt")) project.skirt.reset();
+  if (failed("drapery")) project.drapery.clear();
   if (failed("strain")) project.strain.clear();
   if (failed("bones")) project.bones.clear();
   if (failed("bone stock")) project.bone_stock.clear();
@@ -140,6 +141,7 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   fill_bone_stock(file, project);
   fill_bones(file, project);
   fill_strain(file, project);
+  fill_drapery(file, project);
   fill_fittings(file, project);
   fill_work(file, project);
   fill_print(file, project);
@@ -147,6 +149,7 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
 
   project.failed_sections = failed_sections(source, diag);
   empty_failed(project);
+  add_pieces_made_for(file, project);
   return project;
 }
 

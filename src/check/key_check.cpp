@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "diagnostics/message.h"
 #include "units/print.h"
 
 namespace gownsheaf {
@@ -42,16 +43,8 @@ std::string move_to(const std::string& place) {
 
 void KeyCheck::report(std::string code, Severity severity, const SourceSpan& at, std::string sentence, std::string hint,
                       std::vector<SourceSpan> also) {
-  Diagnostic d;
-  d.code = std::move(code);
-  d.severity = severity;
-  d.at = at;
+  Diagnostic d = message({item_, section_, "", private_}, severity, std::move(code), at, std::move(sentence), std::move(hint));
   d.also = std::move(also);
-  d.sentence = std::move(sentence);
-  d.hint = std::move(hint);
-  d.item = item_;
-  d.section = section_;
-  d.is_private = private_;
   diag_.add(std::move(d));
 }
 

@@ -34,11 +34,13 @@ void add_piece_keys(std::vector<KeySpec>& keys) {
       KeyRow("pieces/*/lay", word).words("either way|one way|bias|any way").guess("~ the cloth's")
           .means("Which way up it may lie."),
       KeyRow("pieces/*/by size", map).each(block, "size")
-          .means("Sizes of the piece for each size label; they stand in place of its own."),
+          .means("What differs by size, under each size label; it stands in place of the piece's own."),
       KeyRow("pieces/*/by size/*/finished width", length).group("?width").means("Finished width in this size."),
       KeyRow("pieces/*/by size/*/cut width", length).group("?width").means("Cut width in this size."),
       KeyRow("pieces/*/by size/*/finished length", length).group("?length").means("Finished length in this size."),
       KeyRow("pieces/*/by size/*/cut length", length).group("?length").means("Cut length in this size."),
+      KeyRow("pieces/*/by size/*/make", count).or_a(pairs).words("pair").form("pair, or 2 pairs").means("How many are made in this size."),
+      KeyRow("pieces/*/by size/*/edges", map).each(length, "edge").means("Finished lengths of its edges in this size."),
       KeyRow("pieces/*/seam allowance", length).limits("0 in", "8 in").guess("~ `allowances`").means("At its seams."),
       KeyRow("pieces/*/hem", length).limits("0 in", "8 in").is("0 in; 3 in on skirts and petticoats", 'a')
           .means("At its lower edge."),
@@ -47,12 +49,13 @@ void add_piece_keys(std::vector<KeySpec>& keys) {
           .means("Allowances of single edges; a long side's widens the cut."),
       KeyRow("pieces/*/edges", map).each(length, "edge")
           .means("Finished lengths of its edges, written `EDGE of PIECE` elsewhere."),
-      KeyRow("pieces/*/lining longer by", length).limits("0 in", "8 in").is("1/4 in", 'a').since(3)
+      KeyRow("pieces/*/lining longer by", length).limits("0 in", "8 in").is("1/4 in", 'a')
           .means("How much longer a flat lining of a close bodice is cut."),
       KeyRow("pieces/*/may be pieced", yes_no).guess("~ yes for full widths").form("{ joins, keep clear of }")
           .means("Whether it may be joined of several bits."),
-      KeyRow("pieces/*/may be pieced/joins", count).since(3).means("Joins at most."),
-      KeyRow("pieces/*/may be pieced/keep clear of", list).each(text).since(3).means("Where no join may come."),
+      KeyRow("pieces/*/may be pieced/joins", count).means("Joins at most."),
+      KeyRow("pieces/*/may be pieced/keep clear of", list).each(text)
+          .means("Where no join may come: an edge of the piece, `centre`, or `2 in from edge`."),
       KeyRow("pieces/*/match at", list).each(text).since(4).means("Edges where the cloth's repeat must meet."),
       KeyRow("pieces/*/outline", text).since(4).means("Drawing of the piece: `file.svg#name`."),
       KeyRow("pieces/*/outline is", word).words("seam line|cut line").is("seam line", 'c').since(4)
@@ -80,11 +83,11 @@ void add_seam_keys(std::vector<KeySpec>& keys) {
           .words("lockstitch|zigzag|chain|chain two-thread|blind|overedge|running|back|half back|whip|herringbone|slip|"
                  "buttonhole|overcast")
           .since(kLater).means("Which stitch."),
-      KeyRow("seams/*/ease in", length).limits("0 in", "").is("0 in", 'c').since(2).means("How much longer one side is."),
-      KeyRow("seams/*/left open", length).since(2).means("How much of it is left open."),
+      KeyRow("seams/*/ease in", length).limits("0 in", "").is("0 in", 'c').means("How much longer one side is, to be eased in."),
+      KeyRow("seams/*/left open", length).means("How much of it is left open."),
       KeyRow("edges", map).each(block, "edge").means("Each edge of the garment under its own name."),
-      KeyRow("edges/*/of", list).each(name).of("edges of pieces").means("The edges of pieces it is made of."),
-      KeyRow("edges/*/length", length).must().means("Its finished length."),
+      KeyRow("edges/*/of", list).each(name).of("edges of pieces").group("+length").means("The edges of pieces it is made of."),
+      KeyRow("edges/*/length", length).group("+length").agrees("of").guess("~ that edge of its piece").means("Its finished length."),
       KeyRow("edges/*/kind", word)
           .words("front closing|back closing|side closing|neck|armhole|wrist|waist|lower edge|other")
           .guess("~ its name").means("What edge it is."),

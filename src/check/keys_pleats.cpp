@@ -36,10 +36,10 @@ void add_pleat_keys(std::vector<KeySpec>& keys) {
       KeyRow("pleats/*/first takes", length).since(3).means("Take-up of the first pleat; the last takes the rest."),
       KeyRow("pleats/*/takes", list).each(length).since(3).means("Take-up of each pleat; the last takes the rest."),
       KeyRow("pleats/*/stitched down", length).since(3).means("How far pleats are stitched down."),
-      KeyRow("pleats/*/stitch", length).since(3).means("Length of a gathering stitch."),
-      KeyRow("pleats/*/rows", count).is("3", 'c').since(3).means("Rows of gathering stitches."),
-      KeyRow("pleats/*/row gap", length).is("1/4 in", 'c').since(3).means("Distance between rows."),
-      KeyRow("pleats/*/interlining stops", length).limits("0 in", "").is("0 in", 'c').since(3)
+      KeyRow("pleats/*/stitch", length).guess("~ 3/8 in in cartridge pleats").means("Length of a gathering stitch; a ridge is two of them."),
+      KeyRow("pleats/*/rows", count).is("3", 'c').means("Rows of gathering stitches."),
+      KeyRow("pleats/*/row gap", length).is("1/4 in", 'c').means("Distance between rows."),
+      KeyRow("pleats/*/interlining stops", length).limits("0 in", "").is("0 in", 'c')
           .means("How far below the top the interlining stops."),
       KeyRow("pleats/*/marks to", length).limits("0.1 mm", "1 in").is("1/32 in or 1 mm, after `show lengths in`", 'c')
           .means("The step that marks are rounded to."),
@@ -94,7 +94,7 @@ void add_skirt_keys(std::vector<KeySpec>& keys) {
       KeyRow("pockets/*/bag", block).means("Size of its bag."),
       KeyRow("pockets/*/bag/width", length).means("Width of the bag."),
       KeyRow("pockets/*/bag/length", length).means("Length of the bag."),
-      KeyRow("drapery", list).each(block, "drapery").since(2).form("none").means("What is draped over bodice or skirt."),
+      KeyRow("drapery", list).each(block, "drapery").form("none").means("What is draped over bodice or skirt."),
       KeyRow("drapery/*/drapery", name).must().means("Its name."),
       KeyRow("drapery/*/kind", word).words("bertha|overskirt|sash|fichu|apron").means("What it is."),
       KeyRow("drapery/*/held", word).words("fixed|tacked|detachable").must().means("How it is held."),

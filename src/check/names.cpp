@@ -104,9 +104,7 @@ KnownNames::KnownNames(const Entry& root, const Templates& templates) {
         const Entry* name = key.empty() ? nullptr : item.find(key);
         if (name == nullptr || name->kind != Entry::Kind::text) return;
         names.push_back(known(name->text, name->at));
-        if (section.key != "pieces") return;
-        if (const Entry* edges = item.find("edges"))
-          for (const Entry& edge : edges->children) piece_edges_[names.back().folded].push_back(clean_name(edge.key));
+        if (section.key == "pieces") add_edges(item, names.back().folded);
       };
       if (section.kind == Entry::Kind::block) add(section);
       for (const Entry& item : section.children)
@@ -128,6 +126,23 @@ KnownNames::KnownNames(const Entry& root, const Templates& templates) {
   if (own != nullptr && own->kind == Entry::Kind::list)
     for (const Entry& step : own->children)
       if (const Entry* name = step.find("step")) steps.push_back(known(name->text, name->at));
+}
+
+void KnownNames::add_edges(const Entry& piece, const std::string& folded_piece) {
+  std::vector<std::string>& known = piece_edges_[folded_piece];
+  const auto add = [&](const Entry& of) {
+    const Entry* edges = of.find("edges");
+    if (edges == nullptr) return;
+    for (const Entry& edge : edges->children) {
+      std::string name = clean_name(edge.key);
+      const auto same = [&](const std::string& k) { return folded_name(k) == folded_name(name); };
+      if (std::none_of(known.begin(), known.end(), same)) known.push_back(std::move(name));
+    }
+  };
+  add(piece);
+  if (const Entry* sizes = piece.find("by size"))
+    for (const Entry& size : sizes->children) add(size);
+  if (known.empty()) piece_edges_.erase(folded_piece);
 }
 
 std::optional<std::string> KnownNames::find(std::string_view sections, std::string_view written) const {

@@ -35,11 +35,13 @@ class KnownNames {
   // The name as first written, or nothing. `sections` as in KeySpec::refers_to: "cloths", "cloths|notions", "measures".
   std::optional<std::string> find(std::string_view sections, std::string_view written) const;
   std::vector<std::string> all(std::string_view sections) const;  // in the file's order
-  // Edges that pieces declare under `edges`: folded piece name -> clean edge names.
+  // Edges that pieces declare under `edges`, of their own or by size: folded piece name -> clean edge names.
   const std::map<std::string, std::vector<std::string>>& piece_edges() const { return piece_edges_; }
   bool knows_steps() const { return knows_steps_; }
 
  private:
+  void add_edges(const Entry& piece, const std::string& folded_piece);
+
   std::map<std::string, std::vector<KnownName>, std::less<>> sections_;
   std::map<std::string, std::vector<std::string>> piece_edges_;
   bool knows_steps_ = false;

@@ -76,6 +76,29 @@ void fill_remnants(const Filling& file, const Item& item, Cloth& cloth) {
   }
 }
 
+void fill_envelope(const Item& item, Cloth& cloth) {
+  const Item says = item.block("envelope says");
+  if (says.entry() == nullptr) return;
+  const auto length = says.length("length"), width = says.length("width");
+  if (!length.known() || !width.known()) return;
+  cloth.envelope_says = EnvelopeSays{*length, *width, says.entry()->key_at};
+}
+
+// Half a drop is half of the repeat along: without it nothing can be counted.
+void check_repeat(const Filling& file, const Item& item, const Cloth& cloth) {
+  if (!cloth.repeat) return;
+  const About about{"cloths", cloth.named.name};
+  const Item repeat = item.block("repeat");
+  if (cloth.repeat->half_drop && !cloth.repeat->along && !repeat.has("along"))
+    report(file, about, Severity::error, "repeat-needed", repeat.at("half drop")->at,
+           "The design of " + cloth.named.name + " drops by half a repeat, and its repeat along the cloth is not written.",
+           "`repeat: { along: 12 in, half drop: yes }`, from a motif to the next below it");
+  if (cloth.repeat->across && cloth.width.known() && *cloth.repeat->across > *cloth.width)
+    report(file, about, Severity::error, "repeat-too-wide", repeat.at("across")->at,
+           "The repeat across " + cloth.named.name + " is wider than the cloth.",
+           "`across` is from a motif to the next beside it; along the length it is `along`");
+}
+
 // Wool is sold by its weight for a running yard, which is half as much again as for a square yard.
 void check_weight_basis(const Filling& file, const Item& item, const Cloth& cloth, const ClothKind* kind) {
   if (kind == nullptr || !kind->weight || cloth.weight.origin != Origin::written || !cloth.width.known()) return;
@@ -180,6 +203,12 @@ void fill_cloths(const Filling& file, Project& project) {
       cloth.repeat->half_drop = repeat.yes_no("half drop").value.value_or(false);
       cloth.repeat->at = repeat.entry()->key_at;
     }
+    cloth.stiffness = item.word("stiffness");
+    if (!cloth.stiffness.known() && kind != nullptr && !kind->stiffness.empty())
+      cloth.stiffness = Given<std::string>::standing(kind->stiffness, kind->label, "the cloth table, " + kind->kind);
+    cloth.overhang = item.length("overhang");
+    fill_envelope(item, cloth);
+    check_repeat(file, item, cloth);
     cloth.care = item.word("care");
     if (!cloth.care.known() && kind != nullptr && !kind->care.empty())
       cloth.care = Given<std::string>::standing(kind->care, kind->label, "the cloth table, " + kind->kind);

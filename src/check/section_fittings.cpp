@@ -14,22 +14,6 @@ std::vector<std::string> texts_in(const Item& item, std::string_view key) {
   return texts;
 }
 
-// Lengths under the names of measures; those that do not read were reported by the walk.
-std::map<std::string, Given<Length>> girths_in(const Filling& file, const Entry* map) {
-  std::map<std::string, Given<Length>> girths;
-  if (map == nullptr || map->kind != Entry::Kind::block) return girths;
-  for (const Entry& e : map->children) {
-    const auto measure = file.names.find("measures", e.key);
-    const auto read = read_length(e.text, e.key);
-    if (!measure || e.kind != Entry::Kind::text) continue;
-    Given<Length> given;
-    if (read.ok()) given = Given<Length>::written(read.value().length, e.at);
-    if (e.text == kToMeasure) given.origin = Origin::to_measure;
-    girths.emplace(*measure, std::move(given));
-  }
-  return girths;
-}
-
 // `side of bodice front` where the piece declares that edge.
 bool edge_of_a_piece(const Filling& file, std::string_view written) {
   const std::string whole = folded_name(clean_name(written));

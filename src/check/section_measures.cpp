@@ -120,16 +120,7 @@ void fill_measures(const Filling& file, Project& project) {
     }
     check_units(file, body);
   }
-  if (const Entry* ease = file.root.at("ease"); ease != nullptr && ease->kind == Entry::Kind::block)
-    for (const Entry& e : ease->children) {
-      const auto measure = file.names.find("measures", e.key);
-      const auto read = read_length(e.text, e.key);
-      if (!measure || e.kind != Entry::Kind::text) continue;
-      Given<Length> given;
-      if (read.ok()) given = Given<Length>::written(read.value().length, e.at);
-      if (e.text == kToMeasure) given.origin = Origin::to_measure;
-      project.ease.emplace(*measure, std::move(given));
-    }
+  project.ease = girths_in(file, file.root.at("ease"));
 }
 
 }  // namespace gownsheaf

@@ -1,4 +1,6 @@
 // The pieces: what each is cut from, how many, how large, with what allowances.
+#include <algorithm>
+
 #include "check/sections.h"
 
 namespace gownsheaf {
@@ -48,8 +50,6 @@ Size own_size(const Item& item, std::string_view direction) {
   return size;
 }
 
-namespace {
-
 Given<Make> make_of(const Filling& file, const Item& item) {
   Make make;
   if (const auto round = item.length("joined round"); round.known()) {
@@ -85,6 +85,8 @@ Given<Make> make_of(const Filling& file, const Item& item) {
   make.number = read.value();
   return Given<Make>::written(make, e->at);
 }
+
+namespace {
 
 void check_sizes(const Filling& file, const Item& item, const Piece& piece) {
   if (item.has("outline") || (!item.has("piece") && !item.has("from"))) return;  // the latter is hardly a piece at all
@@ -129,6 +131,36 @@ void fill_allowances(const Item& item, const Item& garment, const Given<Length>&
   }
 }
 
+// Where a joined panel may have its joins.
+void fill_joining(const Filling& file, const Item& item, Piece& piece) {
+  const Item block = item.block("may be pieced");
+  if (block.entry() == nullptr) return;
+  piece.joining.at = block.entry()->key_at;
+  piece.joining.joins = block.count("joins").value;
+  for (const Entry* one : block.values("keep clear of")) {
+    if (one->kind != Entry::Kind::text) continue;
+    const std::string place = clean_name(one->text);
+    constexpr std::string_view kFromEdge = " from edge";
+    if (folded_name(place) == "centre") {
+      piece.joining.clear_of_centre = true;
+    } else if (place.ends_with(kFromEdge)) {
+      const auto read = read_length(place.substr(0, place.size() - kFromEdge.size()), "keep clear of");
+      if (read.ok()) piece.joining.clear_from_edge = read.value().length;
+      else
+        report(file, {"pieces", piece.named.name}, Severity::error, "edge-of", one->at,
+               "`" + one->text + "`: no length is read before `from edge`.", "`keep clear of: [2 in from edge]`");
+    } else if (std::any_of(piece.edges.begin(), piece.edges.end(), [&](const auto& e) { return same_name(e.first, place); })) {
+      piece.joining.clear_of.push_back(place);
+    } else if (!piece.named.name.empty()) {
+      report(file, {"pieces", piece.named.name}, Severity::error, "unknown-name", one->at,
+             "No edge of " + piece.named.name + " is called `" + one->text + "`.",
+             "write it under `edges` of the piece, or `centre`, or `2 in from edge`");
+    }
+  }
+}
+
+}  // namespace
+
 void fill_edges(const Item& item, std::string_view key, std::map<std::string, Given<Length>>& edges) {
   const Entry* map = item.at(key);
   if (map == nullptr || map->kind != Entry::Kind::block) return;
@@ -138,8 +170,6 @@ void fill_edges(const Item& item, std::string_view key, std::map<std::string, Gi
       edges[clean_name(edge.key)] = Given<Length>::written(read.value().length, edge.at);
   }
 }
-
-}  // namespace
 
 Given<PartOf> part_of_piece(const Item& item, const Named& named) {
   Given<PartOf> part = choice(item.word("part of"), PartOf::trimming);
@@ -159,7 +189,7 @@ void fill_pieces(const Filling& file, Project& project) {
     piece.part_of = part_of_piece(item, piece.named);
     piece.from = names_in(file, item, "from", "cloths");
     if (const Entry* from = item.at("from")) piece.from_at = from->at;
-    piece.make = make_of(file, item);
+    piece.make = make_made(file, item, piece.named.name, project);
     piece.width = size_made(file, item, piece.named.name, "width", project);
     piece.length = size_made(file, item, piece.named.name, "length", project);
     if (piece.width.kind == Size::Kind::unknown && piece.make.known() &&
@@ -173,7 +203,10 @@ void fill_pieces(const Filling& file, Project& project) {
     piece.lay = choice(item.word("lay"), LayRule::any_way);
     fill_allowances(item, garment, skirt_hem, piece);
     fill_edges(item, "edges", piece.edges);
+    edges_made(file, item, piece, project);
     fill_edges(item, "edge allowances", piece.edge_allowances);
+    piece.lining_longer_by = item.length("lining longer by");
+    fill_joining(file, item, piece);
     piece.may_be_pieced = item.is_block("may be pieced") ? Given<bool>::written(true, item.at("may be pieced")->at)
                                                          : item.yes_no("may be pieced");
     if (!piece.may_be_pieced.known())

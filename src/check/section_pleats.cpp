@@ -1,6 +1,4 @@
 // Pleat runs and the skirt. Whether the numbers of a run agree is the calculator's to say.
-#include <algorithm>
-
 #include "check/sections.h"
 
 namespace gownsheaf {
@@ -30,23 +28,34 @@ void fill_skirt(const Filling& file, Project& project) {
   project.skirt = std::move(skirt);
 }
 
+namespace {
+
+// Rows of stitches that draw a run up. A stitch under 1/4 in looks gathered (trade practice), so cartridge pleats stand at 3/8 in.
+void fill_rows(const Item& item, PleatRun& run) {
+  const bool gauged = run.kind == PleatKind::cartridge;
+  run.stitch = item.length("stitch");
+  if (!run.stitch.known() && gauged && run.stitch.origin == Origin::absent)
+    run.stitch = Given<Length>::standing(Length::sixty_fourths(24), 'c', "3/8 in; stitches under 1/4 in look gathered");
+  run.rows = item.count("rows");
+  run.row_gap = item.length("row gap");
+  if (gauged || run.kind == PleatKind::gathers) {
+    if (!run.rows.known()) run.rows = Given<std::int64_t>::standing(3, 'c', "three rows");
+    if (!run.row_gap.known()) run.row_gap = Given<Length>::standing(Length::sixty_fourths(16), 'c', "1/4 in between rows");
+  }
+  run.interlining_stops = item.length("interlining stops");
+  if (!run.interlining_stops.known())
+    run.interlining_stops = Given<Length>::standing(Length{}, 'c', "the interlining reaches the top");
+}
+
+}  // namespace
+
 void fill_pleats(const Filling& file, Project& project) {
-  std::vector<std::string> later;  // kinds that were spoken of already
   for (const Item& item : file.root.items("pleats")) {
     PleatRun run;
     run.named = named_of(file, item, "pleats", "run");
     const auto kind = choice(item.word("kind"), PleatKind::inverted_at_seams);
     run.kind_at = kind.at;
     if (kind.known()) run.kind = *kind;
-    const bool worked_out = run.kind == PleatKind::knife || run.kind == PleatKind::box || run.kind == PleatKind::inverted ||
-                            run.kind == PleatKind::plain;
-    const std::string word(word_for(run.kind));
-    if (!worked_out && std::find(later.begin(), later.end(), word) == later.end()) {
-      later.push_back(word);
-      report(file, {"pleats", run.named.name}, Severity::note, "not-worked-out-yet", run.kind_at,
-             run.kind == PleatKind::gathers ? "`kind: gathers`: its cloth is counted; its rows are not worked out yet."
-                                            : "`kind: " + word + "` is read but not worked out yet.");
-    }
     run.of = names_in(file, item, "of", "pieces");
     run.flat = item.length("flat");
     run.flat_is_the_rest = item.word("flat").known();
@@ -65,6 +74,7 @@ void fill_pleats(const Filling& file, Project& project) {
     run.marks_to = item.length("marks to");
     if (!run.marks_to.known())
       run.marks_to = Given<Length>::standing(pleat_step(*project.show_lengths_in), 'c', "the usual step for marking pleats");
+    fill_rows(item, run);
     project.pleats.push_back(std::move(run));
   }
 }

@@ -1,5 +1,8 @@
 // Seams, edges and rounds.
+#include <algorithm>
+
 #include "check/sections.h"
+#include "project/edges.h"
 
 namespace gownsheaf {
 
@@ -32,6 +35,72 @@ std::vector<std::string> edges_in(const Item& item, std::string_view key) {
   return edges;
 }
 
+std::string shown(const Project& project, Length length) {
+  const ShownIn in = project.show_lengths_in.known() ? *project.show_lengths_in : ShownIn::inches;
+  return text_of(length, in, mark_step(in), Rounding::nearest).plain();
+}
+
+// Less than a step of the scissors cannot be cut apart.
+bool as_long_as(const Project& project, Length a, Length b) {
+  const ShownIn in = project.show_lengths_in.known() ? *project.show_lengths_in : ShownIn::inches;
+  return (a < b ? b - a : a - b) < cut_step(in);
+}
+
+// Those of the edges whose pieces say how long they are.
+std::vector<EdgeOfPiece> measured(const Project& project, const std::vector<std::string>& edges) {
+  std::vector<EdgeOfPiece> known;
+  for (const std::string& name : edges)
+    if (EdgeOfPiece edge = edge_of_piece(project, name); edge.length.known()) known.push_back(std::move(edge));
+  return known;
+}
+
+// A seam is as long as the shorter of the edges it joins; the longer is eased in.
+void settle_seam(const Filling& file, const Project& project, Seam& seam) {
+  const std::vector<EdgeOfPiece> edges = measured(project, seam.joins);
+  if (edges.empty()) return;
+  const auto by_length = [](const EdgeOfPiece& a, const EdgeOfPiece& b) { return *a.length < *b.length; };
+  const auto& [shortest, longest] = std::minmax_element(edges.begin(), edges.end(), by_length);
+  const Length low = *shortest->length, high = *longest->length, eased = seam.ease_in.known() ? *seam.ease_in : Length{};
+  const About about{"seams", seam.named.name};
+  if (!as_long_as(project, high - low, eased))
+    report(file, about, Severity::hold, "seams-differ", seam.named.at,
+           "The two sides of seam " + seam.named.name + " are " + shown(project, low) + " and " + shown(project, high) +
+               (eased.is_zero() ? "." : ", and " + shown(project, eased) + " of that is eased in."),
+           low == high ? "take `ease in` out, or mend one edge" : "mend one, or `ease in: " + shown(project, high - low) + "`",
+           {shortest->length.at, longest->length.at});
+  if (!seam.length.known()) {
+    if (seam.length.origin == Origin::absent) seam.length = Given<Length>::guessed(low, "the edges it joins", shortest->length.at);
+    return;
+  }
+  const bool between = low <= *seam.length && *seam.length <= high;
+  if (!between && !as_long_as(project, *seam.length, low) && !as_long_as(project, *seam.length, high))
+    report(file, about, Severity::error, "length-disagrees", seam.length.at,
+           "Seam " + seam.named.name + " says " + shown(project, *seam.length) + "; the edges it joins say " + shown(project, low) + ".",
+           "drop one: a seam is as long as the edges it joins", {shortest->length.at});
+}
+
+// An edge of the garment made of one edge of a piece is as long as that, or as so many of them as pieces are made.
+void settle_edge(const Filling& file, const Project& project, const Item& item, EdgeLine& edge) {
+  const std::vector<EdgeOfPiece> of = measured(project, edge.of);
+  const About about{"edges", edge.named.name};
+  if (edge.length.origin == Origin::absent && !item.has("length")) {
+    if (edge.of.size() == 1 && of.size() == 1) {
+      edge.length = Given<Length>::guessed(*of.front().length, "the edge of its piece", of.front().length.at);
+    } else if (!edge.of.empty()) {
+      report(file, about, Severity::error, "key-missing", edge.named.at, "Edge " + edge.named.name + " has no `length`, and " +
+                 (edge.of.size() == 1 ? "its piece gives none for " + edge.of.front() + "." : "it is made of several edges."),
+             "`length: 14 in`, say: its finished length");
+    }
+    return;
+  }
+  if (edge.of.size() != 1 || of.size() != 1 || !edge.length.known()) return;
+  const Length one = *of.front().length;
+  if (as_long_as(project, *edge.length, one) || as_long_as(project, *edge.length, one * pieces_made(*of.front().piece))) return;
+  report(file, about, Severity::error, "length-disagrees", edge.length.at,
+         "Edge " + edge.named.name + " says " + shown(project, *edge.length) + "; " + edge.of.front() + " says " + shown(project, one) + ".",
+         "drop one: left out, the edge is as long as that of its piece", {of.front().length.at});
+}
+
 }  // namespace
 
 void fill_seams_and_edges(const Filling& file, Project& project) {
@@ -40,8 +109,15 @@ void fill_seams_and_edges(const Filling& file, Project& project) {
     seam.named = named_of(file, item, "seams", "");
     seam.joins = edges_in(item, "joins");
     seam.length = item.length("length");
+    seam.ease_in = item.length("ease in");
+    seam.left_open = item.length("left open");
     seam.kind = kind_of(item, seam.named.name, kSeamWords);
     seam.number = item.count("number").value.value_or(1);
+    settle_seam(file, project, seam);
+    if (seam.left_open.known() && seam.length.known() && *seam.left_open > *seam.length)
+      report(file, {"seams", seam.named.name}, Severity::error, "out-of-range", seam.left_open.at,
+             "`left open: " + shown(project, *seam.left_open) + "` is more than the " + shown(project, *seam.length) + " of seam " + seam.named.name + ".",
+             "it may be as long as the seam at most");
     project.seams.push_back(std::move(seam));
   }
   for (const Item& item : items_of_map(file.root, "edges")) {
@@ -54,6 +130,7 @@ void fill_seams_and_edges(const Filling& file, Project& project) {
     edge.shape = item.word("shape").value.value_or("straight");
     edge.finish = item.word("finish").value.value_or("");
     edge.ease_to_draw = item.length("ease to draw");
+    settle_edge(file, project, item, edge);
     project.edges.push_back(std::move(edge));
   }
 }

@@ -1,4 +1,4 @@
-// The size table, which of its rows is made, and the sizes of pieces that are given by size.
+// The size table, and which of its rows is made.
 #include <algorithm>
 #include <array>
 
@@ -251,30 +251,6 @@ void choose_without_table(const Filling& file, Project& project, const SourceSpa
   project.size_choice = std::move(choice);
 }
 
-struct Labelled { std::string label; Item item; };
-std::vector<Labelled> sizes_of_piece(const Item& item) {
-  std::vector<Labelled> sizes;
-  const Item by_size = item.block("by size");
-  if (by_size.entry() != nullptr)
-    for (const Entry& e : by_size.entry()->children)
-      if (e.kind == Entry::Kind::block) sizes.push_back({clean_name(e.key), Item(&e, "pieces/*/by size/*")});
-  return sizes;
-}
-
-const Labelled* labelled(const std::vector<Labelled>& sizes, const std::string& label) {
-  const auto it = std::find_if(sizes.begin(), sizes.end(),
-                               [&](const Labelled& s) { return folded_name(s.label) == folded_name(label); });
-  return it == sizes.end() ? nullptr : &*it;
-}
-
-bool gives(const Item& item, std::string_view direction) {
-  return item.has("finished " + std::string(direction)) || item.has("cut " + std::string(direction));
-}
-
-std::string quantity_of(const Size& size, std::string_view direction) {
-  return (size.kind == Size::Kind::finished ? "finished " : "cut ") + std::string(direction);
-}
-
 }  // namespace
 
 void fill_size_table(const Filling& file, Project& project) {
@@ -304,79 +280,11 @@ void fill_size_table(const Filling& file, Project& project) {
   project.size_table = std::move(table);
   if (project.size.known()) choose(file, project, *project.size, at);
   for (const Item& piece : file.root.items("pieces"))
-    for (const Labelled& size : sizes_of_piece(piece))
+    for (const OfOneSize& size : sizes_of_piece(piece))
       if (!row_with(*project.size_table, size.label))
         report(file, {"pieces", clean_name(piece.plain("piece"))}, Severity::error, "size-unknown", size.item.entry()->key_at,
                "The table has no size " + size.label + "; it has " + listed(labels_of(*project.size_table)) + ".",
                "take this size out, or add its row to the table");
-}
-
-bool given_by_size(const Item& item, std::string_view direction) {
-  const std::vector<Labelled> sizes = sizes_of_piece(item);
-  return std::any_of(sizes.begin(), sizes.end(), [&](const Labelled& s) { return gives(s.item, direction); });
-}
-
-Size size_made(const Filling& file, const Item& item, const std::string& piece, std::string_view direction, Project& project) {
-  const Size own = own_size(item, direction);
-  if (!given_by_size(item, direction) || !project.size_choice) return own;
-  const std::vector<Labelled> sizes = sizes_of_piece(item);
-  const SizeChoice& choice = *project.size_choice;
-  const About about{"pieces", piece};
-  const auto missing = [&](const std::string& label, Severity severity, const std::string& rest, const std::string& hint) {
-    std::vector<std::string> given;
-    for (const Labelled& s : sizes)
-      if (gives(s.item, direction)) given.push_back(s.label);
-    report(file, about, severity, severity == Severity::hold ? "size-not-between" : "size-not-given",
-           item.at("by size")->key_at,
-           "The " + std::string(direction) + " of " + piece + " is given for " + listed(given) + ", not for " + label + rest, hint);
-  };
-  const auto of = [&](const std::string& label) {
-    const Labelled* size = labelled(sizes, label);
-    return size == nullptr ? Size{} : own_size(size->item, direction);
-  };
-  const auto readable = [](const Size& s) { return s.kind == Size::Kind::finished || s.kind == Size::Kind::cut; };
-  const auto written = [&](const std::string& label) {
-    const Labelled* size = labelled(sizes, label);
-    return size != nullptr && gives(size->item, direction);
-  };
-  Size made = of(choice.made);
-  if (choice.between_to.empty()) {
-    if (!written(choice.made))
-      missing(choice.made, Severity::error, ", which is made.",
-              "`" + choice.made + ": { finished " + std::string(direction) + ": … }` under its `by size`");
-    if (readable(made))
-      project.sized_pieces.push_back({piece, quantity_of(made, direction), made.value, made.value, made.value, made.at});
-    return made;
-  }
-  const Size upper = of(choice.between_to);
-  if (!written(choice.made) && !written(choice.between_to)) {
-    missing(choice.made + " nor " + choice.between_to, Severity::error, ", between which it is made.",
-            "both sizes under its `by size`");
-    return made;
-  }
-  if (!written(choice.made) || !written(choice.between_to)) {
-    const std::string there = written(choice.made) ? choice.made : choice.between_to;
-    missing(written(choice.made) ? choice.between_to : choice.made, Severity::hold,
-            ": it cannot be taken between them. That of " + there + " stands.", "both sizes under its `by size`");
-    made = written(choice.made) ? made : upper;
-    if (readable(made))
-      project.sized_pieces.push_back({piece, quantity_of(made, direction), made.value, made.value, made.value, made.at});
-    return made;
-  }
-  if (!readable(made) || !readable(upper)) return made;
-  if (made.kind != upper.kind) {
-    report(file, about, Severity::hold, "size-not-between", upper.at,
-           "The " + std::string(direction) + " of " + piece + " is " + (made.kind == Size::Kind::cut ? "cut" : "finished") + " for " +
-               choice.made + " and " + (upper.kind == Size::Kind::cut ? "cut" : "finished") + " for " + choice.between_to +
-               ": it cannot be taken between them. That of " + choice.between_to + " stands.",
-           "`finished " + std::string(direction) + "` for both, or `cut " + std::string(direction) + "` for both", {made.at});
-    project.sized_pieces.push_back({piece, quantity_of(upper, direction), upper.value, upper.value, upper.value, upper.at});
-    return upper;
-  }
-  const Length low = made.value;
-  made.value = between_rows(low, upper.value, choice.between);
-  project.sized_pieces.push_back({piece, quantity_of(made, direction), low, upper.value, made.value, made.at});
-  return made;
 }
 
 }  // namespace gownsheaf

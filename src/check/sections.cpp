@@ -1,19 +1,14 @@
 #include "check/sections.h"
 
+#include "diagnostics/message.h"
+
 namespace gownsheaf {
 
 void report(const Filling& file, const About& about, Severity severity, std::string code, const SourceSpan& at,
             std::string sentence, std::string hint, std::vector<SourceSpan> also) {
-  Diagnostic d;
-  d.code = std::move(code);
-  d.severity = severity;
-  d.at = at;
+  const bool girths_of_the_body = about.section == "measures" || about.section == "size";
+  Diagnostic d = message({about.item, std::string(about.section), "", girths_of_the_body}, severity, std::move(code), at, std::move(sentence), std::move(hint));
   d.also = std::move(also);
-  d.sentence = std::move(sentence);
-  d.hint = std::move(hint);
-  d.item = about.item;
-  d.section = std::string(about.section);
-  d.is_private = about.section == "measures" || about.section == "size";  // both hold girths of the body
   file.diag.add(std::move(d));
 }
 
@@ -50,6 +45,21 @@ std::string name_in(const Filling& file, const Item& item, std::string_view key,
   const Entry* e = item.at(key);
   if (e == nullptr || e->kind != Entry::Kind::text) return "";
   return file.names.find(sections, e->text).value_or("");
+}
+
+std::map<std::string, Given<Length>> girths_in(const Filling& file, const Entry* map) {
+  std::map<std::string, Given<Length>> girths;
+  if (map == nullptr || map->kind != Entry::Kind::block) return girths;
+  for (const Entry& e : map->children) {
+    const auto measure = file.names.find("measures", e.key);
+    const auto read = read_length(e.text, e.key);
+    if (!measure || e.kind != Entry::Kind::text) continue;
+    Given<Length> given;
+    if (read.ok()) given = Given<Length>::written(read.value().length, e.at);
+    if (e.text == kToMeasure) given.origin = Origin::to_measure;
+    girths.emplace(*measure, std::move(given));
+  }
+  return girths;
 }
 
 std::vector<Item> items_of_map(const Item& root, std::string_view section) {

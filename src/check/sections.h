@@ -44,6 +44,9 @@ void fill_strain(const Filling& file, Project& project);    // after the closure
 void fill_closures(const Filling& file, Project& project);  // after edges and notions
 void fill_plackets(const Filling& file, Project& project);  // after seams and edges
 void fill_pleats(const Filling& file, Project& project);
+void fill_drapery(const Filling& file, Project& project);
+// Last of all, when every section is settled and those that failed are empty.
+void add_pieces_made_for(const Filling& file, Project& project);
 void fill_work(const Filling& file, Project& project);
 void fill_print(const Filling& file, Project& project);
 void guess_from_pieces(Project& project);                   // garment, joined at waist, lining, what each cloth is used as
@@ -56,6 +59,14 @@ Size own_size(const Item& item, std::string_view direction);
 // The same with `by size` settled: what is given for the size that is made stands in place of the piece's own.
 Size size_made(const Filling& file, const Item& item, const std::string& piece, std::string_view direction, Project& project);
 bool given_by_size(const Item& item, std::string_view direction);
+// How many are made, and finished lengths of edges, with `by size` settled in the same way. `edges` are put into the piece.
+Given<Make> make_made(const Filling& file, const Item& item, const std::string& piece, Project& project);
+void edges_made(const Filling& file, const Item& item, Piece& piece, Project& project);
+Given<Make> make_of(const Filling& file, const Item& item);  // as the item's own keys have it
+void fill_edges(const Item& item, std::string_view key, std::map<std::string, Given<Length>>& edges);
+// The blocks under `by size` of a piece, in the file's order.
+struct OfOneSize { std::string label; Item item; };
+std::vector<OfOneSize> sizes_of_piece(const Item& item);
 
 // A message about one item of a section.
 struct About { std::string_view section; std::string item; };
@@ -67,6 +78,8 @@ Named named_of(const Filling& file, const Item& item, std::string_view section, 
 // Names in a list as they were first written where they were given; unknown ones are left out (the walk reported them).
 std::vector<std::string> names_in(const Filling& file, const Item& item, std::string_view key, std::string_view sections);
 std::string name_in(const Filling& file, const Item& item, std::string_view key, std::string_view sections);
+// Lengths under the names of measures; those that do not read were reported by the walk.
+std::map<std::string, Given<Length>> girths_in(const Filling& file, const Entry* map);
 std::vector<Item> items_of_map(const Item& root, std::string_view section);
 bool has_word(std::string_view name, std::string_view word);  // whole word, case ignored
 

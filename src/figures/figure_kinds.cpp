@@ -4,6 +4,7 @@
 #include "figures/figure_kinds_bones.h"
 #include "figures/figure_kinds_closing.h"
 #include "figures/figure_kinds_load.h"
+#include "figures/figure_kinds_yardage.h"
 #include "figures/figures.h"
 
 namespace gownsheaf {
@@ -32,6 +33,7 @@ const std::vector<FigureKind>& table() {
       {"size", "fraction", "ratio", kExact, kNone, "between-sizes", "how far the girth lies from the row below to the row above", true},
       {"size", "rows/LABEL/NAME", "length", kMark, kNone, "", "a measure of this size, as the table has it", false},
       {"size", "differences/LABEL", "length", kMark, kNone, "size-difference", "this size's girth less the girth held against it", true},
+      {"size", "pieces/PIECE/number made", "count", kExact, kNone, "", "how many of the piece the size that is made takes", false},
       {"size", "pieces/PIECE/QUANTITY", "length", kMark, kNone, "between-sizes", "what the piece takes from the size that is made", false},
       {"size", "pieces/PIECE/QUANTITY/LABEL", "length", kMark, kNone, "", "the same in one of two sizes between which it is made", true},
       {"girths", "body", "length", kMark, kNone, "all-round", "a measure of the body, its two sides put together", true},
@@ -81,6 +83,18 @@ const std::vector<FigureKind>& table() {
       {"pleats", "depth", "length", kPleat, kRemark, "pleats", "fold to inner fold", false},
       {"pleats", "visible", "length", kPleat, kRemark, "pleats", "what shows of each pleat", false},
       {"pleats", "fullness", "ratio", kExact, kNone, "pleats", "flat less plus, over finished", false},
+      {"pleats", "near edge", "length", kCut, kRecut, "pleats", "inverted at seams: cloth added to the first edge of each seam", false},
+      {"pleats", "far edge", "length", kCut, kRecut, "pleats", "inverted at seams: cloth added to the other edge of each seam", false},
+      {"pleats", "ridges", "count", kExact, kRemark, "gauging", "cartridge pleats: ridges in the run", false},
+      {"pleats", "stitch", "length", kPleat, kRemark, "gauging", "length of one stitch, re-divided so that the ridges are whole", false},
+      {"pleats", "quarter K/flat", "length", kPleat, kRemark, "gauging", "gathered runs: a quarter mark on the flat cloth, from the run's start", false},
+      {"pleats", "quarter K/edge", "length", kPleat, kRemark, "gauging", "where that mark lies on the finished edge", false},
+      {"pleats", "rows", "count", kExact, kRemark, "", "rows of gathering stitches", false},
+      {"pleats", "row gap", "length", kPleat, kRemark, "", "from one row of stitches to the next", false},
+      {"pleats", "closes to", "length", kPleat, kNone, "gauging", "the least width that the ridges can be drawn up to", false},
+      {"pleats", "cloths thick", "ratio", kExact, kNone, "waist-thickness", "cloths of one kind that lie on each other, on average", false},
+      {"pleats", "waist thickness", "length", kPleat, kNone, "waist-thickness", "thickness of the pleated edge at its seam", false},
+      {"pleats", "interlining stops", "length", kPleat, kRemark, "", "the interlining is cut away so far below the top", false},
       {"pleats", "mark K/fold", "length", kPleat, kRemark, "pleat-marks", "the fold line, from the run's start", false},
       {"pleats", "mark K/lay on", "length", kPleat, kRemark, "pleat-marks", "the line that the fold is laid to, from the run's start", false},
       {"pleats", "mark K/edge", "length", kPleat, kRemark, "pleat-marks", "where the fold lies after pleating, from the run's start", false},
@@ -107,6 +121,7 @@ const std::vector<FigureKind>& table() {
       {"skirt", "hem depth", "length", kMark, kNone, "", "depth of the hem", false},
       {"skirt", "hem round", "length", kMark, kNone, "joined-round", "length of the hem edge", false},
     };
+    for (const FigureKind& kind : yardage_figure_kinds()) all.push_back(kind);
     for (const FigureKind& kind : closing_figure_kinds()) all.push_back(kind);
     for (const FigureKind& kind : bone_figure_kinds()) all.push_back(kind);
     for (const FigureKind& kind : load_figure_kinds()) all.push_back(kind);

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "diagnostics/diagnostics.h"
+#include "figures/breadth_plans.h"
 #include "figures/closing_plans.h"
 #include "figures/fitting_plans.h"
 #include "figures/say_parts.h"
@@ -27,6 +28,8 @@ struct CutPiece {
   Length seam, hem, top;
   SourceSpan at;
   std::string key;                // figures below it: key + "/cut width", "/cut length", "/copies"
+  std::string part_of;            // of a part of a pieced panel: the piece as the maker named it; else ""
+  const std::string& as_named() const { return part_of.empty() ? piece : part_of; }
 };
 
 // A piece where it lies. The cloth's length runs along x from its first end, its width along y from the outer edge of one
@@ -53,6 +56,7 @@ struct LayPlan {
   Length needed;                  // with shrinkage and straightening, rounded up to the shop step
   std::optional<Length> bought;   // sum
   std::optional<Length> spare;    // bought - needed (negative = short)
+  std::vector<BreadthPlan> breadths;  // how panels wider than the cloth are joined, and where repeats fall
   bool fits_bought = true;        // every piece laid on what was bought
 };
 

@@ -13,7 +13,7 @@ namespace gownsheaf::nest {
 namespace {
 
 struct Choice { Length along, across; Pose pose; };  // one way to lie
-struct Item { int part, copy; };
+struct Item { int part, copy, wish = -1; };  // wish: the choice it is to lie by, -1 = whichever ends first
 
 std::vector<Choice> choices_of(const Part& part) {
   const Box box = bounds(part.outline);
@@ -84,6 +84,7 @@ class Search {
     return result;
   }
 
+  int ways_to_lie(const Item& item) const { return static_cast<int>(choices_[static_cast<std::size_t>(item.part)].size()); }
   void idle() { ++work_; }
   std::int64_t work() const { return work_; }
 
@@ -98,7 +99,9 @@ class Search {
       std::optional<Spot> best;
       Wanted best_wanted;
       const Choice* best_choice = nullptr;
+      const bool wished = item.wish >= 0 && item.wish < static_cast<int>(choices_[p].size());
       for (const Choice& choice : choices_[p]) {
+        if (wished && &choice != &choices_[p][static_cast<std::size_t>(item.wish)]) continue;
         Wanted wanted{choice.along, choice.across, part.fixed_y, std::nullopt, std::nullopt};
         if (part.lattice) {
           wanted.lattice_step = part.lattice->step;
@@ -151,7 +154,7 @@ std::vector<std::vector<Item>> first_orders(const Request& r) {
   std::vector<Box> box;
   for (std::size_t p = 0; p < r.parts.size(); ++p) {
     box.push_back(bounds(r.parts[p].outline));
-    for (int c = 0; c < r.parts[p].copies; ++c) items.push_back({static_cast<int>(p), c});
+    for (int c = 0; c < r.parts[p].copies; ++c) items.push_back({static_cast<int>(p), c, -1});
   }
   const auto by = [&](auto key) {
     std::vector<Item> order = items;
@@ -204,6 +207,8 @@ Lay lay_rectangles(const Request& request) {
     // Nothing better for a while: start again from an order thrown anew.
     if (since_better > 25 * static_cast<int>(order.size())) {
       for (std::size_t i = order.size(); i-- > 1;) std::swap(order[i], order[any(i + 1)]);
+      for (Item& item : order)
+        if (const int ways = search.ways_to_lie(item); ways > 1) item.wish = static_cast<int>(any(static_cast<std::size_t>(ways) + 1)) - 1;
       by_end = dice() % 2 == 0;
       current = search.pass(order, by_end);
       since_better = 0;
@@ -213,7 +218,16 @@ Lay lay_rectangles(const Request& request) {
     ++since_better;
     std::vector<Item> next = order;
     const std::size_t a = any(next.size()), b = any(next.size());
-    if (dice() % 2 == 0) {
+    const int ways = search.ways_to_lie(next[a]);
+    const bool turn_one = ways > 1 && dice() % 2 == 0;  // where quarter turns are allowed, how a part lies is searched as well
+    if (turn_one) {
+      const int wish = static_cast<int>(any(static_cast<std::size_t>(ways) + 1)) - 1;
+      if (wish == next[a].wish) {
+        search.idle();
+        continue;
+      }
+      next[a].wish = wish;
+    } else if (dice() % 2 == 0) {
       std::swap(next[a], next[b]);
     } else {
       const Item moved = next[a];
@@ -221,7 +235,7 @@ Lay lay_rectangles(const Request& request) {
       next.insert(next.begin() + static_cast<std::ptrdiff_t>(b), moved);
     }
     const bool next_by_end = dice() % 8 == 0 ? !by_end : by_end;
-    if (order[a].part == order[b].part && next_by_end == by_end) {
+    if (!turn_one && order[a].part == order[b].part && order[a].wish == order[b].wish && next_by_end == by_end) {
       search.idle();  // swapping two copies of one part changes nothing
       continue;
     }

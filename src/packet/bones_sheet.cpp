@@ -49,7 +49,7 @@ Table channels(const PacketInput& input, const FigureText& text) {
     const std::string key = "bones/" + bone.named.name + "/";
     Row row;
     row.cells.push_back({tick_box()});
-    row.cells.push_back({bold(bone.named.name)});
+    row.cells.push_back({bold(bone.named.name) + text.then_was(key + "bone length")});
     row.cells.push_back({where(bone)});
     row.cells.push_back({words(text.value(key + "number"))});
     row.cells.push_back({text.has(key + "channel length") ? text.cell(key + "channel length", false) : words("\u2013")});

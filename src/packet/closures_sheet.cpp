@@ -117,7 +117,7 @@ class ClosuresSheet {
       row.cells.push_back({text_.cell(key_ + "fastener " + number, true)});
       if (!plan_.other_side.empty()) row.cells.push_back({text_.cell(key_ + "other side " + number, true)});
       if (hooked) row.cells.push_back({words(hook_side(f.other_way))});
-      row.cells.push_back({f.level.empty() ? Text{} : bold(f.level)});
+      row.cells.push_back({(f.level.empty() ? Text{} : bold(f.level)) + text_.then_was(key_ + "fastener " + number)});
       table.rows.push_back(std::move(row));
     }
     return table;
@@ -144,7 +144,7 @@ class ClosuresSheet {
       const std::string& side = plan_.cut_sides[i];
       const bool under = side == "under side" || (plan_.cut_sides.size() == 2 && i == 1);
       Row row;
-      row.cells.push_back({words(capital(side))});
+      row.cells.push_back({words(capital(side)) + text_.then_was(key_ + "cut past meeting line/" + side)});
       row.cells.push_back({text_.cell(key_ + "cut past meeting line/" + side, true)});
       row.cells.push_back({text_.cell(key_ + (under ? "underlap" : "lap"), false)});
       row.cells.push_back({text_.cell(key_ + (faced ? "seam with facing" : "turn back"), false)});
@@ -170,11 +170,16 @@ class ClosuresSheet {
           sentence_text(in_unit_of(" free to tie, 2 in sewn down beneath the edge, 1/2 in hemmed; ", text_.shown_in()), false) + text_.checking(key_ + "tape length") + words(" of tape in all."));
     if (has("lace length")) add(words(plan_.fasten == "lacing" ? "Lace, edges " : "Cord: ") + (has("gap") ? length("gap") + words(" apart: ") : Text{}) + length("lace length") + words("."));
     if (has("backing width") && closure_ != nullptr)
-      add(words("Back the edge with a strip of " + *closure_->backed_with + ", ") + length("backing width") + words(" wide, on the straight grain, top to foot."));
+      add(words("Back the edge with a strip of " + *closure_->backed_with + ", ") + length("backing width") + words(" wide, on the straight grain, top to foot" + where_cut("backing") + "."));
     if (has("guard width") && closure_ != nullptr)
-      add(words("A guard of " + closure_->guard->from + ", ") + length("guard width") + words(" wide when finished, lies behind it; it is no piece of the cutting list unless you wrote it as one."));
+      add(words("A guard" + (closure_->guard->from.empty() ? "" : " of " + closure_->guard->from) + ", ") + length("guard width") + words(" wide when finished, lies behind it" + where_cut("guard") + "."));
     if (has("stitches each") && plan_.fasten.rfind("hooks", 0) == 0) add(words(text_.value(key_ + "stitches each") + "\u00A0stitches hold each half."));
     return out;
+  }
+
+  std::string where_cut(const std::string& strip) const {
+    const std::string name = plan_.closure + " " + strip;
+    return input_.project.piece(name) != nullptr ? "; the cutting list has it as " + name : "";
   }
 
   Table comparison() const {

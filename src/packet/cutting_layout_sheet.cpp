@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "packet/breadth_drawing.h"
 #include "packet/lay_drawing.h"
 #include "packet/sheets.h"
 #include "packet/wording.h"
@@ -151,6 +152,33 @@ Text cut_in_steps(const PacketInput& input, const LayPlan& plan) {
   return words(numbers.size() == 1 ? " It is cut in step\u00A0" + numbers[0] + "." : " It is cut in steps " + listed(numbers) + ".");
 }
 
+std::string joins_in_words(std::int64_t joins) { return joins == 0 ? "no joins" : counted(joins, "join", "joins"); }
+
+// A lining or interlining narrower than the shell: each way to join it, with its cloth and its joins.
+void say_ways(const LayPlan& plan, const FigureText& text, Sheet& sheet) {
+  for (const CutPiece& c : plan.cut) {
+    const std::string key = "pieces/" + c.as_named() + "/" + c.cloth;
+    if (!text.has(key + "/in pleats/cloth") || (!c.part_of.empty() && &c != &*std::find_if(plan.cut.begin(), plan.cut.end(), [&](const CutPiece& o) {
+          return o.as_named() == c.as_named(); })))
+      continue;
+    Text said = bold(capital(c.as_named())) + words(" is narrower than the shell\u2019s breadths. Joins inside pleats: ") +
+                text.measured(key + "/in pleats/cloth") + words(", " + joins_in_words(text.count(key + "/in pleats/joins"))) +
+                words(". Its seams over the shell\u2019s: ") + text.measured(key + "/by breadths/cloth") +
+                words(", " + joins_in_words(text.count(key + "/by breadths/joins")));
+    if (text.has(key + "/turned/cloth"))
+      said = said + words(". Turned, its length round the skirt: ") + text.measured(key + "/turned/cloth") + words(", no joins");
+    sheet.blocks.push_back(paragraph(said + words("."), true));
+  }
+}
+
+void say_chart(const LayPlan& plan, const FigureText& text, Sheet& sheet) {
+  const std::string key = "cloths/" + plan.cloth;
+  if (!text.has(key + "/envelope length")) return;
+  Text said = words("The envelope asks ") + text.measured(key + "/envelope length") + words(" at ") + text.measured(key + "/envelope width");
+  if (text.has(key + "/by the chart")) said = said + words("; the width chart makes that ") + text.measured(key + "/by the chart") + words(" of this cloth");
+  sheet.blocks.push_back(paragraph(said + words(". The chart is an average; the lay above is of these pieces."), true));
+}
+
 }  // namespace
 
 Sheet cutting_layout_sheet(const PacketInput& input, const LayPlan& plan) {
@@ -171,6 +199,10 @@ Sheet cutting_layout_sheet(const PacketInput& input, const LayPlan& plan) {
       words("Measure from the cut end and from the lower edge of the drawing, to the nearest corner of each piece. The "
             "thin line along each edge is the selvage."), true}, true));
   sheet.blocks.push_back(block(placing_table(plan, strips, pinned_up(input), text)));
+  if (!plan.breadths.empty()) sheet.blocks.push_back(heading("Joins and repeats"));
+  for (const BreadthPlan& breadth : plan.breadths) sheet.blocks.push_back(block(draw_breadth(breadth, text, input.typesetter)));
+  say_ways(plan, text, sheet);
+  say_chart(plan, text, sheet);
   return sheet;
 }
 

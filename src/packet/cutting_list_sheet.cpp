@@ -35,6 +35,10 @@ Text words_of(const CutPiece& c, const FigureText& text) {
     if (!out.empty()) out = out + condensed("; ");
     out = out + more;
   };
+  for (const char* what : {"copies", "cut width", "cut length"}) {
+    const Text was = text.was(c.key + "/" + what);
+    if (!was.empty()) add(condensed(std::string(what) + " ") + was);
+  }
   if (c.on_fold && text.has(c.key + "/half width")) {
     add(condensed("on the fold, ") + text.drawn(c.key + "/half width") + condensed(" to the edge"));
   } else if (c.on_fold) {
@@ -43,7 +47,7 @@ Text words_of(const CutPiece& c, const FigureText& text) {
   if (c.full_width) add(condensed("selvage to selvage"));
   if (c.grain == "bias" || c.grain == "across") add(condensed("grain " + c.grain));
   if (!c.allowances.empty()) add(sentence_text(c.allowances, false, Face::condensed));
-  const Figure* seam = text.figures().find("pieces/" + c.piece + "/seam allowance");
+  const Figure* seam = text.figures().find("pieces/" + c.as_named() + "/seam allowance");
   if (seam != nullptr && seam->standing) out = out + condensed(", maker\u2019s default");
   return out;
 }

@@ -142,6 +142,30 @@ Text FigureText::marked(std::string_view key, Text text) const {
   return text;
 }
 
+Text FigureText::was(std::string_view key) const {
+  if (changes_ == nullptr || !changes_->touches(key)) return {};
+  const Figure* f = figures_->find(key);
+  if (f == nullptr || hidden(*f)) return {};
+  for (const Change& c : changes_->all) {
+    if (c.key != key || !c.was || (c.is_private && !private_shown_)) continue;
+    const Text value = std::holds_alternative<Length>(c.was->value)
+                           ? length_in(Face::condensed, length_text(*c.was, shown_in_), Inline::Size::as_text)
+                           : condensed(plain_text(*c.was, shown_in_));
+    return marked(key, condensed("changed, was\u00A0") + value);
+  }
+  return {};
+}
+
+Text FigureText::then_was(std::string_view key) const {
+  const Text old = was(key);
+  return old.empty() ? old : words(" ") + old;
+}
+
+Text FigureText::was_after(std::string_view key) const {
+  const Text old = was(key);
+  return old.empty() ? old : condensed(", ") + old;
+}
+
 Text FigureText::rests_on(std::string_view key) const {
   const Figure* f = figures_->find(key);
   if (f == nullptr || hidden(*f)) return {};
@@ -154,16 +178,16 @@ Text FigureText::measured(std::string_view key) const {
   const Figure* f = figures_->find(key);
   if (f == nullptr) return words(kFigureAbsent);
   if (hidden(*f)) return words(kLeftOut);
-  if (!std::holds_alternative<Length>(f->value)) return marked(key, bold(plain_text(*f, shown_in_)) + rests_on(key));
-  return marked(key, gownsheaf::measured(length_text(*f, shown_in_)) + rests_on(key));
+  if (!std::holds_alternative<Length>(f->value)) return marked(key, bold(plain_text(*f, shown_in_)) + rests_on(key)) + was_after(key);
+  return marked(key, gownsheaf::measured(length_text(*f, shown_in_)) + rests_on(key)) + was_after(key);
 }
 
 Text FigureText::checking(std::string_view key) const {
   const Figure* f = figures_->find(key);
   if (f == nullptr) return words(kFigureAbsent);
   if (hidden(*f)) return words(kLeftOut);
-  if (!std::holds_alternative<Length>(f->value)) return marked(key, words(plain_text(*f, shown_in_)) + rests_on(key));
-  return marked(key, gownsheaf::checking(length_text(*f, shown_in_)) + rests_on(key));
+  if (!std::holds_alternative<Length>(f->value)) return marked(key, words(plain_text(*f, shown_in_)) + rests_on(key)) + was_after(key);
+  return marked(key, gownsheaf::checking(length_text(*f, shown_in_)) + rests_on(key)) + was_after(key);
 }
 
 Text FigureText::drawn(std::string_view key, Inline::Size size, Face face) const {

@@ -50,6 +50,11 @@ class FigureText {
   // figure is another since the older packet.
   Text marked(std::string_view key, Text text) const;
 
+  // "changed, was 13 in" when the older packet had another figure there; else empty. `measured` and `checking` say it
+  // themselves; a table says it in a column of words.
+  Text was(std::string_view key) const;
+  Text then_was(std::string_view key) const;  // the same after a blank, to follow a name
+
   // ", guessed" or " maker's default" as the figure's cell or sentence needs it; empty when it rests on neither.
   Text rests_on(std::string_view key) const;
   // A step's words with its figures set in: the act measured and bold, a reason checking and condensed.
@@ -59,6 +64,7 @@ class FigureText {
 
  private:
   Text say(const Say& parts, Face words_face, bool to_measure) const;
+  Text was_after(std::string_view key) const;  // with a comma before it
   bool hidden(const Figure& figure) const { return figure.is_private && !private_shown_; }
   const Figures* figures_;
   ShownIn shown_in_;

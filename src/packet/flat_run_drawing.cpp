@@ -88,7 +88,8 @@ Drawing draw_flat_run(const PleatPlan& plan, const FigureText&, const Typesetter
   for (const PleatPlan& p : parts) together += p.flat;
 
   Drawing out;
-  const Length words = words_over(out.items, "Flat, right side up. Grey goes under. Bring each full line onto its dashed line.", typesetter);
+  const Length words = words_over(out.items, plan.kind == "tucks" ? "Flat. Grey stands out as the tuck. Sew each full line to its dashed line."
+                                                                    : "Flat, right side up. Grey goes under. Bring each full line onto its dashed line.", typesetter);
   FlatStrip strip;
   strip.top = words + pt(22);
   strip.high = pt(t.text + 10);

@@ -10,21 +10,26 @@ namespace gownsheaf {
 std::vector<Stretch> folded_path(const PleatPlan& plan) {
   std::vector<Stretch> path;
   Length flat{}, edge{};
+  int pleat = 0, nth = 0;  // the fold's place in its pleat
   for (const PleatMark& m : plan.marks) {
     const Length start = std::min(m.fold, m.lay_on);
     const Length depth = (std::max(m.fold, m.lay_on) - start).times(1, 2);
     const Length seen = start - flat;
     const bool fold_first = m.fold < m.lay_on;
+    nth = m.pleat == pleat ? nth + 1 : 0;
+    pleat = m.pleat;
+    // Of the two folds on each side of a double box pleat the outer one lies below.
+    const int below = plan.kind == "double box" && (nth == 0 || nth == 3) ? 2 : 0;
     if (!seen.is_zero()) {
       path.push_back({edge, edge + seen, 0});
       edge += seen;
     }
     if (fold_first) {
-      path.push_back({edge, edge - depth, 1});
-      path.push_back({edge - depth, edge, 2});
+      path.push_back({edge, edge - depth, below + 1});
+      path.push_back({edge - depth, edge, below + 2});
     } else {
-      path.push_back({edge, edge + depth, 2});
-      path.push_back({edge + depth, edge, 1});
+      path.push_back({edge, edge + depth, below + 2});
+      path.push_back({edge + depth, edge, below + 1});
     }
     flat = std::max(m.fold, m.lay_on);
   }

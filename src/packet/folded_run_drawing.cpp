@@ -144,7 +144,7 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
   const FoldedStyle style = style_of(plan, scale);
 
   Drawing out;
-  const Length words = words_over(out.items, "Folded, from above, at " + scale_name(scale) +
+  const Length words = words_over(out.items, std::string(plan.kind == "tucks" ? "Sewn, seen from its end, right side below, at " : "Folded, from above, at ") + scale_name(scale) +
                                                  " along the edge. Layers drawn apart.", typesetter);
   const Length numbers = words + pt(size + 4), top = numbers + pt(8);
   Length low = top;
@@ -176,7 +176,7 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
                                size, Label::Across::middle));
         }
       }
-      if (s.layer == 1) {
+      if (s.layer % 2 == 1) {
         deep = Dimension{a, b, figure_text.drawn("pleats/" + plan.run + "/depth") + condensed(" deep")};
         ++mark;
       }

@@ -46,6 +46,18 @@ void place(LabelPlan& labels, const std::vector<Line>& lines, const Box& box, do
   }
 }
 
+void place_upright(LabelPlan& labels, const Text& text, const Box& box, double size, bool on_white) {
+  Label label;
+  label.text = text;
+  label.at = {box.x + box.width.times(1, 2), box.y + box.height.times(1, 2)};
+  label.across = Label::Across::middle;
+  label.up = Label::Up::middle;
+  label.size = size;
+  label.angle = 90;
+  label.on_white = on_white;
+  labels.in_order.push_back(label);
+}
+
 // Along the cloth, head toward the piece's top: at the left, or at the right for a piece laid the other way up. A piece
 // laid a quarter round has its arrow upright.
 void draw_grain(std::vector<DrawingItem>& grain, const Box& box, Length y) {
@@ -123,15 +135,7 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
   for (const double s : {small, t.smallest}) {
     const Length long_name = labels.typesetter.width(named, s);
     if (box.width < pt(s + kRoomDown) || box.height < long_name + pt(kRoomAcross)) continue;
-    Label label;
-    label.text = named;
-    label.at = {box.x + box.width.times(1, 2), box.y + box.height.times(1, 2)};
-    label.across = Label::Across::middle;
-    label.up = Label::Up::middle;
-    label.size = s;
-    label.angle = 90;
-    label.on_white = folded;
-    labels.in_order.push_back(label);
+    place_upright(labels, named, box, s, folded);
     return;
   }
   ++labels.count;
@@ -160,17 +164,8 @@ void label_left_over(LabelPlan& labels, const std::string& key, const Box& box) 
     return;
   }
   const Text upright = condensed("left over ") + figures;
-  if (box.width >= pt(size + kRoomDown) && box.height >= labels.typesetter.width(upright, size) + pt(kRoomAcross)) {
-    Label label;
-    label.text = upright;
-    label.at = {box.x + box.width.times(1, 2), box.y + box.height.times(1, 2)};
-    label.across = Label::Across::middle;
-    label.up = Label::Up::middle;
-    label.size = size;
-    label.angle = 90;
-    label.on_white = true;
-    labels.in_order.push_back(label);
-  }
+  if (box.width >= pt(size + kRoomDown) && box.height >= labels.typesetter.width(upright, size) + pt(kRoomAcross))
+    place_upright(labels, upright, box, size, true);
 }
 
 }  // namespace gownsheaf

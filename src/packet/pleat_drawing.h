@@ -26,7 +26,7 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
 // The folded run as a list of stretches along the finished edge: for the drawing and its laws.
 struct Stretch {
   Length from, to;  // finished positions; from > to: the cloth runs back
-  int layer = 0;    // 0 seen, 1 turned under, 2 lowest
+  int layer = 0;    // 0 seen, 1 turned under, 2 below it; 3 and 4: the second fold of a double box pleat
 };
 std::vector<Stretch> folded_path(const PleatPlan& plan);
 

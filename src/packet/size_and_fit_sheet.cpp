@@ -60,7 +60,7 @@ Table girths(const PacketInput& input, const std::vector<std::string>& names, co
   for (const std::string& name : names) {
     const std::string key = "girths/" + name;
     Row line;
-    line.cells.push_back({words_in(Face::bold, capital(name))});
+    line.cells.push_back({words_in(Face::bold, capital(name)) + text.then_was(key + "/finished")});
     line.cells.push_back({text.cell(text.has(key + "/body") ? key + "/body" : "measures/" + name, false)});
     line.cells.push_back({text.cell(key + "/ease", false)});
     line.cells.push_back({text.cell(key + "/finished", true)});

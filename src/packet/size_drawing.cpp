@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "packet/run_parts.h"
 #include "packet/sheets.h"
 #include "packet/wording.h"
 #include "project/sizes.h"
@@ -12,16 +13,6 @@ namespace {
 constexpr double kWide = 486, kNames = 74;  // names of the girths stand at the left
 constexpr double kBeside = 66;              // room for the words beside an upright at either end
 constexpr std::size_t kLongTable = 6;       // rows; of a longer one only those near the girth are drawn
-
-Label place(Text text, Point at, double size, Label::Across across, Label::Up up = Label::Up::base) {
-  Label label;
-  label.text = std::move(text);
-  label.at = at;
-  label.size = size;
-  label.across = across;
-  label.up = up;
-  return label;
-}
 
 // Names of the sizes over their ticks, each where it has room.
 void name_sizes(std::vector<DrawingItem>& items, const GirthLine& girth, const GirthScale& scale, Length y,
@@ -34,7 +25,7 @@ void name_sizes(std::vector<DrawingItem>& items, const GirthLine& girth, const G
     const Text name = condensed(label);
     const Length half = typesetter.width(name, size).times(1, 2);
     if (x - half < free_from) continue;
-    items.push_back(place(name, {x, y - pt(9)}, size, Label::Across::middle));
+    items.push_back(put(name, {x, y - pt(9)}, size, Label::Across::middle));
     free_from = x + half + pt(3);
   }
 }
@@ -45,7 +36,7 @@ void draw_line(std::vector<DrawingItem>& items, const GirthLine& girth, const Gi
   const std::string key = "girths/" + girth.name;
   const std::string body = text.has(key + "/body") ? key + "/body" : "measures/" + girth.name;
   items.push_back(line({pt(kNames), y}, {pt(kWide), y}, 0.7));
-  items.push_back(place(words_in(Face::bold, capital(girth.name)), {Length{}, y}, t.text, Label::Across::left, Label::Up::middle));
+  items.push_back(put(words_in(Face::bold, capital(girth.name)), {Length{}, y}, t.text, Label::Across::left, Label::Up::middle));
   name_sizes(items, girth, scale, y, typesetter);
 
   const Length foot = y + pt(12), first = foot + pt(t.length), second = first + pt(t.text + 4);
@@ -58,19 +49,19 @@ void draw_line(std::vector<DrawingItem>& items, const GirthLine& girth, const Gi
     white.ink = Ink::white;
     items.push_back(white);
     items.push_back(outline(upright, 1.4));
-    items.push_back(place(condensed("finished ") + text.drawn(key + "/finished", Inline::Size::as_text, Face::condensed_bold),
+    items.push_back(put(condensed("finished ") + text.drawn(key + "/finished", Inline::Size::as_text, Face::condensed_bold),
                         {smaller ? x - pt(1) : x + pt(1), first}, t.text, smaller ? Label::Across::right : Label::Across::left));
   }
   if (girth.body) {
     const Length x = scale.x_of(*girth.body);
     items.push_back(line({x, y - pt(5)}, {x, foot}, 2.0));
     const bool beside_right = smaller;
-    items.push_back(place(condensed("body ") + text.drawn(body, Inline::Size::as_text, Face::condensed_bold),
+    items.push_back(put(condensed("body ") + text.drawn(body, Inline::Size::as_text, Face::condensed_bold),
                         {beside_right ? x + pt(1) : x - pt(6), first}, t.text, beside_right ? Label::Across::left : Label::Across::right));
   }
   if (girth.body && girth.finished) {
     const Length middle = (scale.x_of(*girth.body) + scale.x_of(*girth.finished)).times(1, 2);
-    items.push_back(place(condensed("ease ") + text.drawn(key + "/ease", Inline::Size::as_text, Face::condensed_bold), {middle, second},
+    items.push_back(put(condensed("ease ") + text.drawn(key + "/ease", Inline::Size::as_text, Face::condensed_bold), {middle, second},
                         t.text, Label::Across::middle));
   }
 }

@@ -46,11 +46,12 @@ struct SizeChoice {
   bool halfway = false;                 // as near to the one row as to the other
 };
 
-// A size of a piece that was taken from its `by size`.
+// What was taken from a piece's `by size`.
 struct SizedPiece {
-  std::string piece, quantity;          // "finished width"
+  std::string piece, quantity;          // "finished width", "length of side", "number made"
   Length of_made, of_upper, made;       // of_upper: the same as of_made when one row is made
   SourceSpan at;
+  std::optional<std::int64_t> number;   // of "number made": single pieces; the lengths are then nothing
 };
 
 struct Finding {

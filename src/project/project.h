@@ -37,6 +37,7 @@ std::string_view word_for(LayRule r);
 
 struct BoughtLength { Length length; std::optional<Length> width; std::optional<Day> arrives; SourceSpan at; };
 struct Remnant { Named named; Length width, length; };
+struct EnvelopeSays { Length length, width; SourceSpan at; };  // what a bought pattern asks: this much, this wide
 struct Repeat { std::optional<Length> along, across; bool half_drop = false; SourceSpan at; };
 
 struct Cloth {
@@ -59,6 +60,9 @@ struct Cloth {
   Given<bool> sheer, old;         // old: of unknown past
   Given<std::string> surface;     // plain | raised
   Given<Span> burn_test;          // what a flame took to run along a strip, in the maker's own test
+  Given<std::string> stiffness;   // limp | soft | crisp | stiff | board
+  Given<Length> overhang;         // how far a strip reaches over an edge before it has bent down to 41.5 degrees
+  std::optional<EnvelopeSays> envelope_says;
   Length usable_width() const;    // width less both selvages, before shrinkage across
 };
 
@@ -89,6 +93,14 @@ struct Size {  // one direction of a piece
   SourceSpan at;
 };
 
+struct Joining {                 // of a piece that may be pieced
+  std::optional<std::int64_t> joins;    // at most
+  bool clear_of_centre = false;
+  std::vector<std::string> clear_of;    // edges
+  Length clear_from_edge;               // no join nearer to a long side
+  SourceSpan at;
+};
+
 struct Piece {
   Named named;
   Given<PartOf> part_of;
@@ -101,11 +113,14 @@ struct Piece {
   Given<LayRule> lay;             // absent = the cloth's
   Given<Length> seam_allowance, hem, top;
   Given<bool> may_be_pieced;
+  Joining joining;
+  Given<Length> lining_longer_by;
   std::map<std::string, Given<Length>> edges;            // finished lengths, "side"
   std::map<std::string, Given<Length>> edge_allowances;  // where an edge has its own
+  std::string made_for;           // "front closing", "hem": a strip that another section asks for; "" = the maker's own piece
 };
 
-struct Seam { Named named; std::vector<std::string> joins; Given<Length> length; std::string kind; std::int64_t number = 1; };
+struct Seam { Named named; std::vector<std::string> joins; Given<Length> length; std::string kind; std::int64_t number = 1; Given<Length> ease_in, left_open; };
 struct EdgeLine { Named named; std::vector<std::string> of; Given<Length> length; std::string kind; std::int64_t number = 1; std::string shape, finish; Given<Length> ease_to_draw; };
 struct Round {
   Named named;
@@ -132,6 +147,8 @@ struct PleatRun {
   bool half = false;                  // sizes and count are of one half; the other mirrors it
   Given<Toward> toward;
   Given<Length> begins_at, marks_to;
+  Given<Length> stitch, row_gap, interlining_stops;  // stitch, rows: cartridge and gathers
+  Given<std::int64_t> rows;
 };
 
 struct SkirtHem { Given<Length> depth; std::string faced_with, stiffened_with, braid; };
@@ -142,6 +159,13 @@ struct Skirt {
   Given<Length> clears_floor_by;
   Given<Mass> weighs;                 // on a scale; replaces the estimate
   std::optional<SkirtHem> hem;
+};
+
+struct Drapery {
+  Named named;
+  std::string kind, held;             // words; held: fixed | tacked | detachable
+  std::vector<std::string> of;        // pieces
+  std::string cut_on, foundation;     // straight | bias; cloth beneath, "" = none or not said
 };
 
 struct DoneStep { std::string step; std::optional<Day> day; SourceSpan at; };
@@ -187,6 +211,7 @@ struct Project {
   std::vector<Round> rounds;
   std::vector<PleatRun> pleats;
   std::optional<Skirt> skirt;
+  std::vector<Drapery> drapery;
   std::vector<Closure> closures;
   std::vector<Placket> plackets;
   std::vector<Bone> bones;

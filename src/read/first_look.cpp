@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "read/findings.h"
+#include "read/missing_colon.h"
 
 namespace gownsheaf {
 namespace {
@@ -167,7 +168,7 @@ class FirstLook {
       // Text at the very column where keys follow: keys too, whose colons were forgotten.
       for (std::size_t i = block.own_line->line; i < line_; ++i) {
         const std::size_t from = next_text(lines_.line(i), 0);
-        if (from < lines_.line(i).size()) colon_missing(i, from);
+        if (from < lines_.line(i).size()) report_missing_colon(found_, {i, from});
       }
       block.own_line.reset();
       open_.push_back({.column = at, .is_list = false});
@@ -273,7 +274,7 @@ class FirstLook {
       Block& block = open_.back();
       if (block.value != Value::text) return;
       block.own_line = Place{line_, at};
-      if (word_without_space(line, at, true)) colon_missing(line_, at);
+      if (word_without_space(line, at, true)) report_missing_colon(found_, {line_, at});
       return;
     }
     const auto closed = close_deeper(at);
@@ -289,47 +290,12 @@ class FirstLook {
       return;
     }
     if (closed && (open_.empty() || open_.back().column < at)) open_.push_back(closed_);
-    colon_missing(line_, at);
+    report_missing_colon(found_, {line_, at});
     if (open_.empty() || open_.back().column < at) open_.push_back({.column = at, .is_list = false, .line = line_});
     end_list_at(at);
     open_.back().value = Value::empty;
     open_.back().word = line.substr(at);
     open_.back().line = line_;
-  }
-
-  // "bust:36 in": letters and spaces up to a colon that has no space after it, but no web address.
-  static std::optional<std::size_t> word_without_space(std::string_view line, std::size_t at, bool number_only) {
-    const std::size_t colon = line.find(':', at);
-    if (colon == line.npos || colon == at || colon + 1 >= line.size()) return std::nullopt;
-    for (std::size_t i = at; i < colon; ++i)
-      if (line[i] != ' ' && line[i] != '-' && !((line[i] | 32) >= 'a' && (line[i] | 32) <= 'z') &&
-          static_cast<unsigned char>(line[i]) < 0x80)
-        return std::nullopt;
-    if (line[colon + 1] == '/' || is_blank(line[colon + 1])) return std::nullopt;
-    if (number_only && !(line[colon + 1] >= '0' && line[colon + 1] <= '9')) return std::nullopt;
-    return colon;
-  }
-
-  void colon_missing(std::size_t i, std::size_t at) {
-    const std::string_view line = lines_.line(i);
-    std::size_t end = at;
-    for (std::size_t k = at; k < line.size() && next_text(line, k) < line.size(); ++k)
-      if (!is_blank(line[k])) end = k + 1;
-    const std::string_view seen = line.substr(at, end - at);
-    if (const auto colon = word_without_space(line, at, false)) {
-      found_.report("no-space", {i, at}, seen.size(), named(seen) + " is one word without a space after the colon.",
-                    named(std::string(line.substr(at, *colon - at)) + ": " +
-                          std::string(line.substr(*colon + 1, end - *colon - 1))));
-    } else {
-      // Where the value begins is a guess: at the first figure, else at the last word.
-      std::size_t cut = seen.find_first_of("0123456789");
-      if (cut == seen.npos || cut == 0 || seen[cut - 1] != ' ') cut = seen.rfind(' ') + 1;
-      const std::string hint = cut == 0
-                                   ? named(std::string(seen) + ":")
-                                   : named(std::string(seen.substr(0, cut - 1)) + ": " + std::string(seen.substr(cut)));
-      found_.report("no-colon", {i, at}, seen.size(), named(seen) + " has no colon.", hint);
-    }
-    found_.add_colon_after(i);
   }
 
   // What follows a key's colon, a dash, or stands on a line of its own below a key.

@@ -135,17 +135,19 @@ Json pleats_json(const Plans& plans, const JsonScope& scope) {
     Json json{{"run", run.run},
               {"kind", run.kind},
               {"half", run.half},
-              {"count", run.count},
               {"flat", lengths.pleat(run.flat)},
               {"finished", lengths.pleat(run.finished)},
-              {"depth", lengths.pleat(run.depth)},
-              {"visible", lengths.pleat(run.visible)},
               {"plus", lengths.pleat(run.plus)},
               {"pleats overlap", run.overlaps},
               {"toward", run.toward},
               {"measured from", run.measured_from},
               {"marks", std::move(marks)},
               {"seams at", lengths.marks(run.seams_at)}};
+    if (!run.marks.empty()) {  // gathers and cartridge pleats have none of these
+      json["count"] = run.count;
+      json["depth"] = lengths.pleat(run.depth);
+      json["visible"] = lengths.pleat(run.visible);
+    }
     if (run.at.line > 0) json["line"] = run.at.line;
     all.push_back(std::move(json));
   }

@@ -210,7 +210,32 @@ TEST_CASE("fitting: a fitting is held at the gate whose words stand in its name"
   CHECK(gate_of_fitting("second mock-up", gates) == "second mock-up");
   CHECK(gate_of_fitting("Basted bodice again", gates) == "basted bodice");
   CHECK(gate_of_fitting("toile", gates) == "mock-up");
+  CHECK(gate_of_fitting("second toile", gates) == "second mock-up");
+  CHECK(find_gate("the skirt", gates).gate == "skirt on the figure");
+  CHECK(find_gate("the skirt", gates).named);
+  // Nothing in the name tells the gate, or two gates share the word: the first, and it is said.
+  for (const char* name : {"Friday's trial", "second fitting"}) {
+    CHECK(find_gate(name, gates).gate == "mock-up");
+    CHECK_FALSE(find_gate(name, gates).named);
+  }
+  CHECK(find_gate("bodice", {"mock-up", "basted bodice", "closed bodice"}).gate == "basted bodice");
+  CHECK_FALSE(find_gate("bodice", {"mock-up", "basted bodice", "closed bodice"}).named);
+  CHECK(find_gate("Friday's trial", {"sleeve"}).named);
   CHECK(gate_of_fitting("toile", {}).empty());
+}
+
+TEST_CASE("fitting: a fitting that is named after no gate is told", "[fitting]") {
+  Project p = bodice();
+  p.fittings = {fitting("Friday's trial", {})};
+  p.fittings[0].signed_on = said(make_day(2027, 3, 1));
+  Diagnostics diag;
+  check_fittings(p, {"mock-up", "sleeve"}, diag);
+  REQUIRE(diag.in_order_found().size() == 1);
+  CHECK(diag.in_order_found()[0].code == "gate-unnamed");
+  CHECK(diag.in_order_found()[0].sentence == "Friday's trial is named after none of the fittings in the order of work, or after several; it is taken for mock-up.");
+  Diagnostics one;
+  check_fittings(p, {"mock-up"}, one);
+  CHECK(one.in_order_found().empty());
 }
 
 TEST_CASE("fitting: only the last fitting of a gate must be signed", "[fitting]") {

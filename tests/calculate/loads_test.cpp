@@ -15,7 +15,7 @@ using garment::in;
 namespace {
 
 // A bodice with twelve hooks on 14 in, 26 in round.
-Project bodice() {
+Project strained_bodice() {
   Project project = garment::project(ShownIn::inches);
   Closure closure;
   closure.named = garment::named("front");
@@ -87,7 +87,7 @@ TEST_CASE("[L14] x: 5 yd of 54 in cloth at 8 oz/yd2 weigh 60 oz, 3.75 lb, 1.701 
 }
 
 TEST_CASE("what no zone covers goes round the strain's own girth", "[load]") {
-  Project project = bodice();
+  Project project = strained_bodice();
   project.strain[0].zones = {zone("ribs", garment::said(in(3)), garment::said(in(6)), in(30)), zone("hip", garment::said(in(10)), {}, in(36))};
   const Outcome out = worked(project);
   REQUIRE(out.loads.size() == 1);
@@ -105,19 +105,19 @@ TEST_CASE("what no zone covers goes round the strain's own girth", "[load]") {
 }
 
 TEST_CASE("zones that overlap or leave the edge are errors, and no load is reckoned", "[load]") {
-  Project over = bodice();
+  Project over = strained_bodice();
   over.strain[0].zones = {zone("ribs", {}, garment::said(in(6)), in(30)), zone("waist", garment::said(in(5)), {}, in(26))};
   Outcome overlapping = worked(over);
   CHECK(overlapping.says("zones-overlap"));
   CHECK(overlapping.loads.empty());
-  Project off = bodice();
+  Project off = strained_bodice();
   off.strain[0].zones = {zone("ribs", {}, garment::said(in(15)), in(30))};
   CHECK(worked(off).says("zone-off-edge"));
 }
 
 TEST_CASE("the skirt's own band: 8 lb on a hip of 20 degrees is held by 1.71 lbf, 21 mmHg on 1 in", "[load]") {
   // The sum of docs/formulas.md#band-hold. At 60 years 15.2 mmHg are borne: too tight; 2 in wide it presses half: not so.
-  Project project = bodice();
+  Project project = strained_bodice();
   Strain& strain = project.strain[0];
   strain.skirt_hangs_from = garment::said(std::string("own band"));
   strain.hip_slope = garment::said(Angle{20});
@@ -137,7 +137,7 @@ TEST_CASE("the skirt's own band: 8 lb on a hip of 20 degrees is held by 1.71 lbf
 }
 
 TEST_CASE("a way that is said to be enough is enough when the maker does it", "[load]") {
-  Project project = bodice();
+  Project project = strained_bodice();
   Strain& strain = project.strain[0];
   strain.over = garment::said(std::string("corset"));
   strain.worn = garment::said(std::string("snug"));
@@ -155,7 +155,7 @@ TEST_CASE("a way that is said to be enough is enough when the maker does it", "[
 }
 
 TEST_CASE("everything reckoned of a strain is private but the band", "[load]") {
-  Project project = bodice();
+  Project project = strained_bodice();
   project.strain[0].worn = garment::said(std::string("tight"));
   const Outcome out = worked(project, ounces(64));
   for (const Figure& f : out.figures.all()) {

@@ -5,18 +5,13 @@
 #include <random>
 
 #include "support/catch.h"
+#include "support/rounds.h"
 #include "support/plain_load.h"
 
 using namespace gownsheaf;
 using Catch::Matchers::WithinAbs;
 
 namespace {
-
-#ifdef GOWNSHEAF_SANITIZED
-constexpr int kRounds = 500;
-#else
-constexpr int kRounds = 10000;
-#endif
 
 Length in64(std::int64_t n) { return Length::sixty_fourths(n); }
 Mass lb(double pounds) { return ounces(16 * pounds); }
@@ -139,7 +134,7 @@ TEST_CASE("what matters most comes first, and its ends are the reckoning's own",
 
 TEST_CASE("a second reckoning agrees on random closings", "[load][law]") {
   Draws d;
-  for (int round = 0; round < kRounds; ++round) {
+  for (int round = 0; round < kLawRounds; ++round) {
     PulledEdge edge;
     plain_load::Edge plain;
     draw(d, edge, plain);
@@ -162,7 +157,7 @@ TEST_CASE("a second reckoning agrees on random closings", "[load][law]") {
 TEST_CASE("laws of random closings: the row carries the whole edge, nothing is lost when one opens", "[load][law]") {
   Draws d;
   d.random.seed(413);
-  for (int round = 0; round < kRounds; ++round) {
+  for (int round = 0; round < kLawRounds; ++round) {
     PulledEdge edge;
     plain_load::Edge plain;
     draw(d, edge, plain);

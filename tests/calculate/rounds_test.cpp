@@ -52,8 +52,9 @@ TEST_CASE("the wool day dress: half 85 1/8 = 2 + (5 + 5 x 2 x 1 1/2) + 63 1/8; t
   CHECK(g.length("pleats/back/begins at") == in(22));
   CHECK(g.message("round-unexplained") == nullptr);
   CHECK(g.message("waist-seam-differs") == nullptr);
-  CHECK(g.said().empty());  // that cartridge pleats have no marks yet is said when the file is checked
-  REQUIRE(g.worked.plans.pleats.size() == 1);
+  CHECK(g.said().empty());
+  REQUIRE(g.worked.plans.pleats.size() == 2);  // the gauged back has a plan, and no fold lines
+  CHECK(g.worked.plans.pleats[1].marks.empty());
   CHECK(g.worked.plans.pleats[0].seams_at.empty());  // the seam at 28 3/8 lies beyond 22
   CHECK(g.figures().at("pleats/back/flat").working->numbers == "170 1/4 in / 2 − 2 in − 20 in");
 }
@@ -146,7 +147,8 @@ TEST_CASE("a seam at centre front moves every seam by half a breadth") {
   p.rounds[0].centre_front_is_seam = true;
   p.pleats[1].depth = said(in(6));  // sides 65 in flat from 2 in: holds the seam at 56 3/4
   const auto g = work_through(p);
-  REQUIRE(g.worked.plans.pleats.size() == 1);
+  REQUIRE(g.worked.plans.pleats.size() == 2);  // the gauged back has a plan, and no fold lines
+  CHECK(g.worked.plans.pleats[1].marks.empty());
   CHECK(g.worked.plans.pleats[0].seams_at == std::vector<Length>{in(219, 4)});  // 56 3/4 - 2
 }
 

@@ -200,6 +200,34 @@ TEST_CASE("pieces given by size: the row made, or the same part of the way betwe
   CHECK(between.length("size/pieces/bodice front/finished length") == Length::inches(17));
 }
 
+TEST_CASE("by size gives the number of a piece and the lengths of its edges too; seams and edges follow", "[sizes]") {
+  const std::string piece =
+      "cloths: { twill: { kind: wool suiting, width: 58 in, bought: [9 yd] } }\n"
+      "pieces:\n"
+      "  - { piece: skirt breadth, from: [twill], cut width: full, finished length: 30 in, by size: { 8: { make: 3 }, 10: { make: 3 }, 12: { make: 4 } } }\n"
+      "  - { piece: bodice front, make: pair, from: [twill], finished width: 9 in, finished length: 16 in, edges: { side: 1 in, neck: 5 in },\n"
+      "      by size: { 8: { edges: { Side: 8 in, front: 13 in } }, 10: { edges: { side: 8 1/4 in, front: 13 1/2 in } }, 12: { edges: { side: 9 in, front: 14 in } } } }\n"
+      "seams: { side: { joins: [side of bodice front, side of bodice front], number: 2 } }\n"
+      "edges: { centre front: { of: [front of bodice front] } }\n";
+  const Sized twelve = sized(body("bust: 36 1/2 in") + kAstm + piece + "size: 12\n");
+  CHECK(twelve.worked.figures.count("pieces/skirt breadth/twill/copies") == 4);
+  CHECK(twelve.worked.figures.count("size/pieces/skirt breadth/number made") == 4);
+  CHECK(*twelve.project.seam("side")->length == Length::inches(9));
+  CHECK(*twelve.project.edge("centre front")->length == Length::inches(14));
+  CHECK(*twelve.project.piece("bodice front")->edges.at("neck") == Length::inches(5));  // what no size gives stays the piece's own
+  // Between 8 and 10, a quarter of the way: 8 + 1/4 x 1/4, 13 + 1/4 x 1/2; three breadths in both.
+  const Sized between = sized(body("bust: 36 1/2 in") + kAstm + piece + "size: between\n");
+  CHECK(*between.project.seam("side")->length == Length::sixty_fourths(4 * (8 * 16 + 1)));
+  CHECK(*between.project.edge("centre front")->length == Length::sixty_fourths(4 * (13 * 16 + 2)));
+  CHECK(between.length("size/pieces/bodice front/length of front") == Length::sixty_fourths(4 * (13 * 16 + 2)));
+  CHECK(between.worked.figures.count("pieces/skirt breadth/twill/copies") == 3);
+  CHECK(between.said.find("size-not-between") == std::string::npos);
+  // Between 10 and 12 no number of breadths lies: the larger size's stands, and it is said.
+  const Sized none = sized(body("bust: 38 in") + kAstm + piece + "size: between\n");
+  CHECK(none.worked.figures.count("pieces/skirt breadth/twill/copies") == 4);
+  CHECK(none.said.find("hold size-not-between: The number of skirt breadth is 3 for 10 and 4 for 12: none lies between them. That of 12 stands.") != std::string::npos);
+}
+
 TEST_CASE("the option wins over the file, and saying what the file says changes nothing", "[sizes]") {
   const std::string file = body("bust: 36 1/2 in") + kAstm + "size: 8\n";
   CHECK(sized(file, "12").word("size/made") == "12");

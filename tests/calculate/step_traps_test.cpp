@@ -187,6 +187,71 @@ TEST_CASE("traps: a large change asks for a second mock-up before the pattern is
   CHECK(all_before(work, "cut-pieces@slate wool").count("fit-second-mock-up") == 1);
 }
 
+TEST_CASE("traps: the patch for bias strips is kept before anything is cut, its strips are cut last", "[traps]") {
+  WorkGarment g = evening_dress();
+  const Order work = planned_by_library(g);
+  const int reserved = find_step(work, "reserve-bias-patch")->number;
+  for (const PlannedStep& s : work)
+    if (step_of(s.id) == "cut-breadths" || step_of(s.id) == "cut-pieces") {
+      CHECK(reserved < s.number);
+      CHECK(s.number < find_step(work, "cut-bias-strips")->number);
+    }
+  g.project.sections_given.erase("piping");
+  CHECK(find_step(planned_by_library(g), "reserve-bias-patch") == nullptr);
+}
+
+TEST_CASE("traps: drapery is fastened as it is held: basted in, tacked, or with fastenings of its own", "[traps]") {
+  WorkGarment g = evening_dress();
+  const std::map<std::string, std::string> step_for = {{"fixed", "baste-drapery-in"}, {"tacked", "tack-drapery"}, {"detachable", "fasten-drapery"}};
+  for (const auto& [held, step] : step_for) {
+    INFO(held);
+    Drapery bertha;
+    bertha.named.name = "bertha";
+    bertha.held = held;
+    bertha.foundation = held == "fixed" ? "net" : "";
+    g.project.drapery = {bertha};
+    const Order work = planned_by_library(g);
+    for (const auto& [other, other_step] : step_for) CHECK((find_step(work, other_step) != nullptr) == (other == held));
+    CHECK((find_step(work, "join-foundation") != nullptr) == (held == "fixed"));
+    check_traps(work);
+  }
+  // Two held in different ways: all three ways are there, each asked.
+  Drapery sash;
+  sash.named.name = "sash";
+  sash.held = "fixed";
+  g.project.drapery.push_back(sash);
+  const Order both = planned_by_library(g);
+  for (const auto& [held, step] : step_for) CHECK(find_step(both, step) != nullptr);
+}
+
+TEST_CASE("traps: flounces and lace wait for their lines; flounces for the hem, the last seam for the folds", "[traps]") {
+  WorkGarment g = evening_dress();
+  Piece flounce;
+  flounce.named.name = "lower flounce";
+  flounce.from = {"slate wool"};
+  flounce.part_of = Given<PartOf>::written(PartOf::skirt, {});
+  g.project.pieces.push_back(flounce);
+  Notion lace;
+  lace.named.name = "blonde";
+  lace.kind = "lace";
+  g.project.notions = {lace};
+  Seam back;
+  back.named.name = "skirt back";
+  back.length = back.left_open = Given<Length>::written(Length::inches(40), {});
+  g.project.seams.push_back(back);
+  const Order work = planned_by_library(g);
+  const auto flounces = all_before(work, "sew-flounces");
+  CHECK(flounces.count("measure-trim-runs") == 1);
+  CHECK((flounces.count("hem-skirt") == 1 || flounces.count("level-the-hem") == 1));
+  CHECK(all_before(work, "sew-trims").count("join-lace") == 1);
+  CHECK(all_before(work, "close-last-seam").count("run-gauging@back") == 1);
+  CHECK(all_before(work, "try-skirt-pinned").count("close-last-seam") == 1);
+  check_traps(work);
+  // An opening in a seam stays open: a placket is never sewn up.
+  g.project.seams.back().left_open = Given<Length>::written(Length::inches(11), {});
+  CHECK(find_step(planned_by_library(g), "close-last-seam") == nullptr);
+}
+
 TEST_CASE("traps: a step that is done too early is told in words, once a line", "[traps]") {
   WorkGarment g = evening_dress();
   g.project.work.done = {{"sew-hooks", std::nullopt, {"trial.yaml", 9, 3, 9}}, {"inspect-cloth", std::nullopt, {}}};
@@ -234,6 +299,30 @@ WorkGarment any_garment(draws::Draws& dice) {
     Seam dart;
     dart.kind = "dart";
     p.seams = {dart};
+  }
+  if (parts.drapery && some()) {
+    Drapery d;
+    const char* ways[] = {"fixed", "tacked", "detachable"};
+    d.held = ways[dice.of(0, 2)];
+    d.foundation = some() ? "net" : "";
+    p.drapery = {d};
+  }
+  if (some()) {
+    Seam open;
+    open.length = open.left_open = Given<Length>::written(Length::inches(40), {});
+    p.seams.push_back(open);
+  }
+  if (parts.skirt && some()) {
+    Piece flounce;
+    flounce.named.name = "flounce";
+    flounce.from = p.pieces.empty() ? std::vector<std::string>{} : p.pieces.front().from;
+    flounce.part_of = Given<PartOf>::written(PartOf::skirt, {});
+    p.pieces.push_back(flounce);
+  }
+  if (some()) {
+    Notion lace;
+    lace.kind = "lace";
+    p.notions.push_back(lace);
   }
   EdgeLine armhole;
   armhole.kind = "armhole";

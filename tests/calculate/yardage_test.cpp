@@ -121,21 +121,17 @@ TEST_CASE("what cannot be laid yet is left out with a hold, never in silence") {
   Piece bias = garment::piece("bow", PartOf::trimming, {"wool"}, garment::make(1), garment::cut(in(6)), garment::cut(in(30)));
   bias.grain = said(Grain::bias);
   p.pieces.push_back(bias);
-  Piece wide = garment::piece("shawl", PartOf::drapery, {"wool"}, garment::make(1), garment::cut(in(60)), garment::cut(in(60)));
-  wide.may_be_pieced = said(true);
-  p.pieces.push_back(wide);
   Piece open = garment::piece("cuff", PartOf::sleeve, {"wool"}, garment::make(2), Size{}, garment::cut(in(4)));
   p.pieces.push_back(open);
   const auto g = work_through(p);
   CHECK(g.said() ==
         "hold not-worked-out-yet: Bow is cut on the bias; that is not laid yet, so the cloth for it is not counted in wool.\n"
-        "hold not-worked-out-yet: Shawl is 60 in across; 44 in of wool can be used. Joining it of parts is not worked out yet, so the cloth for it is not counted.\n"
         "hold size-missing: Cuff has no width yet: it is not in the lay of wool.\n");
   CHECK(g.length("cloths/wool/lay length") == in(20));
   CHECK(g.length("pieces/bow/wool/cut length") == in(30));
 }
 
-TEST_CASE("a narrower lining cut by the outer breadths' number does not cover them: a hold") {
+TEST_CASE("a narrower lining cut by the outer breadths' number is joined over each of them, and the ways are told") {
   Project p = garment::project(ShownIn::inches);
   p.cloths.push_back(garment::cloth("wool", in(58), in(1, 2)));
   p.cloths.push_back(garment::cloth("muslin", in(45), in(1, 2)));
@@ -143,7 +139,10 @@ TEST_CASE("a narrower lining cut by the outer breadths' number does not cover th
   const auto g = work_through(p);
   REQUIRE(g.message("joined-interlining") != nullptr);
   CHECK(g.message("joined-interlining")->sentence ==
-        "Muslin is 45 in wide; breadths of wool are 58 in, so as many widths of it do not cover them.");
+        "Muslin is 45 in wide; breadths of wool are 58 in: 1 join in each.");
+  CHECK(g.message("joined-interlining")->severity == Severity::warning);
+  CHECK(g.length("pieces/breadth/muslin/cut width") == in(58));  // 57 between seam lines + 2 x 1/2
+  CHECK(g.count("pieces/breadth/muslin/part side/copies") == 6);
 }
 
 TEST_CASE("cloth that shrinks across is laid at what is left of its width") {

@@ -6,7 +6,7 @@ using namespace gownsheaf::support;
 
 namespace {
 
-Project checked(const std::string& rules) {
+Project check_rules(const std::string& rules) {
   Diagnostics diag;
   const Entry source = read_yaml("gownsheaf: 1\ntitle: Grey apron\n" + rules, "apron.yaml", diag);
   return check_project(source, the_library(), diag);
@@ -15,7 +15,7 @@ Project checked(const std::string& rules) {
 }  // namespace
 
 TEST_CASE("rules: a default for each, with its label") {
-  const Rules r = checked("garment: other\n").rules;
+  const Rules r = check_rules("garment: other\n").rules;
   CHECK(*r.yardage_by == YardageBy::lay);
   CHECK(*r.strips_lose == StripsLose::both_seams);
   CHECK(*r.plaid_extra == PlaidExtra::by_the_lay);
@@ -29,7 +29,7 @@ TEST_CASE("rules: a default for each, with its label") {
 }
 
 TEST_CASE("rules: what is written is taken, each by itself") {
-  const Rules r = checked(
+  const Rules r = check_rules(
                       "rules: { yardage by: width chart, strips lose: one seam, plaid extra: one repeat a piece, "
                       "pleat seams: as they fall, hook set back: 1/8 in, buttonhole is: more for a shank, waist is: midway }\n")
                       .rules;
@@ -41,11 +41,11 @@ TEST_CASE("rules: what is written is taken, each by itself") {
   CHECK(*r.buttonhole_is == ButtonholeIs::more_for_a_shank);
   CHECK(*r.waist_is == WaistIs::midway);
   CHECK(r.yardage_by.origin == Origin::written);
-  CHECK(*checked("rules: { strips lose: one seam }\n").rules.yardage_by == YardageBy::lay);
+  CHECK(*check_rules("rules: { strips lose: one seam }\n").rules.yardage_by == YardageBy::lay);
 }
 
 TEST_CASE("rules: a word of no list is an error, and no rule of that block counts") {
-  const Project p = checked("rules: { yardage by: guess, strips lose: one seam }\n");
+  const Project p = check_rules("rules: { yardage by: guess, strips lose: one seam }\n");
   CHECK(p.failed_sections.contains("rules"));
   CHECK(*p.rules.strips_lose == StripsLose::both_seams);
 }

@@ -23,7 +23,7 @@ std::vector<const Label*> labels_of(const Drawing& drawing) {
   return labels;
 }
 
-bool says(const Drawing& drawing, std::string wanted) {
+bool drawn_says(const Drawing& drawing, std::string wanted) {
   for (auto at = wanted.find("\u00A0"); at != std::string::npos; at = wanted.find("\u00A0")) wanted.replace(at, 2, " ");
   const auto labels = labels_of(drawing);
   return std::any_of(labels.begin(), labels.end(), [&](const Label* l) { return plain(l->text).find(wanted) != std::string::npos; });
@@ -63,8 +63,8 @@ TEST_CASE("each fastener's bar says its pull, and bars are as long as the pulls 
     const Drawing drawing = draw_load(plans.closures[0], loads[0], text, Typesetter(small.font, small.scale));
     for (int k = 1; k <= 9; ++k) {
       INFO(k);
-      CHECK(says(drawing, text.about("closures/front/pull " + std::to_string(k))));
-      CHECK(says(drawing, plain_text(figures.at("closures/front/fastener " + std::to_string(k)), shown)));
+      CHECK(drawn_says(drawing, text.about("closures/front/pull " + std::to_string(k))));
+      CHECK(drawn_says(drawing, plain_text(figures.at("closures/front/fastener " + std::to_string(k)), shown)));
     }
     // First and last have as much edge to themselves; the last carries the skirt as well.
     CHECK(loads[0].pulls.back().value > loads[0].pulls.front().value);
@@ -110,8 +110,8 @@ TEST_CASE("zones of the load drawing say their own pull, and begin where their f
     const gownsheaf::testing::SmallProject small;
     const Drawing drawing = draw_load(plans.closures[0], loads[0], text, Typesetter(small.font, small.scale));
     for (const char* zone : {"ribs", "rest of the edge"}) {
-      CHECK(says(drawing, zone));
-      CHECK(says(drawing, text.about("closures/front/zone " + std::string(zone) + "/line load")));
+      CHECK(drawn_says(drawing, zone));
+      CHECK(drawn_says(drawing, text.about("closures/front/zone " + std::string(zone) + "/line load")));
     }
     // The one dashed line lies as high as the fifth of nine fasteners, both 8 in down: its number is set there.
     Length dashed, fifth;
@@ -155,8 +155,8 @@ TEST_CASE("the bone map and the bars say each bone's length", "[bones]") {
     for (const auto& [name, length] : channels) {
       INFO(name);
       const std::string printed = plain_text(figures.at(std::string("bones/") + name + "/bone length"), shown);
-      CHECK(says(map, "2 of " + printed));
-      CHECK(says(map, name));
+      CHECK(drawn_says(map, "2 of " + printed));
+      CHECK(drawn_says(map, name));
       allowed.push_back(printed);
     }
     for (const Label* label : labels_of(bars))  // a number of the bar, or a bone's length where it has room

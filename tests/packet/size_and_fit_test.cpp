@@ -39,7 +39,7 @@ SmallProject bodice_by_hand() {
   choice.chosen_by = "bust";
   p.project.size_choice = choice;
   p.project.ease = {{"bust", given(quarters(4))}, {"waist", given(quarters(-2))}};
-  p.project.sized_pieces = {{"bodice front", "finished width", quarters(40), quarters(44), quarters(41), {}}};
+  p.project.sized_pieces = {{"bodice front", "finished width", quarters(40), quarters(44), quarters(41), {}, {}}};
   const auto secret = [&](const std::string& key, Value value) {
     Figure f;
     f.key = key;

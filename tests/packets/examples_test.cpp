@@ -42,7 +42,15 @@ Order order_for(const std::string& example, const std::string& sheets) {
 }
 
 // All packets of all examples, made once.
-struct MadePacket { std::string example, sheets; Made made; std::string pdf_path; };
+struct MadePacket { std::string example, sheets; Made made; std::string pdf_path; std::vector<std::string> messages; };
+
+std::vector<std::string> told(const Diagnostics& diag) {
+  std::vector<std::string> all;
+  for (const Diagnostic& d : diag.sorted())
+    all.push_back(std::to_string(d.at.line) + " " + d.code + ": " + d.sentence + " / " + d.hint + " / " + d.accepted_because);
+  return all;
+}
+
 const std::vector<MadePacket>& all_packets() {
   static const std::vector<MadePacket> packets = [] {
     std::vector<MadePacket> made;
@@ -51,7 +59,8 @@ const std::vector<MadePacket>& all_packets() {
     for (const std::string& example : example_names()) {
       for (const char* sheets : {"binder", "pin-up"}) {
         Diagnostics diag;
-        MadePacket packet{example, sheets, make_packet(order_for(example, sheets), diag), ""};
+        MadePacket packet{example, sheets, make_packet(order_for(example, sheets), diag), "", {}};
+        packet.messages = told(diag);
         packet.pdf_path = std::string(GOWNSHEAF_BINARY_DIR) + "/tests/" + example + "-" + sheets + ".pdf";
         std::ofstream(packet.pdf_path, std::ios::binary) << packet.made.pdf;
         made.push_back(std::move(packet));
@@ -75,6 +84,28 @@ TEST_CASE("every example makes both sets without an error", "[examples]") {
     CHECK(packet.made.pages > 2);
     CHECK(packet.made.pdf.substr(0, 5) == "%PDF-");
   }
+}
+
+TEST_CASE("check says of every example what its packet says: the same messages, the same figures in them", "[examples]") {
+  const fs::path here = fs::current_path();
+  fs::current_path(kTop);
+  std::vector<std::pair<std::string, std::vector<std::string>>> checked;
+  for (const std::string& example : example_names()) {
+    Diagnostics diag;
+    check_only(order_for(example, "binder"), diag);
+    checked.emplace_back(example, told(diag));
+  }
+  fs::current_path(here);
+  REQUIRE(checked.size() >= 5);
+  std::size_t said = 0;
+  for (const auto& [example, messages] : checked)
+    for (const MadePacket& packet : all_packets())
+      if (packet.example == example) {
+        CAPTURE(example, packet.sheets);
+        CHECK(messages == packet.messages);
+        said += messages.size();
+      }
+  CHECK(said > 0);
 }
 
 TEST_CASE("qpdf finds nothing wrong in any packet", "[examples][pdf]") {

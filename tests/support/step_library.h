@@ -89,6 +89,7 @@ inline const std::vector<Trap>& traps() {
       {"fit-mock-up", "sign-pattern"}, {"fit-second-mock-up", "sign-pattern"}, {"sign-pattern", "cut-pieces"},
       {"sign-pattern", "cut-breadths"}, {"shrink-cloth", "cut-pieces"}, {"lay-out-cloth", "cut-breadths"},
       // cutting: the largest first, strips last
+      {"reserve-bias-patch", "cut-breadths"}, {"reserve-bias-patch", "cut-pieces"}, {"reserve-bias-patch", "cut-bias-strips"},
       {"cut-breadths", "cut-pieces"}, {"cut-breadths", "cut-bias-strips"}, {"cut-pieces", "cut-bias-strips"},
       // layers and edges before any seam or fitting
       {"stay-bias-edges", "fit-bodice"}, {"baste-bodice-layers", "stitch-darts"}, {"baste-bodice-layers", "baste-seams"},
@@ -117,7 +118,15 @@ inline const std::vector<Trap>& traps() {
       {"fit-bodice", "run-gauging"}, {"stiffen-hem", "hem-skirt"}, {"hem-skirt", "level-the-waist"},
       {"level-the-waist", "mark-pleats"}, {"try-skirt-pinned", "trim-skirt-top"}, {"trim-skirt-top", "sew-skirt-to-band"},
       {"hang-skirt", "level-the-hem"}, {"finish-lower-edge", "join-skirt-to-bodice"}, {"sew-skirt-to-band", "hang-skirt"},
+      {"fold-pleats", "close-last-seam"}, {"run-gauging", "close-last-seam"}, {"draw-up-gathers", "close-last-seam"},
+      {"close-last-seam", "try-skirt-pinned"}, {"gather-flounces", "sew-flounces"}, {"hem-skirt", "sew-flounces"},
+      {"level-the-hem", "sew-flounces"},
+      // drapery: on the real shape, cut after the strips, fastened when nothing is felled over it any more
+      {"stitch-bodice-seams", "cut-drapery"}, {"cut-bias-strips", "cut-drapery"}, {"cut-pieces", "cut-drapery"},
+      {"cut-drapery", "mount-drapery"}, {"join-foundation", "mount-drapery"}, {"fell-lining", "fasten-drapery"},
+      {"sew-hooks", "fasten-drapery"}, {"mount-drapery", "join-lace"},
       // trims
+      {"measure-trim-runs", "join-lace"}, {"measure-trim-runs", "gather-flounces"}, {"join-lace", "sew-trims"},
       {"try-bodice-closed", "measure-trim-runs"}, {"measure-trim-runs", "make-trims"}, {"make-trims", "sew-trims"},
       {"try-bodice-closed", "sew-trims"}, {"hem-skirt", "sew-trims"}, {"level-the-hem", "sew-trims"},
       // corset
