@@ -41,7 +41,7 @@ void add_pleat_keys(std::vector<KeySpec>& keys) {
       KeyRow("pleats/*/row gap", length).is("1/4 in", 'c').means("Distance between rows."),
       KeyRow("pleats/*/interlining stops", length).limits("0 in", "").is("0 in", 'c')
           .means("How far below the top the interlining stops."),
-      KeyRow("pleats/*/marks to", length).limits("0.1 mm", "1 in").is("1/32 in or 1 mm, after `show lengths in`", 'c')
+      KeyRow("pleats/*/marks to", length).limits("0.1 mm", "1 in").is("1/32 in or 1 mm, after `show lengths in`", 'c').since(3)
           .means("The step that marks are rounded to."),
       KeyRow("pleats/*/show plans", yes_no).since(3).means("Whether five plans are shown to choose from."),
       KeyRow("pleats/*/tiers", list).each(block, "tier").since(3).means("Tiers, top first, each gathered to the one above."),

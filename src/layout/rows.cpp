@@ -30,7 +30,7 @@ Slabs slabs_of(const PairRow& row, const Bench& bench) {
 
 // Room for one line of pencil above each line; labels stand on the same base line, left of their blank.
 Slabs slabs_of(const WriteIn& write_in, const Bench& bench) {
-  const Length least = pt(bench.either(68, 54)), free_above = pt(bench.either(31, 22)), tail = pt(bench.either(6, 5));
+  const Length least = pt(bench.either(68, 54)), free_above = pt(bench.either(31, 23)), tail = pt(bench.either(6, 5));
   const Length label_gap = pt(5), between = pt(24);
   struct Placed { Text label; Length x, line_from, line_to; };
   std::vector<std::vector<Placed>> rows(1);

@@ -23,7 +23,9 @@ std::string lay_words(const LayPlan& lay) {
 std::string hold_on(const PacketInput& input, const std::string& cloth) {
   for (const PlannedStep& s : input.plans.work) {
     if (s.item == cloth && s.cannot_undo == kCannotUndo[0] && !s.done && !s.holds.empty()) {
-      return s.holds.front() + ", " + nth_step(s.number);
+      std::string hold = s.holds.front();
+      if (hold.ends_with('.')) hold.pop_back();
+      return hold + ", " + nth_step(s.number);
     }
   }
   return "";

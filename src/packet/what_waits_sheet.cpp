@@ -77,11 +77,13 @@ Sheet what_waits_sheet(const PacketInput& input) {
     Row row;
     row.cells.push_back({tick_box()});
     row.cells.push_back({bold(whole_number(step.number))});
-    row.cells.push_back({text.act(short_act(step.act)) + (step.cannot_undo.empty() ? Text{} : condensed(" " + step.cannot_undo))});
+    row.cells.push_back({text.act(short_act(step.act)) + (step.cannot_undo.empty() ? Text{} : condensed(" (" + step.cannot_undo + ")"))});
     Text first;
-    for (const std::string& hold : step.holds) first = first + tag(Tag::hold) + words(" ") + sentence_text(hold, false) + words(" ");
+    for (const std::string& hold : step.holds) first = first + tag(Tag::hold) + words(" ") + sentence_text(ends_with_stop(hold), false) + words(" ");
+    bool more = false;
     for (const PlannedStep* earlier : waits_directly(step, input.plans.work)) {
-      if (!first.empty()) first = first + words("; ");
+      if (more) first = first + words("; ");
+      more = true;
       first = first + bold(whole_number(earlier->number)) + words("\u00A0") + text.reason(short_act(earlier->act));
     }
     row.cells.push_back({first.empty() ? words("nothing more: ready") : first});
