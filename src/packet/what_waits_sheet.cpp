@@ -68,6 +68,10 @@ Sheet what_waits_sheet(const PacketInput& input) {
   sheet.section = Section::work;
   Table table;
   const bool far = pinned_up(input);
+  StepsById steps;
+  for (const PlannedStep& s : input.plans.work) steps[s.id] = &s;
+  std::map<std::string, std::set<std::string>> known;
+  std::set<int> without_row;
   add_column(table, Column::Kind::tick, "", far ? 30 : 20, false);
   add_column(table, Column::Kind::words, "step", far ? 40 : 28, true);
   add_column(table, Column::Kind::words, "before you do this", far ? 200 : 190, true);
@@ -79,19 +83,38 @@ Sheet what_waits_sheet(const PacketInput& input) {
     row.cells.push_back({bold(whole_number(step.number))});
     row.cells.push_back({text.act(short_act(step.act)) + (step.cannot_undo.empty() ? Text{} : condensed(" (" + step.cannot_undo + ")"))});
     Text first;
-    for (const std::string& hold : step.holds) first = first + tag(Tag::hold) + words(" ") + sentence_text(ends_with_stop(hold), false) + words(" ");
+    if (!step.holds.empty()) first = tag(Tag::hold) + words(" ");
     bool more = false;
     for (const PlannedStep* earlier : waits_directly(step, input.plans.work)) {
       if (more) first = first + words("; ");
       more = true;
+      if (earlier->cannot_undo.empty() && earlier->gate.empty()) without_row.insert(earlier->number);
       first = first + bold(whole_number(earlier->number)) + words("\u00A0") + text.reason(short_act(earlier->act));
     }
-    row.cells.push_back({first.empty() ? words("nothing more: ready") : first});
+    std::vector<int> all;
+    for (const std::string& id : all_before(step.id, steps, known)) {
+      const auto at = steps.find(id);
+      if (at != steps.end() && !at->second->done) all.push_back(at->second->number);
+    }
+    std::sort(all.begin(), all.end());
+    if (more) first = first + condensed("; in all " + ranges(all));
+    row.cells.push_back({all.empty() ? first + words("nothing more: ready") : first});
     table.rows.push_back(std::move(row));
   }
   sheet.answer = table.rows.empty() ? words("Nothing is left that waits.")
-                                    : words("Find what you are about to do; all that stands beside it is done first. What these wait for stands in their own row, or under their number in the order of work.");
-  if (!table.rows.empty()) sheet.blocks.push_back(block(std::move(table)));
+                                    : words("Find what you are about to do; all that stands beside it is done first; the last numbers are everything that comes before.");
+  const bool waits = !table.rows.empty();
+  if (waits) sheet.blocks.push_back(block(std::move(table)));
+  // The other numbers, so that no number on the wall is without its words.
+  Text others;
+  for (const PlannedStep& step : input.plans.work) {
+    if (step.done || !step.cannot_undo.empty() || !step.gate.empty() || without_row.count(step.number) > 0) continue;
+    others = others + words(others.empty() ? "" : "; ") + bold(whole_number(step.number)) + words("\u00A0") + text.reason(short_act(step.act));
+  }
+  if (!others.empty() && waits) {
+    sheet.blocks.push_back(heading("The other numbers"));
+    sheet.blocks.push_back(paragraph(others, true));
+  }
   return sheet;
 }
 

@@ -1,0 +1,46 @@
+// What waits for what: direct predecessors only, done ones left out, and every number before an act.
+#include "support/catch.h"
+#include "support/plain_blocks.h"
+#include "support/small_project.h"
+
+#include "packet/sheets.h"
+
+using namespace gownsheaf;
+using namespace gownsheaf::testing;
+
+namespace {
+
+PlannedStep step_named(int number, const std::string& id, const std::string& act, std::vector<std::string> after, const std::string& ends = "") {
+  PlannedStep s;
+  s.number = number;
+  s.id = id;
+  s.act = {{act, ""}};
+  s.hard_after = std::move(after);
+  s.cannot_undo = ends;
+  return s;
+}
+
+}  // namespace
+
+TEST_CASE("what waits for what: the cuff waits for the sleeve, and through it for its pieces", "[waits]") {
+  SmallProject p = skirt_by_hand();
+  p.plans.work = {step_named(1, "cut", "Cut the sleeves.", {}, "cuts good cloth"), step_named(2, "mark", "Mark both, left and right.", {"cut"}),
+                  step_named(3, "sew", "Sew the sleeves, a left and a right.", {"mark", "cut"}),
+                  step_named(4, "press", "Press the cuffs.", {}), step_named(5, "set", "Set the cuffs.", {"sew", "press", "cut"}, "shuts access")};
+  p.sheet("what waits", "What waits for what");
+  const auto direct = waits_directly(p.plans.work[4], p.plans.work);
+  REQUIRE(direct.size() == 2);  // not step 1: step 3 waits for it
+  CHECK(direct[0]->number == 3);
+  CHECK(direct[1]->number == 4);
+  std::string page;
+  for (const Sheet& s : p.compose())
+    if (s.id == "what waits") page = plain_of(s);
+  CAPTURE(page);
+  CHECK(says(page, "Sew the sleeves; 4 Press the cuffs; in all 1 to 4"));
+  CHECK(says(page, "2 Mark both"));  // beside no row: among the other numbers
+  CHECK(says(page, "nothing more: ready"));
+  p.plans.work[2].done = true;
+  const auto left = waits_directly(p.plans.work[4], p.plans.work);
+  REQUIRE(left.size() == 1);  // what a done step waited for is not asked again
+  CHECK(left.front()->number == 4);
+}
