@@ -140,8 +140,10 @@ class EdgeDrawing {
 
   // Rows that would run into one another print every second distance; the table has all of them.
   bool printed(std::size_t i) const {
-    if (i == 0 || i + 1 == plan_.fasteners.size() || !plan_.fasteners[i].level.empty()) return true;
     const Length need = pt(type_.length + 2);
+    if (i + 1 == plan_.fasteners.size() && plan_.fasteners[i].level.empty())  // a forced one close above it has its words
+      return i == 0 || plan_.fasteners[i - 1].level.empty() || scale_.of(plan_.fasteners[i].from_top - plan_.fasteners[i - 1].from_top) >= need;
+    if (i == 0 || !plan_.fasteners[i].level.empty()) return true;
     Length least = need;
     for (std::size_t k = 1; k < plan_.fasteners.size(); ++k)
       least = std::min(least, scale_.of(plan_.fasteners[k].from_top - plan_.fasteners[k - 1].from_top));
@@ -185,14 +187,13 @@ class EdgeDrawing {
   // Top and foot of the edge, with the distance to the first and from the last.
   void draw_insets() {
     const bool clear_top = plan_.levels.empty() || scale_.of(plan_.levels.front().second) > pt(type_.length * 1.5);
-    const bool clear_foot = plan_.levels.empty() || scale_.of(plan_.edge_length - plan_.levels.back().second) > pt(type_.length * 1.5);
     if (text_.has(key_ + "top inset") && clear_top)
       items_.push_back(put(condensed("top of the edge; the first ") + text_.drawn(key_ + "top inset") + condensed(" below it"),
                            {pt(kWordsAt - 20), top_}, type_.smallest, Label::Across::left, Label::Up::middle));
     Text foot = condensed("foot of the edge, at ") + text_.drawn(key_ + "edge length");
     if (text_.has(key_ + "bottom inset")) foot = foot + condensed("; the last ") + text_.drawn(key_ + "bottom inset") + condensed(" above it");
-    if (clear_foot) items_.push_back(put(foot, {pt(kWordsAt - 20), foot_}, type_.smallest, Label::Across::left, Label::Up::middle));
-    else items_.push_back(put(foot, {pt(kWordsAt - 20), foot_ + pt(2 * type_.smallest + 12)}, type_.smallest));
+    // Below the edge's own words: beside the foot it would lie over the drawing, being long.
+    items_.push_back(put(foot, {pt(kWordsAt - 20), foot_ + pt(2 * type_.smallest + 12)}, type_.smallest));
   }
 
   const ClosingPlan& plan_;
