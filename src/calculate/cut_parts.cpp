@@ -18,6 +18,17 @@ NewFigure figure(const Project& project, Figures& figures, const Cut& cut, const
   return f;
 }
 
+BreadthPlan plan_of(const Cut& cut) {
+  BreadthPlan plan;
+  plan.piece = cut.piece.piece;
+  plan.cloth = cut.piece.cloth;
+  plan.key = cut.piece.key;
+  plan.across = cut.piece.across;
+  plan.along = cut.piece.along;
+  plan.seam = cut.piece.seam;
+  return plan;
+}
+
 // Parts of one width, in the order of their first part: a part that touches an edge of the panel is a side.
 struct Group { std::string name; Length cut; std::int64_t many = 0; };
 
@@ -58,14 +69,8 @@ PanelInput panel_of(const Project& project, const Piece& piece, Length width, Le
 std::vector<Cut> parts_of_panel(const Project& project, const Cut& whole, const PiecedPanel& panel, Figures& figures) {
   const ShownIn in = shown_in(project);
   const std::string& key = whole.piece.key;
-  BreadthPlan plan;
-  plan.piece = whole.piece.piece;
-  plan.cloth = whole.piece.cloth;
-  plan.key = key;
-  plan.across = whole.piece.across;
-  plan.along = whole.piece.along;
+  BreadthPlan plan = plan_of(whole);
   plan.joins = panel.joins;
-  plan.seam = whole.piece.seam;
   plan.repeat = whole.repeat ? *whole.repeat : Length{};
   plan.taken = whole.repeat ? whole.takes : Length{};
 
@@ -116,13 +121,7 @@ void add_repeats(const Project& project, Cut& cut, Length repeat, Figures& figur
                worked(cut.piece.along, in) + " / " + worked(repeat, in)).add();
   figure(project, figures, cut, "taken").is(cut.takes).from(key + "/repeats").from(key + "/repeat along")
       .working("cloth that one " + cut.piece.piece + " takes", "repeats × repeat", whole_number(many) + " × " + worked(repeat, in)).add();
-  BreadthPlan plan;
-  plan.piece = cut.piece.piece;
-  plan.cloth = cut.piece.cloth;
-  plan.key = key;
-  plan.across = cut.piece.across;
-  plan.along = cut.piece.along;
-  plan.seam = cut.piece.seam;
+  BreadthPlan plan = plan_of(cut);
   plan.repeat = repeat;
   plan.taken = cut.takes;
   plan.half_drop = cut.half_drop;

@@ -4,6 +4,7 @@
 
 #include "calculate/cut_list.h"
 #include "calculate/new_figure.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -56,16 +57,7 @@ class Layers {
 
  private:
   void say(Severity severity, const char* code, const Piece& piece, const SourceSpan& at, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = code;
-    d.severity = severity;
-    d.at = at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = piece.named.name;
-    d.section = "pieces";
-    d.sheet = "cutting list";
-    diag_.add(std::move(d));
+    diag_.add(message({piece.named.name, "pieces", "cutting list"}, severity, code, at, std::move(sentence), std::move(hint)));
   }
 
   bool pleated_at_top(const Piece& piece) const {

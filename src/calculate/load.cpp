@@ -117,10 +117,4 @@ double usual_friction(std::string_view slides_on) {
   return 0.3;
 }
 
-GapRule gap_rule(Length edges_spring_apart) {
-  if (edges_spring_apart < Length::cm(5)) return GapRule::under;
-  if (edges_spring_apart <= Length::cm(7)) return GapRule::tolerable;
-  return edges_spring_apart < Length::cm(10) ? GapRule::between : GapRule::too_much;
-}
-
 }  // namespace gownsheaf

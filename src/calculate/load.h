@@ -48,9 +48,5 @@ std::optional<Force> band_tension_to_hold(Mass weight, double tangent_of_slope, 
 Pressure band_pressure(Force tension, Length width, Length girth);
 Pressure comfort_line(std::int64_t age);               // what wearers of that age bear under a belt
 double usual_friction(std::string_view slides_on);
-// R. L. Dickinson, Toleration of the Corset (1910), p. 1035: how far a corset's edges spring apart when it is opened, and
-// the pressure it had: 5 to 7 cm up to 50 mmHg, the most to be tolerated; 10 cm 65 mmHg and over. Between: nothing is said.
-enum class GapRule { under, tolerable, between, too_much };
-GapRule gap_rule(Length edges_spring_apart);
 
 }  // namespace gownsheaf

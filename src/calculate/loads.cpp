@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "calculate/strained.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
@@ -56,17 +57,8 @@ class Putting {  // a Strained together
   struct Stretch { const StrainZone* zone; Length starts, ends; };
 
   bool fault(const char* code, const StrainZone& zone, const SourceSpan& at, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = code;
-    d.severity = Severity::error;
-    d.at = at.line > 0 ? at : zone.named.at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = s_.closure.named.name;
-    d.section = "strain";
-    d.sheet = "closure reinforcement";
-    d.is_private = true;
-    diag_.add(std::move(d));
+    diag_.add(message({s_.closure.named.name, "strain", "closure reinforcement", true}, Severity::error, code,
+                      at.line > 0 ? at : zone.named.at, std::move(sentence), std::move(hint)));
     return false;
   }
   std::string said(Length l) const { return worked(l, s_.in); }

@@ -3,6 +3,7 @@
 
 #include "calculate/loads.h"
 #include "calculate/strained.h"
+#include "diagnostics/message.h"
 #include "units/print.h"
 
 namespace gownsheaf {
@@ -28,17 +29,8 @@ class LoadJudge {
 
  private:
   void say(Severity severity, std::string code, const SourceSpan& at, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = std::move(code);
-    d.severity = severity;
-    d.at = at.line > 0 ? at : s_.strain.at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = s_.closure.named.name;
-    d.section = "strain";
-    d.sheet = "closure reinforcement";
-    d.is_private = true;
-    diag_.add(std::move(d));
+    diag_.add(message({s_.closure.named.name, "strain", "closure reinforcement", true}, severity, std::move(code),
+                      at.line > 0 ? at : s_.strain.at, std::move(sentence), std::move(hint)));
   }
   std::string force(Force f) const {
     return s_.in == ShownIn::centimetres ? decimal(f.value, 0) + " N" : decimal(f.value / kNewtonsPerPoundForce, 1) + " lbf";

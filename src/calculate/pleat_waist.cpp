@@ -5,6 +5,7 @@
 
 #include "calculate/exact.h"
 #include "calculate/new_figure.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 
@@ -114,16 +115,7 @@ class Waist {
     return layers_.cloths.size() > 1 ? "(" + out + ")" : out;
   }
   void say(const char* code, Severity severity, std::string sentence, std::string hint) {
-    Diagnostic d;
-    d.code = code;
-    d.severity = severity;
-    d.at = run_.named.at;
-    d.sentence = std::move(sentence);
-    d.hint = std::move(hint);
-    d.item = run_.named.name;
-    d.section = "pleats";
-    d.sheet = "pleats";
-    diag_.add(std::move(d));
+    diag_.add(message({run_.named.name, "pleats", "pleats"}, severity, code, run_.named.at, std::move(sentence), std::move(hint)));
   }
 
   void add_rows() {

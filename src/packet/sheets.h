@@ -51,8 +51,13 @@ Sheet bones_sheet(const PacketInput& input);
 Sheet fitting_checklist_sheet(const PacketInput& input, const FittingPlan& plan);
 Sheet cautions_sheet(const PacketInput& input);
 Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_steps);
-// The steps not yet done that it waits for, without those that one of them waits for; by number.
-std::vector<const PlannedStep*> waits_directly(const PlannedStep& step, const std::vector<PlannedStep>& work);
+// For each step of the work, in its order: the steps not yet done that it waits for, without those that one of them waits
+// for, and the numbers of all that come before it; both by number.
+struct Waiting {
+  struct Step { std::vector<const PlannedStep*> directly; std::vector<int> all; };
+  std::vector<Step> steps;
+};
+Waiting waiting_of(const std::vector<PlannedStep>& work);
 Sheet what_waits_sheet(const PacketInput& input);
 Sheet worked_out_sheet(const PacketInput& input);
 

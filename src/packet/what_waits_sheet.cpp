@@ -10,8 +10,6 @@
 namespace gownsheaf {
 namespace {
 
-using StepsById = std::map<std::string, const PlannedStep*>;
-
 // Up to the first comma or stop: "Sew the sleeves, a left and a right." is known by "Sew the sleeves".
 Say short_act(const Say& act) {
   Say out;
@@ -29,37 +27,34 @@ Say short_act(const Say& act) {
   return out;
 }
 
-const std::set<std::string>& all_before(const std::string& id, const StepsById& steps, std::map<std::string, std::set<std::string>>& known) {
-  const auto seen = known.find(id);
-  if (seen != known.end()) return seen->second;
-  std::set<std::string> before;
-  if (const auto at = steps.find(id); at != steps.end()) {
-    for (const std::string& earlier : at->second->hard_after) {
-      before.insert(earlier);
-      const std::set<std::string>& further = all_before(earlier, steps, known);
-      before.insert(further.begin(), further.end());
-    }
-  }
-  return known.emplace(id, std::move(before)).first->second;
-}
-
 }  // namespace
 
-std::vector<const PlannedStep*> waits_directly(const PlannedStep& step, const std::vector<PlannedStep>& work) {
-  StepsById steps;
-  for (const PlannedStep& s : work) steps[s.id] = &s;
-  std::map<std::string, std::set<std::string>> known;
-  std::vector<const PlannedStep*> direct;
-  for (const std::string& earlier : step.hard_after) {
-    const auto at = steps.find(earlier);
-    if (at == steps.end() || at->second->done) continue;
-    const bool through_another = std::any_of(step.hard_after.begin(), step.hard_after.end(), [&](const std::string& other) {
-      return other != earlier && all_before(other, steps, known).count(earlier) > 0;
-    });
-    if (!through_another) direct.push_back(at->second);
+// The work is in order, so that what a step waits for stands before it: one pass, a bit for each earlier step.
+Waiting waiting_of(const std::vector<PlannedStep>& work) {
+  std::map<std::string_view, std::size_t> place;
+  for (std::size_t i = 0; i < work.size(); ++i) place.emplace(work[i].id, i);
+  std::vector<std::vector<bool>> before(work.size());
+  Waiting all;
+  for (std::size_t i = 0; i < work.size(); ++i) {
+    std::vector<std::size_t> direct;
+    for (const std::string& id : work[i].hard_after)
+      if (const auto at = place.find(id); at != place.end() && at->second < i) direct.push_back(at->second);
+    std::vector<bool> further(work.size());
+    for (const std::size_t d : direct)
+      for (std::size_t k = 0; k < d; ++k)
+        if (before[d][k]) further[k] = true;
+    std::sort(direct.begin(), direct.end());
+    before[i] = further;
+    Waiting::Step step;
+    for (const std::size_t d : direct) {
+      before[i][d] = true;
+      if (!further[d] && !work[d].done) step.directly.push_back(&work[d]);
+    }
+    for (std::size_t k = 0; k < i; ++k)
+      if (before[i][k] && !work[k].done) step.all.push_back(work[k].number);
+    all.steps.push_back(std::move(step));
   }
-  std::sort(direct.begin(), direct.end(), [](const PlannedStep* a, const PlannedStep* b) { return a->number < b->number; });
-  return direct;
+  return all;
 }
 
 Sheet what_waits_sheet(const PacketInput& input) {
@@ -68,15 +63,14 @@ Sheet what_waits_sheet(const PacketInput& input) {
   sheet.section = Section::work;
   Table table;
   const bool far = pinned_up(input);
-  StepsById steps;
-  for (const PlannedStep& s : input.plans.work) steps[s.id] = &s;
-  std::map<std::string, std::set<std::string>> known;
-  std::set<int> without_row;
+  const Waiting waiting = waiting_of(input.plans.work);
+  std::set<int> beside_a_row;
   add_column(table, Column::Kind::tick, "", far ? 30 : 20, false);
   add_column(table, Column::Kind::words, "step", far ? 40 : 28, true);
   add_column(table, Column::Kind::words, "before you do this", far ? 200 : 190, true);
   add_column(table, Column::Kind::words, "these are done", 0, false);
-  for (const PlannedStep& step : input.plans.work) {
+  for (std::size_t i = 0; i < input.plans.work.size(); ++i) {
+    const PlannedStep& step = input.plans.work[i];
     if (step.done || (step.cannot_undo.empty() && step.gate.empty())) continue;
     Row row;
     row.cells.push_back({tick_box()});
@@ -85,20 +79,16 @@ Sheet what_waits_sheet(const PacketInput& input) {
     Text first;
     if (!step.holds.empty()) first = tag(Tag::hold) + words(" ");
     bool more = false;
-    for (const PlannedStep* earlier : waits_directly(step, input.plans.work)) {
+    for (const PlannedStep* earlier : waiting.steps[i].directly) {
       if (more) first = first + words("; ");
       more = true;
-      if (earlier->cannot_undo.empty() && earlier->gate.empty()) without_row.insert(earlier->number);
+      if (earlier->cannot_undo.empty() && earlier->gate.empty()) beside_a_row.insert(earlier->number);
       first = first + bold(whole_number(earlier->number)) + words("\u00A0") + text.reason(short_act(earlier->act));
     }
-    std::vector<int> all;
-    for (const std::string& id : all_before(step.id, steps, known)) {
-      const auto at = steps.find(id);
-      if (at != steps.end() && !at->second->done) all.push_back(at->second->number);
-    }
-    std::sort(all.begin(), all.end());
+    const std::vector<int>& all = waiting.steps[i].all;
     if (more) first = first + condensed("; in all " + ranges(all));
-    row.cells.push_back({all.empty() ? first + words("nothing more: ready") : first});
+    if (all.empty()) first = first + words(step.holds.empty() ? "nothing more: ready" : "no step; what holds it stands in at a glance");
+    row.cells.push_back({first});
     table.rows.push_back(std::move(row));
   }
   sheet.answer = table.rows.empty() ? words("Nothing is left that waits.")
@@ -108,7 +98,7 @@ Sheet what_waits_sheet(const PacketInput& input) {
   // The other numbers, so that no number on the wall is without its words.
   Text others;
   for (const PlannedStep& step : input.plans.work) {
-    if (step.done || !step.cannot_undo.empty() || !step.gate.empty() || without_row.count(step.number) > 0) continue;
+    if (step.done || !step.cannot_undo.empty() || !step.gate.empty() || beside_a_row.count(step.number) > 0) continue;
     others = others + words(others.empty() ? "" : "; ") + bold(whole_number(step.number)) + words("\u00A0") + text.reason(short_act(step.act));
   }
   if (!others.empty() && waits) {

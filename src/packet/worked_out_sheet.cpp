@@ -123,12 +123,9 @@ void add_section(const PacketInput& input, const std::vector<Group>& all, const 
 void defaults(const PacketInput& input, Sheet& sheet) {
   const FigureText text = figure_text_of(input);
   Table table;
-  for (const char* head : {"not written", "taken as", "because"}) {
-    Column c;
-    c.head = words(head);
-    c.width = std::string_view(head) == "not written" ? 190 : std::string_view(head) == "taken as" ? 100 : 0;
-    table.columns.push_back(c);
-  }
+  add_column(table, Column::Kind::words, "not written", 190, false);
+  add_column(table, Column::Kind::words, "taken as", 100, false);
+  add_column(table, Column::Kind::words, "because", 0, false);
   for (const Figure& f : input.figures.all()) {
     if (!f.formula.empty() || f.working || !(f.guessed || f.standing)) continue;
     if (!input.set.private_shown && sum_is_private(f, input.figures)) continue;
@@ -148,12 +145,9 @@ void defaults(const PacketInput& input, Sheet& sheet) {
 void rules_used(const PacketInput& input, Sheet& sheet) {
   const FigureText text = figure_text_of(input);
   Table table;
-  for (const char* head : {"where sources disagree", "used here", "whose choice"}) {
-    Column c;
-    c.head = words(head);
-    c.width = std::string_view(head) == "where sources disagree" ? 190 : std::string_view(head) == "used here" ? 140 : 0;
-    table.columns.push_back(c);
-  }
+  add_column(table, Column::Kind::words, "where sources disagree", 190, false);
+  add_column(table, Column::Kind::words, "used here", 140, false);
+  add_column(table, Column::Kind::words, "whose choice", 0, false);
   for (const Figure& f : input.figures.all()) {
     const std::vector<std::string> parts = parts_of_key(f.key);
     if (parts.size() != 2 || parts[0] != "rules") continue;

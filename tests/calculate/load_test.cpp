@@ -94,16 +94,6 @@ TEST_CASE("what is borne under a belt by age", "[load][published]") {
   CHECK_THAT(comfort_line(60).value, Catch::Matchers::WithinAbs(mmhg(15.18).value, 1));
 }
 
-TEST_CASE("how far a corset's edges spring apart", "[load][published]") {
-  // R. L. Dickinson, Toleration of the Corset (1910), p. 1035: 5 to 7 cm the most to be tolerated (50 mmHg); 10 cm 65 mmHg
-  // and over.
-  CHECK(gap_rule(Length::cm(5)) == GapRule::tolerable);
-  CHECK(gap_rule(Length::cm(7)) == GapRule::tolerable);
-  CHECK(gap_rule(Length::cm(10)) == GapRule::too_much);
-  CHECK(gap_rule(Length::cm(8)) == GapRule::between);
-  CHECK(gap_rule(Length::cm(4)) == GapRule::under);
-}
-
 TEST_CASE("sitting and bending: twice at the waist of one who does not only stand", "[load][published]") {
   // The waistband of docs/sources.md#waistband-pressure: 17.5 mmHg standing, more than 35 in some postures: twice.
   CHECK(posture_factor("natural waist", "walking") == 35 / 17.5);

@@ -158,6 +158,24 @@ TEST_CASE("library: every gate of a step has its page, and every page looks at s
   }
 }
 
+// CV L07. R. L. Dickinson, Toleration of the Corset (1910), p. 1035: edges that spring 5 to 7 cm apart had up to 50 mmHg, the
+// most to be tolerated; 10 cm 65 mmHg and over. To the next quarter inch: 2 in and 2 3/4 in; 4 in.
+TEST_CASE("library: a laced corset's edges are read as Dickinson measured them", "[library][published]") {
+  const auto quarter = [](Length l) { return l.to_step(Length::sixty_fourths(16), Rounding::nearest); };
+  CHECK(quarter(Length::cm(5)) == Length::inches(2));
+  CHECK(quarter(Length::cm(7)) == Length::sixty_fourths(176));
+  CHECK(quarter(Length::cm(10)) == Length::inches(4));
+  int found = 0;
+  for (const FittingChecks& page : delivered().fitting_checks)
+    for (const FittingLine& line : page.lines)
+      if (page.gate == "corset laced" && line.source.ends_with("dickinson-1910")) {
+        ++found;
+        CHECK(line.allowed == "{2 in} to {2 3/4 in} at most");
+        CHECK(line.remedy.find("{4 in}") != std::string::npos);
+      }
+  CHECK(found == 1);
+}
+
 TEST_CASE("library: a child's drawstring is the first caution, and every caution names who has the last word", "[library]") {
   const Templates& t = delivered();
   REQUIRE(t.cautions.size() >= 12);

@@ -28,7 +28,7 @@ TEST_CASE("what waits for what: the cuff waits for the sleeve, and through it fo
                   step_named(3, "sew", "Sew the sleeves, a left and a right.", {"mark", "cut"}),
                   step_named(4, "press", "Press the cuffs.", {}), step_named(5, "set", "Set the cuffs.", {"sew", "press", "cut"}, "shuts access")};
   p.sheet("what waits", "What waits for what");
-  const auto direct = waits_directly(p.plans.work[4], p.plans.work);
+  const auto direct = waiting_of(p.plans.work).steps[4].directly;
   REQUIRE(direct.size() == 2);  // not step 1: step 3 waits for it
   CHECK(direct[0]->number == 3);
   CHECK(direct[1]->number == 4);
@@ -39,8 +39,25 @@ TEST_CASE("what waits for what: the cuff waits for the sleeve, and through it fo
   CHECK(says(page, "Sew the sleeves; 4 Press the cuffs; in all 1 to 4"));
   CHECK(says(page, "2 Mark both"));  // beside no row: among the other numbers
   CHECK(says(page, "nothing more: ready"));
+  p.plans.work[0].holds = {"until the wool is here"};
+  page.clear();
+  for (const Sheet& s : p.compose())
+    if (s.id == "what waits") page = plain_of(s);
+  CHECK(says(page, "HOLD no step; what holds it"));
+  CHECK_FALSE(says(page, "ready"));
   p.plans.work[2].done = true;
-  const auto left = waits_directly(p.plans.work[4], p.plans.work);
+  const auto left = waiting_of(p.plans.work).steps[4].directly;
   REQUIRE(left.size() == 1);  // what a done step waited for is not asked again
   CHECK(left.front()->number == 4);
+}
+
+TEST_CASE("what waits for what: a chain as long as a project may have is told at once", "[waits]") {
+  std::vector<PlannedStep> work;
+  for (int k = 1; k <= 2000; ++k)
+    work.push_back(step_named(k, "step " + std::to_string(k), "Sew.", k > 1 ? std::vector<std::string>{"step " + std::to_string(k - 1)} : std::vector<std::string>{}));
+  const Waiting waiting = waiting_of(work);
+  REQUIRE(waiting.steps.size() == 2000);
+  CHECK(waiting.steps[1999].all.size() == 1999);
+  REQUIRE(waiting.steps[1999].directly.size() == 1);
+  CHECK(waiting.steps[1999].directly[0]->number == 1999);
 }
