@@ -45,7 +45,9 @@ struct InWords {
     const bool plain = r.d <= 4 || r.d == 5 || r.d == 8 || r.d == 10;
     return plain ? text_of(r) : decimal(r.value(), 2);  // 6 1/7 is no help at the table
   }
-  std::string operator()(Percent p) const { return text_of(p); }
+  std::string operator()(Percent p) const {  // 47 31/227 % is no help at the table
+    return p.of_one.n * 1000 % p.of_one.d == 0 ? text_of(p) : decimal(p.of_one.value() * 100, 1) + " %";
+  }
   std::string operator()(const Money& m) const {
     const std::string amount = decimal(static_cast<double>(m.hundredths) / 100, 2);
     if (m.per.empty()) return amount;

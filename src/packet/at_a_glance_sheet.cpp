@@ -13,7 +13,7 @@ constexpr std::size_t kNextActs = 3;
 
 Text what_and_when(const PacketInput& input) {
   const Project& project = input.project;
-  std::string what = project.garment.known() ? std::string(word_for(*project.garment)) : "garment";
+  std::string what = project.garment.known() && *project.garment != Garment::other ? std::string(word_for(*project.garment)) : "garment";
   std::vector<std::string> outer;
   for (const Cloth& c : project.cloths) {
     if (c.used_as.known() && *c.used_as == UsedAs::outer) outer.push_back(c.named.name);

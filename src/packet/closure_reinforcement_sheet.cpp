@@ -68,7 +68,7 @@ class Reinforcement {
     if (load_ != nullptr && input_.set.private_shown)
       for (Block& b : band_hold_blocks(plan_, *load_, text_)) sheet.blocks.push_back(std::move(b));
     if (*strain_->skirt_hangs_from == "own band" || rules_.carried.empty()) return;
-    sheet.blocks.push_back(paragraph(words("Better still: ") + said_plainly(rules_.carried.front().say)));
+    sheet.blocks.push_back(paragraph(said_plainly(rules_.carried.front().say)));
   }
 
   void pull(Sheet& sheet) const {

@@ -229,6 +229,7 @@ namespace {
 
 std::string two_figures(double value) {
   const double size = value < 0 ? -value : value;
+  if (size < 0.005) return "0";
   return decimal(value, size < 0.995 ? 2 : size < 9.95 ? 1 : 0);
 }
 

@@ -155,8 +155,8 @@ void rules_used(const PacketInput& input, Sheet& sheet) {
     row.cells.push_back({words(parts[1])});
     row.cells.push_back({text.drawn(f.key, Inline::Size::as_text, Face::bold)});
     row.cells.push_back({condensed(f.origin.line > 0 ? "written in the project file"
-                                   : f.label == 'a' ? "the default, a published rule; another: `rules`"
-                                                    : "the default; another: `rules`")});
+                                   : f.label == 'a' ? "the default, a published rule; write another under rules"
+                                                    : "the default; write another under rules")});
     table.rows.push_back(row);
   }
   if (table.rows.empty()) return;
