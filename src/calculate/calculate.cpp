@@ -12,6 +12,7 @@
 #include "calculate/gates.h"
 #include "calculate/girths.h"
 #include "calculate/given_figures.h"
+#include "calculate/hem_braid.h"
 #include "calculate/lay.h"
 #include "calculate/layers.h"
 #include "calculate/loads.h"
@@ -67,6 +68,7 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
     add_pleat_waist(project, sums, figures, diag);
   }
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
+  add_hem_braid(project, figures, diag);
   judge_by_the_body(project, sums, diag);
   if (clean("closures")) plans.closures = add_closures(project, figures, diag);
   if (clean("plackets")) add_plackets(project, figures);

@@ -21,7 +21,7 @@ Say set_in(const std::string& text, const Figures& figures, ShownIn in, bool& wh
     if (!piece.reference) {
       add_words(piece.text);
     } else if (const auto length = read_length(piece.text, ""); length.ok()) {
-      add_words(text_of(length.value().length, in, mark_step(in), Rounding::nearest).plain());
+      add_words(rule_text_of(length.value().length, in).plain());
     } else if (piece.text == "one") {  // one of the project's own unit
       add_words(in == ShownIn::inches ? "1 in" : "1 cm");
     } else if (figures.find(piece.text) != nullptr) {

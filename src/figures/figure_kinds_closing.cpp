@@ -46,6 +46,7 @@ const std::vector<FigureKind>& closing_figure_kinds() {
       {"plackets", "underlap long", "length", kMark, kRecut, "plackets", "finished length of its underlap", false},
 
       {"notions", "fasteners needed", "count", kExact, kBuy, "closures", "what all closings take of it", false},
+      {"notions", "braid needed", "length", kCut, kBuy, "hem-braid", "braid round the hem, its ends turned under", false},
       {"notions", "lace needed", "length", kCut, kBuy, "lacing", "all laces that are cut from it", false},
   };
   return kinds;

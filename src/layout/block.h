@@ -1,5 +1,6 @@
 // What sheets are made of: blocks with keep rules, before any page exists. Widths are in points of the 486 pt live area.
 #pragma once
+#include <functional>
 #include <optional>
 #include <string>
 #include <variant>
@@ -93,7 +94,10 @@ struct Sheet {
   Section section = Section::glance;
   Text answer;                // first sentence
   std::vector<Block> blocks;
-  bool starts_page = true;    // binder sheets may share a page when both fit whole
+  // The same said with less, longest first; made only when rows set tight save no page. The first that saves one is taken.
+  // They read the project, figures and plans that the sheet was composed from.
+  std::vector<std::function<std::vector<Block>()>> shorter;
+  bool starts_page = true;    // binder sheets may share a page when they fit whole under another, or under the end of one of their section
 };
 
 }  // namespace gownsheaf

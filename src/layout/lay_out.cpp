@@ -10,11 +10,12 @@ PaperDocument lay_out(const std::vector<Sheet>& sheets, const PageShape& shape, 
   const std::map<std::string, int> unknown;
   const Bench blank{typesetter, unknown};
   PageBuilder first(shape, blank);
-  for (const Sheet& sheet : sheets) first.add(sheet);
+  std::vector<Setting> settings;
+  for (const Sheet& sheet : sheets) settings.push_back(first.add_best(sheet));
 
   const Bench bench{typesetter, first.anchors()};
   PageBuilder second(shape, bench);
-  for (const Sheet& sheet : sheets) second.add(sheet);
+  for (std::size_t i = 0; i < sheets.size(); ++i) second.add(sheets[i], settings[i]);
 
   PaperDocument document;
   document.title = running.project_title;

@@ -9,6 +9,7 @@ namespace {
 
 constexpr Length kBetweenSheets = Length::points(16);
 constexpr double kBarFrom = 14, kBarWide = 4;  // left of the live area
+constexpr double kFewLines = 0.4;              // of a page: what is worth setting tight to save
 
 // Everything that stands above `cut`, and the rest moved up by it.
 std::pair<Slab, Slab> part(const Slab& slab, Length cut) {
@@ -166,14 +167,49 @@ void PageBuilder::place_chain(const Slabs& slabs, std::size_t first, std::size_t
 
 bool PageBuilder::joins_last_sheet(const Sheet& sheet, const Slabs& slabs) const {
   if (pages_.empty() || sheet.starts_page || bench_.pin_up() || closed_) return false;
-  if (sheet_start_ + 1 != pages_.size() || slabs.empty()) return false;  // the sheet before is not whole on this page
+  const bool last_is_whole = sheet_start_ + 1 == pages_.size();
+  if (slabs.empty() || (!last_is_whole && pages_.back().section != sheet.section)) return false;
   const Place place{place_.y + kBetweenSheets + pt(bench_.either(8, 6)), false};
   return fits(slabs, 0, slabs.size() - 1, place);
 }
 
-void PageBuilder::add(const Sheet& sheet) {
+Setting PageBuilder::add_best(const Sheet& sheet) {
+  const std::size_t pages = pages_.size(), bookmarks = bookmarks_.size();
+  const Place place = place_;
+  const bool closed = closed_;
+  const std::size_t start = sheet_start_;
+  const auto take_back = [&] {  // a sheet of several pages shares none: those before it are as they were
+    pages_.resize(pages);
+    bookmarks_.resize(bookmarks);
+    std::erase_if(anchors_, [&](const auto& anchor) { return static_cast<std::size_t>(anchor.second) > pages; });
+    place_ = place;
+    closed_ = closed;
+    sheet_start_ = start;
+  };
+  Setting best;
+  add(sheet, best);
+  const std::size_t loose = pages_.size() - pages;
+  const double last = (place_.y - top_).in_points() / (bottom_ - top_).in_points();
+  // A sheet that shares a page is whole on it.
+  if (loose < 2 || (last > kFewLines && sheet.shorter.empty())) return best;
+  for (std::size_t k = 0; k <= sheet.shorter.size(); ++k) {
+    for (const Closeness close : {Closeness::usual, Closeness::tight, Closeness::condensed}) {
+      if (k == 0 && close == Closeness::usual) continue;
+      take_back();
+      add(sheet, {close, k});
+      if (pages_.size() - pages < loose) return {close, k};
+    }
+  }
+  take_back();
+  add(sheet, best);
+  return best;
+}
+
+void PageBuilder::add(const Sheet& sheet, Setting setting) {
+  bench_.close = setting.close;
   Slabs slabs = title_slabs(sheet, bench_);
-  for (Slab& slab : slabs_of(sheet.blocks, bench_)) slabs.push_back(std::move(slab));
+  const std::vector<Block> shorter = setting.shorter == 0 ? std::vector<Block>{} : sheet.shorter.at(setting.shorter - 1)();
+  for (Slab& slab : slabs_of(setting.shorter == 0 ? sheet.blocks : shorter, bench_)) slabs.push_back(std::move(slab));
   while (!slabs.empty() && slabs.back().gap) slabs.pop_back();
   if (slabs.empty()) return;
   if (joins_last_sheet(sheet, slabs)) {

@@ -1,5 +1,6 @@
-// Stacks slabs on pages: keeps together what belongs together, repeats heads, and parts by force only what no page holds.
+// Stacks slabs on pages: keeps together what belongs together, repeats heads, and sets a sheet closer to save a page.
 #pragma once
+#include <cstddef>
 #include <map>
 #include <optional>
 #include <string>
@@ -9,10 +10,20 @@
 
 namespace gownsheaf {
 
+// How a sheet was set when its blocks ran over their page by a little.
+struct Setting {
+  Closeness close = Closeness::usual;
+  std::size_t shorter = 0;  // 0: the sheet's blocks, k: its k-th shorter ones
+};
+
+// Parts by force only what no page holds.
 class PageBuilder {
  public:
   PageBuilder(const PageShape& shape, const Bench& bench);
-  void add(const Sheet& sheet);
+  void add(const Sheet& sheet, Setting setting);
+  // The setting that takes fewest pages, the loosest of them; tried only where the last page of the sheet is nearly empty
+  // or the sheet has shorter blocks.
+  Setting add_best(const Sheet& sheet);
   // Pages without their running matter, and where each section's mark belongs.
   struct Body {
     std::vector<Mark> marks;
@@ -40,7 +51,7 @@ class PageBuilder {
   bool joins_last_sheet(const Sheet& sheet, const Slabs& slabs) const;
 
   const PageShape& shape_;
-  const Bench& bench_;
+  Bench bench_;
   Length left_, top_, bottom_;
   std::vector<Body> pages_;
   std::vector<Bookmark> bookmarks_;

@@ -40,6 +40,14 @@ Text with_faces(Text text, Face face) {
   return text;
 }
 
+Text closer(Text text, const Bench& bench) {
+  if (bench.close != Closeness::condensed) return text;
+  for (Inline& item : text) {
+    if (item.kind == Inline::Kind::words && item.face == Face::regular) item.face = Face::condensed;
+  }
+  return text;
+}
+
 Text made_bold(Text text) {
   for (Inline& item : text) {
     if (item.face == Face::regular) item.face = Face::bold;
@@ -108,7 +116,8 @@ Slabs slabs_of(const Heading& heading, const Bench& bench) {
   const TypeScale& scale = bench.scale();
   const std::vector<Text> lines = bench.type.lines(made_bold(heading.text), kLiveWidth, scale.heading);
   const Length pitch = Length::points(scale.heading_step);
-  const Length above = pt(bench.either(kHeavyRule / 2 + 9, 0)), below = pt(bench.either(7, 3));
+  const double loose = bench.tight() ? 0.6 : 1;
+  const Length above = pt(bench.either(kHeavyRule / 2 + 9 * loose, 0)), below = pt(bench.either(7 * loose, 3 * loose));
   Slab slab;
   set_lines(slab.marks, bench, lines, {Length(), above + bench.base(scale.heading_step, scale.heading)}, pitch,
             scale.heading);
@@ -118,29 +127,29 @@ Slabs slabs_of(const Heading& heading, const Bench& bench) {
     slab.rule_above = slab.rule_at_top = kHeavyRule;
     slab.marks.push_back(level_line(Length(), kLiveWidth, slab.height, scale.row_rule));
   }
-  slab.space_before = pt(bench.either(16, 10));
+  slab.space_before = pt(bench.either(16 * loose, 10 * loose));
   slab.keep = Slab::Keep::hard;
   return {slab};
 }
 
 Slabs slabs_of(const Paragraph& paragraph, const Bench& bench) {
   const Length room = paragraph.wide ? kLiveWidth : Length::points(bench.scale().text_width);
-  const std::vector<Text> lines = caption_lines(bench, paragraph.text, room);
+  const std::vector<Text> lines = caption_lines(bench, paragraph.wide ? closer(paragraph.text, bench) : paragraph.text, room);
   if (lines.empty()) return {};
   Slab slab;
   set_lines(slab.marks, bench, lines, {Length(), bench.text_base()}, bench.step());
   slab.height = bench.step() * static_cast<std::int64_t>(lines.size());
   for (std::size_t k = 1; k < lines.size(); ++k) slab.cuts.push_back(bench.step() * static_cast<std::int64_t>(k));
   slab.changed = any_changed(paragraph.text);
-  slab.space_before = pt(bench.either(6, 4));
+  slab.space_before = pt(bench.tight() ? bench.either(3, 2) : bench.either(6, 4));
   return {slab};
 }
 
-Slabs slabs_of(const Gap& gap, const Bench&) {
+Slabs slabs_of(const Gap& gap, const Bench& bench) {
   if (gap.points <= 0) return {};
   Slab slab;
   slab.gap = true;
-  slab.height = pt(gap.points);
+  slab.height = pt(bench.tight() ? gap.points / 2 : gap.points);
   return {slab};
 }
 

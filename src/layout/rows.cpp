@@ -15,7 +15,7 @@ constexpr Length kLeftSpan = Length::points(154), kRightStart = Length::points(1
 Slabs slabs_of(const PairRow& row, const Bench& bench) {
   std::vector<Text> left = bench.type.lines(row.left, kLeftSpan);
   for (Text& line : bench.type.lines(row.left_under, kLeftSpan)) left.push_back(std::move(line));
-  const std::vector<Text> right = bench.type.lines(row.right, kRightSpan);
+  const std::vector<Text> right = bench.type.lines(closer(row.right, bench), kRightSpan);
   const std::int64_t count = static_cast<std::int64_t>(std::max(left.size(), right.size()));
   const Length padding = pt(bench.row_padding()), base = padding + bench.text_base();
   Slab slab;
@@ -79,9 +79,9 @@ Slabs slabs_of(const ContentsLine& line, const Bench& bench) {
   const Length number_room = pt(bench.either(48, 36));
   const std::vector<Text> lines = bench.type.lines(words(line.title), kLiveWidth - number_room);
   const std::int64_t more = std::max<std::int64_t>(0, static_cast<std::int64_t>(lines.size()) - 1);
-  const Length base = bench.base(scale.row_height, scale.text);
+  const Length base = bench.base(bench.row_height(), scale.text);
   Slab slab;
-  slab.height = Length::points(scale.row_height) + bench.step() * more;
+  slab.height = pt(bench.row_height()) + bench.step() * more;
   set_lines(slab.marks, bench, lines, {Length(), base}, bench.step());
   const auto found = bench.pages.find(line.anchor);
   if (found != bench.pages.end()) {

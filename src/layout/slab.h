@@ -30,10 +30,19 @@ struct Slab {
 };
 using Slabs = std::vector<Slab>;
 
+// How close a sheet is set so that it does not run a few lines onto another page; type keeps its size.
+enum class Closeness {
+  usual,
+  tight,      // rows at their least height, less white between blocks
+  condensed,  // and the plain words of rows in Condensed
+};
+
 // What all blocks of a document are laid out with.
 struct Bench {
   const Typesetter& type;
   const std::map<std::string, int>& pages;  // anchor -> page number; empty in the first pass
+  Closeness close = Closeness::usual;
+  bool tight() const { return close != Closeness::usual; }
 
   const TypeScale& scale() const { return type.scale(); }
   bool pin_up() const { return scale().step >= 20; }
@@ -43,7 +52,8 @@ struct Bench {
   // From the top of a line of this step to its base line: capitals stand in the middle.
   Length base(double step, double size) const { return (pt(step) + capital(size)).times(1, 2); }
   Length text_base() const { return base(scale().step, scale().text); }
-  double row_padding() const { return either(6, 3.5); }
+  double row_padding() const { return tight() ? either(3.5, 2) : either(6, 3.5); }
+  double row_height() const { return tight() ? either(21, 16) : scale().row_height; }
 };
 
 // Lines under one another, the first base line at `at`. A right edge is given for lines that end on it.
@@ -53,6 +63,7 @@ void set_ending_at(std::vector<Mark>& marks, const Bench& bench, const Text& lin
 // One line when it fits the live width, else lines of at most `room`.
 std::vector<Text> caption_lines(const Bench& bench, const Text& text, Length room, double size = 0);
 Text with_faces(Text text, Face face);  // words and lengths in this face
+Text closer(Text text, const Bench& bench);  // plain words in Condensed when rows are set so
 Text made_bold(Text text);              // Regular to Bold, Condensed to Condensed Bold
 Text cut_to_width(const Bench& bench, const std::string& words, Face face, Length room, double size);  // with … when too long
 

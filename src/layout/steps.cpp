@@ -18,7 +18,7 @@ class StepLines {
  public:
   StepLines(Slab& slab, const Bench& bench, Length top) : slab_(slab), bench_(bench), y_(top) {}
 
-  void white() { y_ += pt(bench_.either(4, 2.5)); }
+  void white() { y_ += pt(bench_.tight() ? bench_.either(2, 1) : bench_.either(4, 2.5)); }
   void lines(const std::vector<Text>& lines, Length x) {
     set_lines(slab_.marks, bench_, lines, {x, y_ + bench_.text_base()}, bench_.step());
     for (std::size_t k = 0; k < lines.size(); ++k) {

@@ -55,7 +55,7 @@ class TableSetter {
     return Slab::Keep::no;
   }
 
-  Length row_height() const { return Length::points(scale_.row_height); }
+  Length row_height() const { return pt(bench_.row_height()); }
   // Numbers in the length size and words in the text size share one base line.
   Length row_base() const {
     const Length capitals = bench_.capital(scale_.text) + bench_.capital(scale_.length);
@@ -119,7 +119,7 @@ class TableSetter {
       } else if (places_[k].number) {
         number(slab, places_[k], column, number_cell(column, row.cells[k], total));
       } else {
-        const Text text = column.bold || total ? made_bold(row.cells[k].text) : row.cells[k].text;
+        const Text text = column.bold || total ? made_bold(row.cells[k].text) : closer(row.cells[k].text, bench_);
         const std::vector<Text> lines = bench_.type.lines(text, places_[k].content);
         set_lines(slab.marks, bench_, lines, {places_[k].x, row_base()}, bench_.step());
         deepest = std::max(deepest, lines.size());

@@ -21,9 +21,10 @@ Text what_and_when(const PacketInput& input) {
   std::string sentence = capital(what);
   if (!outer.empty()) sentence += " in " + listed(outer);
   const FigureText text = figure_text_of(input);
-  if (!project.worn_on.known()) return words(sentence + ". The day it is worn is not written.");
+  const std::string size = project.size_choice ? " " + size_word(*project.size_choice) + "." : "";
+  if (!project.worn_on.known()) return words(sentence + ". The day it is worn is not written." + size);
   std::string day = text.has("garment/worn on") ? text.value("garment/worn on") : long_day(*project.worn_on);
-  return words(sentence + ", worn on ") + text.marked("garment/worn on", bold(replaced(day, " ", "\u00A0"))) + words(".");
+  return words(sentence + ", worn on ") + text.marked("garment/worn on", bold(replaced(day, " ", "\u00A0"))) + words("." + size);
 }
 
 void may_i_cut(const PacketInput& input, Sheet& sheet) {
@@ -85,29 +86,6 @@ void next_acts(const PacketInput& input, Sheet& sheet) {
   }
 }
 
-// Height that a block will take, a little more rather than less: for keeping the sheet to one page.
-double height_of(const Block& b, const Typesetter& typesetter) {
-  const TypeScale& t = typesetter.scale();
-  const auto lines = [&](const Text& text, double room, double size) {
-    return text.empty() ? 0.0 : static_cast<double>(typesetter.lines(text, Length::from_points(room), size).size());
-  };
-  if (const auto* row = std::get_if<PairRow>(&b.what)) {
-    const double left = lines(row->left, 154, t.text) + lines(row->left_under, 154, t.text);
-    return std::max(left, lines(row->right, 320, t.text)) * t.step + 12;
-  }
-  if (std::holds_alternative<Heading>(b.what)) return t.heading_step + 36;
-  if (const auto* p = std::get_if<Paragraph>(&b.what)) return lines(p->text, t.text_width, t.text) * t.step + 6;
-  return t.step;
-}
-
-double height_of(const Sheet& sheet, const Typesetter& typesetter) {
-  const TypeScale& t = typesetter.scale();
-  double high = t.title_step +
-                static_cast<double>(typesetter.lines(sheet.answer, Length::from_points(486), t.answer).size()) * t.answer_step;
-  for (const Block& b : sheet.blocks) high += height_of(b, typesetter);
-  return high;
-}
-
 // "and 6 warnings": what is left off the page, by kind.
 std::string left_off(const std::vector<ToSettle>& rows, std::size_t from) {
   std::int64_t holds = 0, warnings = 0, rest = 0;
@@ -120,7 +98,7 @@ std::string left_off(const std::vector<ToSettle>& rows, std::size_t from) {
   if (holds > 0) parts.push_back(counted(holds, "more hold", "more holds"));
   if (warnings > 0) parts.push_back(counted(warnings, "more warning", "more warnings"));
   if (rest > 0) parts.push_back(counted(rest, "more thing to know", "more things to know"));
-  return "and " + listed(parts);
+  return "and " + listed(parts) + ": all of them on page";
 }
 
 void settle_these(const PacketInput& input, Sheet& sheet) {
@@ -136,21 +114,19 @@ void settle_these(const PacketInput& input, Sheet& sheet) {
     while (shown < rows.size() && rows[shown].kind == ToSettle::Kind::hold) ++shown;
     shown = std::min(shown, kMostToSettle);
   }
-  // A page that overflows is better than one that names no hold.
-  std::size_t least = 0;
-  while (least < std::min<std::size_t>(shown, 3) && rows[least].kind == ToSettle::Kind::hold) ++least;
-  const double room = input.shape.bottom - input.shape.top;
-  const std::size_t kept = sheet.blocks.size();
-  for (;; --shown) {
-    sheet.blocks.resize(kept);
-    for (std::size_t i = 0; i < shown; ++i) {
+  const auto with = [rows, above = sheet.blocks](std::size_t count) {
+    std::vector<Block> blocks = above;
+    for (std::size_t i = 0; i < count; ++i) {
       PairRow row = rows[i].row;
       row.last = i + 1 == rows.size();
-      sheet.blocks.push_back(block(row));
+      blocks.push_back(block(row));
     }
-    if (shown < rows.size()) sheet.blocks.push_back(block(ContentsLine{left_off(rows, shown), kAllWarningsAnchor}));
-    if (shown <= least || height_of(sheet, input.typesetter) <= room) return;
-  }
+    if (count < rows.size()) blocks.push_back(block(ContentsLine{left_off(rows, count), kAllWarningsAnchor}));
+    return blocks;
+  };
+  sheet.blocks = with(shown);
+  // One page always: what finds no room is counted, with the page on which it stands whole.
+  while (shown > 0) sheet.shorter.push_back([with, count = --shown] { return with(count); });
 }
 
 }  // namespace

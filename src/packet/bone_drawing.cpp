@@ -7,7 +7,7 @@
 
 namespace gownsheaf {
 
-Drawing draw_channels(const Project& project, const FigureText& text, const Typesetter& typesetter) {
+Drawing draw_channels(const Project& project, const FigureText& text, const Typesetter& typesetter, double tallest_drawn) {
   const TypeScale& t = typesetter.scale();
   struct Channel { const Bone* bone; Length channel, length; };
   std::vector<Channel> shown;
@@ -23,7 +23,7 @@ Drawing draw_channels(const Project& project, const FigureText& text, const Type
   out.name = "bone map";
   out.width = pt(kRunWide);
   const std::size_t per_row = 6;
-  const DrawingScale scale = largest_that_fits(tallest, pt(200), text.shown_in(), 2);
+  const DrawingScale scale = largest_that_fits(tallest, pt(tallest_drawn), text.shown_in(), 2);
   const Length row_high = scale.of(tallest) + pt(3 * t.smallest + 22);
   const Length column = pt(kRunWide).times(1, static_cast<std::int64_t>(std::min(per_row, std::max<std::size_t>(shown.size(), 1))));
   std::vector<Label> labels;

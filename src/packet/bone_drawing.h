@@ -8,7 +8,8 @@
 
 namespace gownsheaf {
 
-Drawing draw_channels(const Project& project, const FigureText& text, const Typesetter& typesetter);
+// `tallest_drawn`: the most that a channel may be on paper, points.
+Drawing draw_channels(const Project& project, const FigureText& text, const Typesetter& typesetter, double tallest_drawn = 200);
 Drawing draw_bars(const BonePlan& plan, const FigureText& text, const Typesetter& typesetter);
 
 }  // namespace gownsheaf

@@ -97,6 +97,27 @@ bool steel(const PacketInput& input) {
                      [](const BoneStock& s) { return s.kind == BoneKind::flat_steel || s.kind == BoneKind::spiral_steel; });
 }
 
+std::vector<Block> bones_blocks(const PacketInput& input, const FigureText& text, bool bars_drawn, bool small) {
+  std::vector<Block> all;
+  all.push_back(block(channels(input, text)));
+  all.push_back(block(draw_channels(input.project, text, input.typesetter, small ? 90 : 200)));
+  for (const BonePlan& plan : input.plans.bones) {
+    if (plan.bars.empty()) continue;
+    all.push_back(heading("Cut from " + plan.stock));
+    all.push_back(block(bars(plan, text)));
+    const bool is_cut = std::any_of(plan.bars.begin(), plan.bars.end(), [](const BarOfBones& b) { return b.cut.size() > 1 || b.left > Length{}; });
+    if (bars_drawn && is_cut && plan.bars.size() <= 12) all.push_back(block(draw_bars(plan, text, input.typesetter)));
+    if (!plan.proven)
+      all.push_back(paragraph(words("Not proven the least: no plan buys less than ") + text.checking("bone stock/" + plan.stock + "/bound") + words(".")));
+  }
+  all.push_back(paragraph(
+      words("Measure each channel, stitched and pressed, before you cut: its bone is cut for the channel as it came out, not as it was drawn. ") + bold("Care. ") +
+      words(std::string("Round and cap or tape every cut end; none may show through the cloth. ") +
+            (steel(input) ? "Steel is cut behind goggles, away from the face; the cutter’s leaflet decides. " : "Heated ends burn: let them cool, work in fresh air. ") +
+            "No bone over a port, a pump or sore skin: a clinician decides.")));
+  return all;
+}
+
 }  // namespace
 
 Sheet bones_sheet(const PacketInput& input) {
@@ -104,22 +125,9 @@ Sheet bones_sheet(const PacketInput& input) {
   Sheet sheet;
   sheet.section = Section::close;
   sheet.answer = answer(input, text);
-  sheet.blocks.push_back(block(channels(input, text)));
-  sheet.blocks.push_back(block(draw_channels(input.project, text, input.typesetter)));
-  for (const BonePlan& plan : input.plans.bones) {
-    if (plan.bars.empty()) continue;
-    sheet.blocks.push_back(heading("Cut from " + plan.stock));
-    sheet.blocks.push_back(block(bars(plan, text)));
-    const bool is_cut = std::any_of(plan.bars.begin(), plan.bars.end(), [](const BarOfBones& b) { return b.cut.size() > 1 || b.left > Length{}; });
-    if (is_cut && plan.bars.size() <= 12) sheet.blocks.push_back(block(draw_bars(plan, text, input.typesetter)));
-    if (!plan.proven)
-      sheet.blocks.push_back(paragraph(words("Not proven the least: no plan buys less than ") + text.checking("bone stock/" + plan.stock + "/bound") + words(".")));
-  }
-  sheet.blocks.push_back(paragraph(
-      words("Measure each channel, stitched and pressed, before you cut: its bone is cut for the channel as it came out, not as it was drawn. ") + bold("Care. ") +
-      words(std::string("Round and cap or tape every cut end; none may show through the cloth. ") +
-            (steel(input) ? "Steel is cut behind goggles, away from the face; the cutter’s leaflet decides. " : "Heated ends burn: let them cool, work in fresh air. ") +
-            "No bone over a port, a pump or sore skin: a clinician decides.")));
+  sheet.blocks = bones_blocks(input, text, true, false);
+  sheet.shorter.push_back([input, text] { return bones_blocks(input, text, true, true); });
+  sheet.shorter.push_back([input, text] { return bones_blocks(input, text, false, true); });
   return sheet;
 }
 

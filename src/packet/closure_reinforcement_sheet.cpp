@@ -71,8 +71,21 @@ class Reinforcement {
     sheet.blocks.push_back(paragraph(said_plainly(rules_.carried.front().say)));
   }
 
+  bool nothing_pulls() const {
+    const Figure* most = text_.figures().find(key_ + "per fastener/high");
+    const Force* force = most == nullptr ? nullptr : std::get_if<Force>(&most->value);
+    return force != nullptr && force->value <= 0;
+  }
+
   void pull(Sheet& sheet) const {
     sheet.blocks.push_back(heading("Pull: an estimate"));
+    if (nothing_pulls()) {
+      sheet.blocks.push_back(paragraph(words("None along this edge, not with a deep breath either, and none if one of the inputs is another: it is worn looser "
+                                             "than what it goes round. A pull at one is asked to stay under ") +
+                                       words(text_.about(key_ + "fastener may hold") + ", which is untested.")));
+      sheet.blocks.push_back(paragraph(condensed(assumed())));
+      return;
+    }
     Text said = words("Along the edge " + text_.about(key_ + "line load at rest") + " at rest, " +
                       text_.about(key_ + "line load").substr(std::string("about\u00A0").size()) + " with a deep breath, in movement or sitting. ");
     said = said + words("The most that one takes: " + text_.about(key_ + "per fastener") + ", number " + whole_number(static_cast<std::int64_t>(load_->most + 1)) +

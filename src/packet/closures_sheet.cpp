@@ -49,6 +49,8 @@ class ClosuresSheet {
       sheet.blocks.push_back(paragraph(more));
     }
     if (!plan_.compared.empty()) {
+      // The wall does without the comparison when it would take a page of its own; the binder has it.
+      if (pinned_up(input_)) sheet.shorter.push_back([blocks = sheet.blocks] { return blocks; });
       sheet.blocks.push_back(heading("The same edge closed otherwise"));
       sheet.blocks.push_back(block(comparison()));
       sheet.blocks.push_back(paragraph(condensed("Minutes are common practice for a practised home maker, untested: they compare kinds, they do not plan an evening.")));
@@ -89,6 +91,8 @@ class ClosuresSheet {
     }
     if (std::any_of(plan_.fasteners.begin(), plan_.fasteners.end(), [](const Fastener& f) { return f.other_way; }))
       out = out + words(" Hook and eye change sides in turn.");
+    if (plan_.fasten.rfind("hooks", 0) == 0 && !plan_.overlapping && (closure_ == nullptr || !closure_->upper_side.known()))
+      out = out + condensed(" Which side takes the hooks is not written: the wearer\u2019s right, maker\u2019s default.");
     for (const auto& [level, part] : plan_.closer) {
       const auto place = [&](Length at) { return checking(text_of(at, text_.shown_in(), mark_step(text_.shown_in()), Rounding::nearest)); };
       out = out + words(" Near the " + level + " they come closer, from ") + place(part.first) + words(" to ") + place(part.second) + words(" down.");
@@ -126,7 +130,7 @@ class ClosuresSheet {
   // Which side carries the hook: the upper side in a lap; edge to edge the wearer's right unless it is written.
   std::string hook_side(bool other_way) const {
     std::string upper = closure_ != nullptr && closure_->upper_side.known() ? *closure_->upper_side : "";
-    if (upper.empty()) return plan_.overlapping ? (other_way ? "under side" : "upper side") : (other_way ? "the other side" : "one side");
+    if (upper.empty()) return plan_.overlapping ? (other_way ? "under side" : "upper side") : (other_way ? "wearer\u2019s left" : "wearer\u2019s right");
     if (other_way) upper = upper == "left" ? "right" : "left";
     return "wearer\u2019s " + upper;
   }

@@ -143,6 +143,11 @@ const PlannedStep* step_with_id(const Plans& plans, const std::string& id) {
   return nullptr;
 }
 
+bool buys_nothing(const FigureText& text, const std::string& cloth) {
+  const auto needed = text.figures().length("cloths/" + cloth + "/needed");
+  return needed && needed->is_zero();
+}
+
 const LayPlan* lay_of(const Plans& plans, const std::string& cloth) {
   for (const LayPlan& lay : plans.lays) {
     if (lay.cloth == cloth) return &lay;
@@ -177,12 +182,14 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
       // A condition that cannot be answered leaves a sheet out; on a step it would count as met.
       if (entry.when.holds(input.facts, item) != Truth::yes) continue;
       Sheet sheet = sheet_of(input, entry, item);
+      if (sheet.answer.empty() && sheet.blocks.empty() && entry.sheet != "contents") continue;
       sheet.id = entry.sheet;
       sheet.title = title_of(input, entry, kind, item);
       sheet.anchor = sheet_anchor(entry.sheet, item);
       const bool may_share = entry.sheet == "to buy" || entry.sheet == "cutting list" ||
                              entry.sheet == "pleats" || entry.sheet == "closures" || entry.sheet == "size and fit" ||
-                             entry.sheet == "cutting layouts";
+                             entry.sheet == "cutting layouts" || entry.sheet == "bones" ||
+                             entry.sheet == "closure reinforcement";
       sheet.starts_page = far || !may_share;
       sheets.push_back(std::move(sheet));
     }

@@ -10,6 +10,9 @@
 namespace gownsheaf {
 namespace {
 
+constexpr std::size_t kMostRowsBesideADrawing = 12;  // more leave the drawing too small to read its pieces' names
+constexpr double kLeastDrawing = 300;                 // points, ruler and key included
+
 // The lay that is printed: on what was bought when all fits there, else on one length to buy.
 std::vector<const LaidStrip*> printed_strips(const LayPlan& plan) {
   std::vector<const LaidStrip*> strips;
@@ -37,6 +40,7 @@ Text answer(const LayPlan& plan, const std::vector<const LaidStrip*>& strips, co
   Text out = words("One layer, right side up. " + counted(pieces, "piece", "pieces") + " on ") +
              text.measured(key + "/lay length");
   if (text.has(key + "/bought")) out = out + words("; ") + text.measured(key + "/bought") + words(" bought.");
+  else if (buys_nothing(text, plan.cloth)) out = out + words("; nothing to buy: it goes on what is there.");
   else out = out + words("; ") + text.measured(key + "/needed") + words(" to buy.");
   return out;
 }
@@ -83,7 +87,7 @@ std::string part_words(const LayParts& parts, std::size_t i, ShownIn shown_in) {
 }
 
 void draw_strip(const PacketInput& input, const LayPlan& plan, const LaidStrip& strip, std::size_t first_left_over,
-                bool several, const FigureText& text, Sheet& sheet) {
+                bool several, Length room_high, const FigureText& text, Sheet& sheet) {
   if (several) {
     Text named = words_in(Face::bold, capital(strip.name) + ": ") +
                  length_in(Face::regular, cloth_text_of(strip.length, text.shown_in(), Rounding::down), Inline::Size::as_text);
@@ -92,9 +96,7 @@ void draw_strip(const PacketInput& input, const LayPlan& plan, const LaidStrip& 
     sheet.blocks.push_back(block(Paragraph{named, true}, !strip.placed.empty()));
   }
   if (strip.placed.empty()) return;
-  const double room_high = input.shape.bottom - input.shape.top - input.typesetter.scale().title_step -
-                           2 * input.typesetter.scale().answer_step - 4 * input.typesetter.scale().step;
-  const LayParts parts = lay_parts(strip, input.typesetter, text.shown_in(), Length::from_points(room_high));
+  const LayParts parts = lay_parts(strip, input.typesetter, text.shown_in(), room_high);
   for (std::size_t i = 0; i < parts.parts.size(); ++i) {
     if (parts.parts.size() > 1) {
       sheet.blocks.push_back(block(Paragraph{sentence_text(part_words(parts, i, text.shown_in()), false, Face::condensed), true}, true));
@@ -179,30 +181,43 @@ void say_chart(const LayPlan& plan, const FigureText& text, Sheet& sheet) {
   sheet.blocks.push_back(paragraph(said + words(". The chart is an average; the lay above is of these pieces."), true));
 }
 
-}  // namespace
-
-Sheet cutting_layout_sheet(const PacketInput& input, const LayPlan& plan) {
+// The drawing and the table share a page when `with_table`: then the drawing is smaller, down to a scale that leaves it room.
+Sheet layout_sheet(const PacketInput& input, const LayPlan& plan, bool with_table) {
   const FigureText text = figure_text_of(input);
   const std::vector<const LaidStrip*> strips = printed_strips(plan);
+  const TypeScale& type = input.typesetter.scale();
   Sheet sheet;
   sheet.section = Section::cut;
   sheet.answer = answer(plan, strips, text);
   sheet.blocks.push_back(paragraph(lie_of_the_pieces(input, plan, strips.size() > 1, text) + cut_in_steps(input, plan), true));
   say_short(plan, text, sheet);
+  Table placing = placing_table(plan, strips, pinned_up(input), text);
+  double room_high = input.shape.bottom - input.shape.top - type.title_step - 2 * type.answer_step - 4 * type.step;
+  if (with_table) room_high -= (1.4 * static_cast<double>(placing.rows.size()) + 8) * type.step;
   std::size_t first_left_over = 1;
   for (const LaidStrip* strip : strips) {
-    draw_strip(input, plan, *strip, first_left_over, strips.size() > 1, text, sheet);
+    draw_strip(input, plan, *strip, first_left_over, strips.size() > 1, Length::from_points(std::max(room_high, kLeastDrawing)), text, sheet);
     first_left_over += strip->left_over.size();
   }
   sheet.blocks.push_back(heading("To lay it again"));
   sheet.blocks.push_back(block(Paragraph{
       words("Measure from the cut end and from the lower edge of the drawing, to the nearest corner of each piece. The "
             "thin line along each edge is the selvage."), true}, true));
-  sheet.blocks.push_back(block(placing_table(plan, strips, pinned_up(input), text)));
+  sheet.blocks.push_back(block(std::move(placing)));
   if (!plan.breadths.empty()) sheet.blocks.push_back(heading("Joins and repeats"));
   for (const BreadthPlan& breadth : plan.breadths) sheet.blocks.push_back(block(draw_breadth(breadth, text, input.typesetter)));
   say_ways(plan, text, sheet);
   say_chart(plan, text, sheet);
+  return sheet;
+}
+
+}  // namespace
+
+Sheet cutting_layout_sheet(const PacketInput& input, const LayPlan& plan) {
+  Sheet sheet = layout_sheet(input, plan, false);
+  std::size_t rows = 0;
+  for (const LaidStrip* strip : printed_strips(plan)) rows += strip->placed.size();
+  if (rows <= kMostRowsBesideADrawing) sheet.shorter.push_back([input, &plan] { return layout_sheet(input, plan, true).blocks; });
   return sheet;
 }
 

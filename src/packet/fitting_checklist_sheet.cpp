@@ -73,7 +73,7 @@ Table checks(const PacketInput& input, const FittingPlan& plan, const FigureText
     Row row;
     Text look;
     if (!check.condition.empty()) look = condensed("If " + check.condition + ": ");
-    look = look + bold(check.look) + new_line() + sentence_text(check.how, false, Face::condensed);
+    look = look + bold(check.look) + new_line() + sentence_text(in_unit_of(check.how, text.shown_in()), false, Face::condensed);
     row.cells.push_back({look});
     row.cells.push_back({said(shown_of(input, check.allowed, check.allowed_plainly), text)});
     row.cells.push_back({Text{}});

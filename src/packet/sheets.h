@@ -19,6 +19,7 @@ FigureText figure_text_of(const PacketInput& input);
 bool pinned_up(const PacketInput& input);           // the pin-up scale: read from further off
 bool shown_to_reader(const PacketInput& input, const Diagnostic& d);  // private ones only where the set shows them
 const PlannedStep* step_with_id(const Plans& plans, const std::string& id);
+bool buys_nothing(const FigureText& text, const std::string& cloth);  // all of it goes on lengths and remnants that are there
 const LayPlan* lay_of(const Plans& plans, const std::string& cloth);
 
 template <class T>

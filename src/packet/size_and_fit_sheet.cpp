@@ -1,5 +1,5 @@
 // Size and fit: which size is made and why, every girth as body, size, ease and finished, and a line for each to scale.
-// In a set that leaves body measures out it names the size and nothing else.
+// A set that leaves body measures out has no such sheet: the first page names the size.
 #include "packet/sheets.h"
 #include "packet/size_drawing.h"
 #include "packet/wording.h"
@@ -10,11 +10,6 @@ namespace {
 
 using By = SizeChoice::By;
 using Lies = SizeChoice::Lies;
-
-std::string size_word(const SizeChoice& choice) {
-  if (choice.between_to.empty()) return "Size " + choice.made + " is made";
-  return "It is made between sizes " + choice.made + " and " + choice.between_to;
-}
 
 // Size LABEL, with what the table has for it: "8 (36 1/4 in)".
 Text row(const std::string& label, const std::string& girth, const FigureText& text) {
@@ -119,10 +114,7 @@ Sheet size_and_fit_sheet(const PacketInput& input) {
   Sheet sheet;
   sheet.section = Section::fit;
   const Project& project = input.project;
-  if (!input.set.private_shown) {
-    sheet.answer = words(project.size_choice ? size_word(*project.size_choice) + "." : "Measures of the body are left out of this set.");
-    return sheet;
-  }
+  if (!input.set.private_shown) return sheet;
   sheet.answer = project.size_choice ? why(input, *project.size_choice, text)
                                      : words("Each girth finishes at what the body measures and the ease that is written.");
   const std::vector<std::string> names = measures_sized(project);

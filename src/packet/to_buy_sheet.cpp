@@ -8,6 +8,8 @@
 namespace gownsheaf {
 namespace {
 
+constexpr const char* kLengthsNeeded[] = {"lace needed", "casing needed", "braid needed"};
+
 bool is_short(const FigureText& text, const std::string& cloth) { return text.has("cloths/" + cloth + "/short"); }
 
 Text answer(const PacketInput& input, const FigureText& text) {
@@ -18,7 +20,7 @@ Text answer(const PacketInput& input, const FigureText& text) {
     const std::string key = "cloths/" + c.named.name;
     if (!text.has(key + "/needed")) continue;
     if (is_short(text, c.named.name)) ++shorts;
-    else if (!text.has(key + "/bought")) ++unbought;
+    else if (!text.has(key + "/bought") && !buys_nothing(text, c.named.name)) ++unbought;
     if (!c.sold_by.known()) continue;
     if (sold_by && *sold_by != *c.sold_by) same_step = false;
     sold_by = *c.sold_by;
@@ -58,7 +60,7 @@ Table cloth_table(const PacketInput& input, const FigureText& text) {
     const std::string key = "cloths/" + c.named.name;
     const bool wanted = text.has(key + "/needed");
     Row row;
-    const bool tick = is_short(text, c.named.name) || (wanted && !text.has(key + "/bought"));
+    const bool tick = is_short(text, c.named.name) || (wanted && !text.has(key + "/bought") && !buys_nothing(text, c.named.name));
     row.cells.push_back({tick ? tick_box() : Text{}});
     Text name = bold(c.named.name);
     if (text.has(key + "/width")) name = name + words(", ") + text.drawn(key + "/width", Inline::Size::as_text, Face::regular) + words(" wide") + text.rests_on(key + "/width");
@@ -104,20 +106,20 @@ Text notion_bought(const Notion& n, ShownIn shown_in) {
 bool falls_short(const Notion& n, const FigureText& text) {
   const std::string key = "notions/" + n.named.name + "/";
   if (n.bought_number.known() && text.has(key + "fasteners needed")) return *n.bought_number < text.count(key + "fasteners needed");
-  auto lace = text.figures().length(key + "lace needed");
-  if (!lace) lace = text.figures().length(key + "casing needed");
-  if (!lace || !n.bought_lengths.known()) return false;
+  if (!n.bought_lengths.known()) return false;
   Length sum;
   for (const Length l : *n.bought_lengths) sum += l;
-  return sum < *lace;
+  for (const char* needed : kLengthsNeeded)
+    if (const auto length = text.figures().length(key + needed)) return sum < *length;
+  return false;
 }
 
 // What closings take of it; a dash where nothing was worked out.
 Text notion_needed(const Notion& n, const FigureText& text) {
   const std::string key = "notions/" + n.named.name + "/";
   if (text.has(key + "fasteners needed")) return bold(text.value(key + "fasteners needed"));
-  if (text.has(key + "lace needed")) return text.drawn(key + "lace needed", Inline::Size::as_text, Face::bold);
-  if (text.has(key + "casing needed")) return text.drawn(key + "casing needed", Inline::Size::as_text, Face::bold);
+  for (const char* needed : kLengthsNeeded)
+    if (text.has(key + needed)) return text.drawn(key + needed, Inline::Size::as_text, Face::bold);
   return words("\u2013");
 }
 

@@ -2,7 +2,6 @@
 // first. Read from the wall: find the act, look what stands beside it.
 #include <algorithm>
 #include <map>
-#include <set>
 
 #include "packet/sheets.h"
 #include "packet/wording.h"
@@ -64,26 +63,35 @@ Sheet what_waits_sheet(const PacketInput& input) {
   Table table;
   const bool far = pinned_up(input);
   const Waiting waiting = waiting_of(input.plans.work);
-  std::set<int> beside_a_row;
-  add_column(table, Column::Kind::tick, "", far ? 30 : 20, false);
+  std::map<int, int> beside_a_row;  // a number whose words stand beside a row: that row's step
   add_column(table, Column::Kind::words, "step", far ? 40 : 28, true);
-  add_column(table, Column::Kind::words, "before you do this", far ? 200 : 190, true);
+  add_column(table, Column::Kind::words, "before you do this", far ? 190 : 180, true);
   add_column(table, Column::Kind::words, "these are done", 0, false);
   for (std::size_t i = 0; i < input.plans.work.size(); ++i) {
     const PlannedStep& step = input.plans.work[i];
     if (step.done || (step.cannot_undo.empty() && step.gate.empty())) continue;
     Row row;
-    row.cells.push_back({tick_box()});
     row.cells.push_back({bold(whole_number(step.number))});
     row.cells.push_back({text.act(short_act(step.act)) + (step.cannot_undo.empty() ? Text{} : condensed(" (" + step.cannot_undo + ")"))});
     Text first;
     if (!step.holds.empty()) first = tag(Tag::hold) + words(" ");
     bool more = false;
+    std::map<int, std::vector<int>> said_beside;  // row's step: numbers whose words stand there
     for (const PlannedStep* earlier : waiting.steps[i].directly) {
+      const bool has_row = !earlier->cannot_undo.empty() || !earlier->gate.empty();
+      if (const auto said = beside_a_row.find(earlier->number); !has_row && said != beside_a_row.end()) {
+        said_beside[said->second].push_back(earlier->number);
+        continue;
+      }
       if (more) first = first + words("; ");
       more = true;
-      if (earlier->cannot_undo.empty() && earlier->gate.empty()) beside_a_row.insert(earlier->number);
+      if (!has_row) beside_a_row.emplace(earlier->number, step.number);
       first = first + bold(whole_number(earlier->number)) + words("\u00A0") + text.reason(short_act(earlier->act));
+    }
+    for (const auto& [row_of, numbers] : said_beside) {
+      if (more) first = first + words("; ");
+      more = true;
+      first = first + bold(ranges(numbers)) + condensed(" (words at " + whole_number(row_of) + ")");
     }
     const std::vector<int>& all = waiting.steps[i].all;
     if (more) first = first + condensed("; in all " + ranges(all));
@@ -92,7 +100,7 @@ Sheet what_waits_sheet(const PacketInput& input) {
     table.rows.push_back(std::move(row));
   }
   sheet.answer = table.rows.empty() ? words("Nothing is left that waits.")
-                                    : words("Find what you are about to do; all that stands beside it is done first; the last numbers are everything that comes before.");
+                                    : words("Find what you are about to do; what stands beside it is done first. Last, all the numbers before it.");
   const bool waits = !table.rows.empty();
   if (waits) sheet.blocks.push_back(block(std::move(table)));
   // The other numbers, so that no number on the wall is without its words.
@@ -102,8 +110,7 @@ Sheet what_waits_sheet(const PacketInput& input) {
     others = others + words(others.empty() ? "" : "; ") + bold(whole_number(step.number)) + words("\u00A0") + text.reason(short_act(step.act));
   }
   if (!others.empty() && waits) {
-    sheet.blocks.push_back(heading("The other numbers"));
-    sheet.blocks.push_back(paragraph(others, true));
+    sheet.blocks.push_back(paragraph(bold("The other numbers: ") + others, true));
   }
   return sheet;
 }

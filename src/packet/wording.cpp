@@ -101,7 +101,16 @@ std::string in_unit_of(std::string_view text, ShownIn shown_in) {
       const bool inches = text.substr(end, 3) == " in" && (end + 3 == text.size() || !((text[end + 3] >= 'a' && text[end + 3] <= 'z')));
       const auto length = inches ? read_length(std::string(text.substr(i, end - i)) + " in", "") : ReadResult<WrittenLength>{Misread{}};
       if (inches && length.ok()) {
-        out += text_of(length.value().length, shown_in, Length::mm(1), Rounding::nearest).plain();
+        out += rule_text_of(length.value().length, shown_in).plain();
+        i = end + 3;
+        continue;
+      }
+      const bool pounds = text.substr(end, 3) == " lb" && (end + 3 == text.size() || text[end + 3] == ' ' || text[end + 3] == '.') &&
+                          text.substr(end + 3, 2) != " (";  // not where the sentence gives kilograms itself
+      const auto weight = pounds ? read_mass(std::string(text.substr(i, end + 3 - i)), "") : ReadResult<Mass>{Misread{}};
+      if (pounds && weight.ok()) {
+        const auto tenths = static_cast<std::int64_t>(weight.value().value / 100 + 0.5);
+        out += whole_number(tenths / 10) + (tenths % 10 == 0 ? "" : "." + whole_number(tenths % 10)) + " kg";
         i = end + 3;
         continue;
       }
@@ -109,6 +118,11 @@ std::string in_unit_of(std::string_view text, ShownIn shown_in) {
     out += text[i++];
   }
   return out;
+}
+
+std::string size_word(const SizeChoice& choice) {
+  if (choice.between_to.empty()) return "Size " + choice.made + " is made";
+  return "It is made between sizes " + choice.made + " and " + choice.between_to;
 }
 
 }  // namespace gownsheaf

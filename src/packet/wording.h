@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "project/sizes.h"
 #include "units/print.h"
 
 namespace gownsheaf {
@@ -21,8 +22,10 @@ std::string nth_step(int number);                               // "step 7", nev
 std::string figure_name(std::string_view key);
 std::vector<std::string> parts_of_key(std::string_view key);
 std::string ends_with_stop(std::string sentence);               // adds a full stop when there is no mark yet
-// Every `3/4 in` of a template's own words in the unit that the packet shows, to the millimetre.
+// Every `3/4 in` and `3 lb` of a template's own words in the unit that the packet shows.
 std::string in_unit_of(std::string_view words, ShownIn shown_in);
 std::string replaced(std::string text, std::string_view what, std::string_view with);
+
+std::string size_word(const SizeChoice& choice);  // "Size 14 is made"
 
 }  // namespace gownsheaf

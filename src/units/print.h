@@ -22,6 +22,8 @@ struct LengthText {
 
 // step: the smallest length shown (1/16 in, 1/32 in, 1 mm). Rounds to it as named, then takes apart.
 LengthText text_of(Length length, ShownIn shown, Length step, Rounding rounding);
+// A length that a rule of common practice names: marks of the unit, but from 10 cm on whole centimetres ("12 in", "30 cm").
+LengthText rule_text_of(Length length, ShownIn shown);
 // In yards (eighths) or metres (to 0.01), for cloth bought. Exact value must be a multiple of the shop step already, or
 // is rounded up to 1/8 yd or 0.01 m.
 LengthText cloth_text_of(Length length, ShownIn shown, Rounding rounding);

@@ -73,6 +73,13 @@ LengthText text_of(Length length, ShownIn shown, Length step, Rounding rounding)
   return with_sign(in_decimals(size_of(rounded), 10 * Length::kPerMm, places, "cm"), rounded < Length());
 }
 
+LengthText rule_text_of(Length length, ShownIn shown) {
+  const bool whole = shown == ShownIn::centimetres && length >= Length::mm(100);
+  LengthText text = text_of(length, shown, whole ? Length::mm(10) : mark_step(shown), Rounding::nearest);
+  if (whole && text.whole.size() > 2 && text.whole.ends_with(".0")) text.whole.resize(text.whole.size() - 2);
+  return text;
+}
+
 LengthText cloth_text_of(Length length, ShownIn shown, Rounding rounding) {
   if (shown == ShownIn::inches) {
     constexpr std::int64_t kYard = 36 * Length::kPerInch;

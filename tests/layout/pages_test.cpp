@@ -139,6 +139,72 @@ TEST_CASE("binder sheets share a page only when both fit whole", "[pages]") {
   CHECK(kBench.pages({first, second}, kBench.binder).pages.size() == 2);
 }
 
+TEST_CASE("a binder sheet begins under the end of one of its own section, not of another", "[pages]") {
+  Sheet first = sheet_of("First", {paragraph_of(1700)}), second = sheet_of("Second", {paragraph_of(20)});
+  second.starts_page = false;
+  const std::size_t alone = kBench.pages({first}, kBench.binder).pages.size();
+  REQUIRE(alone > 1);
+  CHECK(kBench.pages({first, second}, kBench.binder).pages.size() == alone);
+  second.section = Section::sums;
+  CHECK(kBench.pages({first, second}, kBench.binder).pages.size() == alone + 1);
+}
+
+namespace {
+
+Table rows_of(int count, const std::string& said) {
+  Table table;
+  table.columns = {{words("piece"), Column::Kind::words, 100}, {words("remark"), Column::Kind::words}};
+  for (int i = 1; i <= count; ++i) table.rows.push_back({Row::Kind::plain, {{bold("row")}, {words(said)}}});
+  return table;
+}
+Length lowest_base(const Page& page) {
+  Length low;
+  for (const PlacedText& text : body_text(page)) low = std::max(low, text.base);
+  return low;
+}
+
+}  // namespace
+
+TEST_CASE("a sheet a few lines too long is set closer; one much too long, or short enough, is not", "[pages]") {
+  // Pin-up, Letter: 24 rows of 25 fit the first page, 29 of 21.
+  for (int rows = 20; rows <= 60; ++rows) {
+    CAPTURE(rows);
+    const PaperDocument document = kBench.pages({sheet_of("List", {block(rows_of(rows, "no"))})}, kBench.pin_up);
+    const std::size_t usual = rows <= 24 ? 1 : rows <= 49 ? 2 : 3, close = rows <= 29 ? 1 : rows <= 59 ? 2 : 3;
+    const std::vector<PlacedText> texts = body_text(document.pages.front());
+    const Length apart = texts.at(6).base - texts.at(4).base;
+    if (document.pages.size() == usual) CHECK(apart == Length::points(25));
+    else CHECK((document.pages.size() == close && apart == Length::points(21)));
+    if (rows > 24 && rows <= 29) CHECK(document.pages.size() == 1);
+    if (rows > 29 && rows <= 33) CHECK(document.pages.size() == 2);
+    for (const Page& page : document.pages) CHECK(lowest_base(page) <= Length::points(66 + 680));
+  }
+}
+
+TEST_CASE("plain words of rows go to Condensed before a page is begun for them; bold ones stay", "[pages]") {
+  // 16 remarks of two lines in Regular, one in Condensed.
+  const std::string remark(55, 'w');
+  const PaperDocument document = kBench.pages({sheet_of("List", {block(rows_of(16, remark.substr(0, 27) + " " + remark.substr(28)))})}, kBench.pin_up);
+  CHECK(document.pages.size() == 1);
+}
+
+TEST_CASE("of a sheet's shorter forms the longest that saves a page is taken, and none without need", "[pages]") {
+  Sheet sheet = sheet_of("List", {block(rows_of(20, "no"))});
+  int made = 0;
+  const auto shorter = [&](int rows) {
+    sheet.shorter.push_back([&made, rows] { ++made; return std::vector<Block>{block(rows_of(rows, "shorter"))}; });
+  };
+  for (int rows : {70, 40, 22, 3}) shorter(rows);
+  CHECK_FALSE(holds(texts_of(kBench.pages({sheet}, kBench.pin_up)).at(0), "shorter"));
+  CHECK(made == 0);
+  sheet.blocks = {block(rows_of(45, "no"))};
+  const std::vector<std::string> texts = texts_of(kBench.pages({sheet}, kBench.pin_up));
+  REQUIRE(texts.size() == 1);
+  std::size_t rows = 0;
+  for (std::size_t at = texts[0].find("shorter"); at != std::string::npos; at = texts[0].find("shorter", at + 1)) ++rows;
+  CHECK(rows == 22);
+}
+
 TEST_CASE("a heading goes over with what it heads", "[pages]") {
   for (int words_before = 200; words_before < 320; words_before += 4) {
     Sheet sheet = sheet_of("Notes", {paragraph_of(words_before), block(Heading{words("Heading")}), paragraph_of(60)});

@@ -44,7 +44,7 @@ TEST_CASE("at a glance: past eight rows to settle, holds are printed and the res
   CAPTURE(page);
   CHECK(says(page, "HOLD"));
   CHECK_FALSE(says(page, "WARNING"));
-  CHECK(says(page, "and 9\u00A0more warnings ... all to settle"));
+  CHECK(says(page, "and 9\u00A0more warnings: all of them on page ... all to settle"));
   const std::string all = text_of_sheet(sheets, "to settle");  // the page that the line leads to
   CHECK(says(all, "WARNING | The placket ends inside pleat 9."));
 }
