@@ -67,6 +67,7 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
     plans.pleats = add_pleats(project, sums, figures);
     add_pleat_waist(project, sums, figures, diag);
   }
+  if (clean("seams")) add_eased_seams(project, figures);
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
   add_hem_braid(project, figures, diag);
   judge_by_the_body(project, sums, diag);

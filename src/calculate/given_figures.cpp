@@ -74,6 +74,13 @@ void add_cloths_as_given(const Project& project, Figures& figures) {
   }
 }
 
+void add_eased_seams(const Project& project, Figures& figures) {
+  for (const Seam& seam : project.seams) {
+    if (!seam.ease_in.known() || seam.ease_in->is_zero()) continue;
+    NewFigure(figures, shown_in(project), "seams", seam.named.name, "ease in").is(*seam.ease_in).from("", seam.ease_in).written().at(seam.named.at).add();
+  }
+}
+
 void add_skirt(const Project& project, RoundSums& sums, Figures& figures) {
   const ShownIn in = shown_in(project);
   std::vector<std::string> breadths;

@@ -105,6 +105,8 @@ const std::vector<FigureKind>& table() {
       {"rounds", "explained", "length", kMark, kNone, "round-sum", "flat cloth that lies in a run", false},
       {"rounds", "unexplained", "length", kMark, kNone, "round-sum", "flat cloth that lies in no run", false},
 
+      {"seams", "ease in", "length", kMark, kNone, "", "by how much one side is longer, to be eased in", false},
+
       {"sharing", "edges", "count", kExact, kNone, "fitting-change", "edges of the seams that cross it", false},
       {"sharing", "each edge", "length", kPleat, kNone, "fitting-change", "what 1 in or 1 cm of change comes to in each edge", false},
 

@@ -100,6 +100,7 @@ bool steel(const PacketInput& input) {
 std::vector<Block> bones_blocks(const PacketInput& input, const FigureText& text, bool bars_drawn, bool small) {
   std::vector<Block> all;
   all.push_back(block(channels(input, text)));
+  all.push_back(block(Gap{6}));
   all.push_back(block(draw_channels(input.project, text, input.typesetter, small ? 90 : 200)));
   for (const BonePlan& plan : input.plans.bones) {
     if (plan.bars.empty()) continue;

@@ -1,8 +1,10 @@
 // Cutting list: every piece of every cloth, how many, how large, what is in that size already; in the order of cutting.
 #include <algorithm>
+#include <optional>
 
 #include "packet/sheets.h"
 #include "packet/wording.h"
+#include "project/edges.h"
 
 namespace gownsheaf {
 namespace {
@@ -68,6 +70,22 @@ Text placket_strip(const Placket& placket, const FigureText& text) {
   return {};
 }
 
+// The longer of the two sides is no fault: whoever trims it to the other takes the ease away.
+Text eased_seam(const PacketInput& input, const Seam& seam, const FigureText& text) {
+  const std::string key = "seams/" + seam.named.name + "/ease in";
+  if (!text.has(key)) return {};
+  const std::string* longest = nullptr;
+  std::optional<Length> high;
+  for (const std::string& name : seam.joins) {
+    const EdgeOfPiece edge = edge_of_piece(input.project, name);
+    if (!edge.length.known() || (high && *edge.length <= *high)) continue;
+    high = *edge.length;
+    longest = &name;
+  }
+  return bold("Seam " + seam.named.name + ": ") + words(longest == nullptr ? "one side is " : capital(*longest) + " is ") + text.measured(key) +
+         words(" longer and is eased in. Do not trim it off.");
+}
+
 Table list(const PacketInput& input, const FigureText& text) {
   const bool far = pinned_up(input);
   const std::string unit = unit_of(text.shown_in());
@@ -119,6 +137,10 @@ Sheet cutting_list_sheet(const PacketInput& input) {
   for (const Placket& p : input.project.plackets) {
     const Text said = placket_strip(p, text);
     if (!said.empty()) sheet.blocks.push_back(paragraph(said));
+  }
+  for (const Seam& seam : input.project.seams) {
+    const Text said = eased_seam(input, seam, text);
+    if (!said.empty()) sheet.blocks.push_back(paragraph(said, true));
   }
   for (const Diagnostic& d : input.messages) {  // pieces that the list cannot hold yet
     const bool left_out = d.code == "size-missing" || d.code == "fills-unknown" || d.code == "width-unknown";

@@ -80,6 +80,25 @@ TEST_CASE("to buy: needed, bought, and what is short with its tag") {
   CHECK(says(page, "Cotton lawn: buy 1 yd more, in one piece."));
 }
 
+TEST_CASE("cutting list: the longer side of a seam is named, with what is eased in") {
+  SmallProject p = skirt_by_hand();
+  Piece front, back;
+  front.named.name = "bodice front";
+  back.named.name = "bodice back";
+  front.edges.emplace("shoulder", Given<Length>::written(Length::inches(19).times(1, 4), {}));
+  back.edges.emplace("shoulder", Given<Length>::written(Length::inches(5), {}));
+  p.project.pieces.push_back(front);
+  p.project.pieces.push_back(back);
+  Seam seam;
+  seam.named.name = "shoulder";
+  seam.joins = {"shoulder of bodice front", "shoulder of bodice back"};
+  seam.ease_in = Given<Length>::written(Length::inches(1).times(1, 4), {});
+  p.project.seams.push_back(seam);
+  CHECK_FALSE(says(text_of_sheet(p.compose(), "cutting list"), "eased"));  // no figure, no number
+  p.length("seams/shoulder/ease in", Length::inches(1).times(1, 4), Shown::mark);
+  CHECK(says(text_of_sheet(p.compose(), "cutting list"), "Shoulder of bodice back is 1/4 in longer and is eased in."));
+}
+
 TEST_CASE("cutting list: sizes with what is in them, cloth by cloth") {
   const std::string page = text_of_sheet(skirt_by_hand().compose(), "cutting list");
   CAPTURE(page);
