@@ -10,7 +10,7 @@ namespace {
 using exact::sign;
 using exact::turn;
 
-constexpr std::size_t kMostPairs = 400'000'000;  // looked at in one round: some seconds
+constexpr std::size_t kMostPairs = 100'000'000;  // looked at in one round: less than a second
 constexpr int kMostRounds = 40;
 
 struct Cut { std::size_t edge; Point at; };
@@ -75,24 +75,79 @@ void meet(const std::vector<PlanarEdge>& edges, std::size_t i, std::size_t j, st
   if (a_to == 0) touch(j, b, a.to);
 }
 
-// All cuts of one round; false when there is too much of it. Edges come sorted by their left ends.
-bool all_cuts(const std::vector<PlanarEdge>& edges, std::size_t most, std::vector<Cut>& cuts) {
-  std::vector<std::size_t> open;
-  std::size_t pairs = 0;
-  for (std::size_t i = 0; i < edges.size(); ++i) {
-    const Length low = std::min(edges[i].from.y, edges[i].to.y), high = std::max(edges[i].from.y, edges[i].to.y);
-    std::size_t kept = 0;
-    for (const std::size_t j : open) {
-      const PlanarEdge& other = edges[j];
-      if (other.to.x < edges[i].from.x) continue;
-      open[kept++] = j;
-      if (std::max(other.from.y, other.to.y) < low || high < std::min(other.from.y, other.to.y)) continue;
-      meet(edges, j, i, cuts);
+// Which edges pass through which cells of a grid laid over all of them.
+class Grid {
+ public:
+  explicit Grid(const std::vector<PlanarEdge>& edges) : edges_(edges) {
+    if (edges.empty()) return;
+    Point most = least_ = edges.front().from;
+    for (const PlanarEdge& e : edges)
+      for (const Point p : {e.from, e.to}) {
+        least_ = {std::min(least_.x, p.x), std::min(least_.y, p.y)};
+        most = {std::max(most.x, p.x), std::max(most.y, p.y)};
+      }
+    while (side_ < 512 && static_cast<std::size_t>(side_ * side_) < edges.size()) ++side_;
+    cell_x_ = (most.x - least_.x).in_ticks() / side_ + 1;
+    cell_y_ = (most.y - least_.y).in_ticks() / side_ + 1;
+    for (std::size_t i = 0; i < edges.size() && entries_.size() <= kMostEntries; ++i) enter(i);
+    std::sort(entries_.begin(), entries_.end());
+  }
+  bool too_many() const { return entries_.size() > kMostEntries; }
+  struct Entry {
+    std::uint32_t cell, edge;
+    friend auto operator<=>(const Entry&, const Entry&) = default;
+  };
+  const std::vector<Entry>& entries() const { return entries_; }  // cell after cell
+
+ private:
+  static constexpr std::size_t kMostEntries = 8'000'000;
+  std::int64_t row_of(std::int64_t y) const { return std::clamp<std::int64_t>((y - least_.y.in_ticks()) / cell_y_, 0, side_ - 1); }
+
+  void enter(std::size_t i) {
+    const PlanarEdge& e = edges_[i];
+    const std::int64_t x0 = e.from.x.in_ticks(), x1 = e.to.x.in_ticks(), y0 = e.from.y.in_ticks(), y1 = e.to.y.in_ticks();
+    const std::int64_t first = (x0 - least_.x.in_ticks()) / cell_x_, last = (x1 - least_.x.in_ticks()) / cell_x_;
+    const auto y_at = [&](std::int64_t x) {
+      return x1 == x0 ? y0 : y0 + static_cast<std::int64_t>(static_cast<Int128>(y1 - y0) * (x - x0) / (x1 - x0));
+    };
+    for (std::int64_t column = first; column <= last; ++column) {
+      const std::int64_t left = least_.x.in_ticks() + column * cell_x_;
+      std::int64_t a = column == first ? y0 : y_at(left), b = column == last ? y1 : y_at(left + cell_x_);
+      if (a > b) std::swap(a, b);
+      for (std::int64_t row = row_of(a - 1); row <= row_of(b + 1); ++row)  // y_at is rounded
+        entries_.push_back({static_cast<std::uint32_t>(column * side_ + row), static_cast<std::uint32_t>(i)});
     }
-    pairs += open.size();
-    open.resize(kept);
-    open.push_back(i);
-    if (cuts.size() > 4 * most || pairs > kMostPairs) return false;
+  }
+
+  const std::vector<PlanarEdge>& edges_;
+  Point least_;
+  std::int64_t side_ = 1, cell_x_ = 1, cell_y_ = 1;
+  std::vector<Entry> entries_;
+};
+
+// All cuts of one round; false when there is too much of it.
+bool all_cuts(const std::vector<PlanarEdge>& edges, std::size_t most, std::vector<Cut>& cuts) {
+  const Grid grid(edges);
+  if (grid.too_many()) return false;
+  const std::vector<Grid::Entry>& entries = grid.entries();
+  std::size_t pairs = 0;
+  for (std::size_t from = 0; from < entries.size();) {
+    std::size_t to = from;
+    while (to < entries.size() && entries[to].cell == entries[from].cell) ++to;
+    pairs += (to - from) * (to - from) / 2;
+    if (pairs > kMostPairs) return false;
+    for (std::size_t a = from; a < to; ++a) {
+      const PlanarEdge& e = edges[entries[a].edge];
+      const Length low = std::min(e.from.y, e.to.y), high = std::max(e.from.y, e.to.y);
+      for (std::size_t b = a + 1; b < to; ++b) {
+        const PlanarEdge& other = edges[entries[b].edge];
+        if (other.from.x > e.to.x || e.from.x > other.to.x) continue;
+        if (std::max(other.from.y, other.to.y) < low || high < std::min(other.from.y, other.to.y)) continue;
+        meet(edges, entries[a].edge, entries[b].edge, cuts);
+      }
+      if (cuts.size() > 8 * most) return false;
+    }
+    from = to;
   }
   return true;
 }
@@ -135,11 +190,11 @@ std::optional<Planar> split_crossings(const std::vector<Polygon>& polygons, std:
     merge(out.edges);
     std::vector<Cut> cuts;
     if (!all_cuts(out.edges, most, cuts)) return {};
-    // A cut that rounds to the end of its own segment splits nothing there.
     if (round == 0) {
       for (const Cut& cut : cuts) out.crossings.push_back(cut.at);
       std::sort(out.crossings.begin(), out.crossings.end());
       out.crossings.erase(std::unique(out.crossings.begin(), out.crossings.end()), out.crossings.end());
+      if (out.crossings.size() > most) return {};
     }
     if (cuts.empty()) return out;
     split(out.edges, cuts);

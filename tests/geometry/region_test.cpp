@@ -102,3 +102,22 @@ TEST_CASE("law: what is enclosed is what the winding number says, whatever cross
   }
   CHECK(looked_at > 10 * kLawRounds);
 }
+
+TEST_CASE("an edge of forty thousand teeth, whichever way it runs, is no tangle", "[region]") {
+  for (const bool upright : {false, true}) {
+    Polygon comb;
+    const auto add = [&](std::int64_t along, std::int64_t off) {
+      const Length a = Length::ticks(along), o = Length::ticks(off);
+      comb.push_back(upright ? Point{o, a} : Point{a, o});
+    };
+    for (std::int64_t i = 0; i < 40'000; ++i) add(i * 72, i % 2 == 0 ? 0 : 14'400);  // 1 m of teeth 5 mm deep
+    add(40'000 * 72, 0);
+    add(40'000 * 72, 1'440'000);
+    add(0, 1'440'000);
+    const Resolved found = resolve({comb}, FillRule::nonzero);
+    REQUIRE_FALSE(found.refused);
+    CHECK(found.crossings.empty());
+    REQUIRE(found.region.rings.size() == 1);
+    CHECK(found.region.rings[0].size() == comb.size());
+  }
+}
