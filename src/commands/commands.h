@@ -25,6 +25,7 @@ int run_check(const Settings& settings);
 int run_figures(const Settings& settings);
 int run_schema(const Settings& settings);
 int run_start(const Settings& settings);
+int run_outlines(const Settings& settings);  // project: the drawing; output: the sheet, or ""
 
 // Parses the command line and runs the command. Catches everything: a fault of ours is exit 4 with a sentence.
 int run_program(int argc, const char* const* argv);

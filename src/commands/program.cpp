@@ -82,6 +82,17 @@ int run_parsed(int argc, const char* const* argv) {
   schema->add_flag("--tables", settings.key_tables, "The key tables of docs/project-file.md instead");
   schema->footer("Example: gownsheaf schema > gownsheaf.schema.json");
 
+  CLI::App* outlines = app.add_subcommand("outlines", "Which piece outlines a drawing holds, as JSON on standard output");
+  outlines->add_option("FILE", settings.project, "The drawing, SVG")->required();
+  outlines->add_option("--sheet", settings.output, "A PDF to write: the outlines with a number in each, and what to write for it");
+  outlines->add_option("--paper", settings.paper, "letter or a4")->check(CLI::IsMember({"letter", "a4"}));
+  outlines->add_option("--fonts", settings.font_root, "Folder that holds truetype/roboto and truetype/dejavu")->capture_default_str();
+  outlines->add_option("--log", log, "How messages are written: plain or json, one object a line")
+      ->check(CLI::IsMember({"plain", "json"}))
+      ->capture_default_str();
+  outlines->add_flag("-q", settings.quiet, "Only errors");
+  outlines->footer("Example: gownsheaf outlines pieces.svg --sheet pieces.pdf");
+
   try {
     app.parse(argc, argv);
   } catch (const CLI::Success& done) {  // --help, --version
@@ -96,6 +107,7 @@ int run_parsed(int argc, const char* const* argv) {
   if (check->parsed()) return run_check(settings);
   if (figures->parsed()) return run_figures(settings);
   if (start->parsed()) return run_start(settings);
+  if (outlines->parsed()) return run_outlines(settings);
   return run_schema(settings);
 }
 

@@ -1,4 +1,4 @@
-// Points, boxes and polygons in exact lengths. Outline work (offset, union) comes with the cutting-layout issue.
+// Points, boxes and polygons in exact lengths. What closed lines enclose: region.h; allowances round it: allowance.h.
 #pragma once
 #include <vector>
 

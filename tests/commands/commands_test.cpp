@@ -79,7 +79,7 @@ TEST_CASE("wrong use exits with 2, a file that cannot be read or written with 3"
   CHECK(in(folder, "packet skirt.yaml --fonts /nowhere").code == 3);
   CHECK(in(folder, "packet skirt.yaml --templates /nowhere").code == 3);
   CHECK(in(folder, "--help").code == 0);
-  for (const std::string command : {"packet", "check", "figures", "start", "schema"}) {
+  for (const std::string command : {"packet", "check", "figures", "start", "schema", "outlines"}) {
     const auto help = in(folder, command + " --help");
     CHECK(help.code == 0);
     CHECK(help.out.find("Example: gownsheaf " + command) != std::string::npos);

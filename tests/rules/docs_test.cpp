@@ -41,9 +41,9 @@ std::string all_of(const std::string& folder, const std::set<std::string>& endin
 
 // Kebab-case words in the code that are no message codes.
 const std::set<std::string> kOtherWords = {
-    "condensed-bold", "cut-breadths", "cut-pieces", "fonts-dejavu-core", "fonts-roboto-unhinted", "mark-pleats", "mid-breadth", "mid-grey", "pale-grey",
-    "mock-up",        "pin-up",            "re-mark",     "sew-fasteners"};
-const std::set<std::string> kOneWordCodes = {"shorthand", "braces", "utf16"};
+    "clip-path", "condensed-bold", "cut-breadths", "cut-pieces", "fill-rule", "fonts-dejavu-core", "fonts-roboto-unhinted", "mark-pleats", "mid-breadth", "mid-grey", "pale-grey",
+    "mock-up",        "pin-up",            "re-mark",     "sew-fasteners", "test-square"};
+const std::set<std::string> kOneWordCodes = {"shorthand", "braces", "stretched", "utf16"};
 
 std::set<std::string> formula_headings() {
   return all_matches(slurp(kTop + "/docs/formulas.md"), std::regex("\n## ([a-z-]+)"));

@@ -1,0 +1,11 @@
+// The sheet that shows which outline of a drawing is which.
+#pragma once
+#include "layout/lay_out.h"
+#include "outline/outline.h"
+
+namespace gownsheaf {
+
+// All outlines in their places with a number in each; under it a table: number, what to write in the project, name, size.
+Sheet outlines_sheet(const SvgDrawing& drawing, const Typesetter& typesetter, const PageShape& shape);
+
+}  // namespace gownsheaf
