@@ -1,8 +1,8 @@
 #include "calculate/lay.h"
 
 #include <algorithm>
-#include <set>
 
+#include "calculate/lay_places.h"
 #include "calculate/lay_strips.h"
 #include "calculate/new_figure.h"
 #include "calculate/width_chart.h"
@@ -11,8 +11,6 @@
 
 namespace gownsheaf {
 namespace {
-
-constexpr int kLeftOverShown = 3;  // on each length
 
 class ClothLay {
  public:
@@ -33,7 +31,7 @@ class ClothLay {
     if (!lay_open()) return plan_;
     lay_on_shelf();
     add_needed();
-    add_places();
+    add_places(cloth_, plan_, in_, figures_);
     return plan_;
   }
 
@@ -330,46 +328,6 @@ class ClothLay {
     return to_buy(rest.strips.front().used, true);
   }
 
-  void finish(LaidStrip& strip) const {
-    strip.straight_cuts = straight_cuts(strip.placed);
-    const Length least = in_ == ShownIn::inches ? Length::inches(4) : Length::cm(10);
-    std::vector<Box> taken;
-    for (const LaidPiece& p : strip.placed) {
-      Box box = p.at;
-      box.y = std::max(Length{}, p.at.y - strip.selvage);
-      box.height = std::min(p.at.bottom() - strip.selvage, strip.usable_width) - box.y;
-      taken.push_back(box);
-    }
-    if (strip.length <= Length{} || strip.usable_width <= Length{}) return;
-    strip.left_over = nest::left_over(strip.usable_width, strip.length, taken, least, kLeftOverShown);
-    for (Box& box : strip.left_over) box.y += strip.selvage;
-  }
-
-  // Placing distances of the lay that is printed: on the lengths bought when everything lies there, else on the open one.
-  void add_places() {
-    finish(plan_.to_buy);
-    for (LaidStrip& strip : plan_.on_bought) finish(strip);
-    std::vector<const LaidStrip*> printed_strips;
-    if (plan_.fits_bought && !plan_.on_bought.empty())
-      for (const LaidStrip& strip : plan_.on_bought) printed_strips.push_back(&strip);
-    else
-      printed_strips.push_back(&plan_.to_buy);
-    std::int64_t n = 0;
-    for (const LaidStrip* strip : printed_strips) {
-      for (const LaidPiece& p : strip->placed) {
-        const std::string at = "lay/" + p.piece + " " + whole_number(p.copy) + "/";
-        figure(at + "from end").is(p.at.x).from(key("lay length")).add();
-        figure(at + "from selvage").is(p.at.y).from(key("lay length")).add();
-      }
-      for (const Box& box : strip->left_over) {
-        const std::string at = "left over " + whole_number(++n) + "/";
-        const Length step = mark_step(in_);
-        figure(at + "across").is(box.height.to_step(step, Rounding::down)).from(key("lay length")).add();
-        figure(at + "along").is(box.width.to_step(step, Rounding::down)).from(key("lay length")).add();
-      }
-    }
-  }
-
   const Project& project_;
   const Cloth& cloth_;
   const std::vector<Cut>& cuts_;
@@ -385,16 +343,6 @@ class ClothLay {
 };
 
 }  // namespace
-
-std::vector<Length> straight_cuts(const std::vector<LaidPiece>& placed) {
-  std::set<Length> ends;
-  for (const LaidPiece& p : placed) ends.insert(p.at.right());
-  std::vector<Length> cuts;
-  for (const Length x : ends)
-    if (std::none_of(placed.begin(), placed.end(), [&](const LaidPiece& p) { return p.at.x < x && x < p.at.right(); }))
-      cuts.push_back(x);
-  return cuts;
-}
 
 LayPlan lay_out_cloth(const Project& project, const ClothCuts& cuts, std::int64_t work, Figures& figures, Diagnostics& diag) {
   return ClothLay(project, cuts, work, figures, diag).made();

@@ -1,0 +1,72 @@
+#include "calculate/lay_places.h"
+
+#include <algorithm>
+#include <set>
+
+#include "calculate/lay.h"
+#include "calculate/new_figure.h"
+#include "nest/nest.h"
+
+namespace gownsheaf {
+namespace {
+
+constexpr int kLeftOverShown = 3;  // on each length
+
+void finish(LaidStrip& strip, ShownIn in) {
+  strip.straight_cuts = straight_cuts(strip.placed);
+  const Length least = in == ShownIn::inches ? Length::inches(4) : Length::cm(10);
+  std::vector<Box> taken;
+  for (const LaidPiece& p : strip.placed) {
+    Box box = p.at;
+    box.y = std::max(Length{}, p.at.y - strip.selvage);
+    box.height = std::min(p.at.bottom() - strip.selvage, strip.usable_width) - box.y;
+    taken.push_back(box);
+  }
+  if (strip.length <= Length{} || strip.usable_width <= Length{}) return;
+  strip.left_over = nest::left_over(strip.usable_width, strip.length, taken, least, kLeftOverShown);
+  for (Box& box : strip.left_over) box.y += strip.selvage;
+}
+
+}  // namespace
+
+void add_places(const Cloth& cloth, LayPlan& plan, ShownIn in, Figures& figures) {
+  const std::string lay_length = "cloths/" + cloth.named.name + "/lay length";
+  const auto figure = [&](const std::string& quantity) {
+    NewFigure f(figures, in, "cloths", cloth.named.name, quantity);
+    f.at(cloth.named.at);
+    return f;
+  };
+  finish(plan.to_buy, in);
+  for (LaidStrip& strip : plan.on_bought) finish(strip, in);
+  std::vector<const LaidStrip*> printed_strips;
+  if (plan.fits_bought && !plan.on_bought.empty())
+    for (const LaidStrip& strip : plan.on_bought) printed_strips.push_back(&strip);
+  else
+    printed_strips.push_back(&plan.to_buy);
+  std::int64_t n = 0;
+  for (const LaidStrip* strip : printed_strips) {
+    for (const LaidPiece& p : strip->placed) {
+      const std::string at = "lay/" + p.piece + " " + whole_number(p.copy) + "/";
+      figure(at + "from end").is(p.at.x).from(lay_length).add();
+      figure(at + "from selvage").is(p.at.y).from(lay_length).add();
+    }
+    for (const Box& box : strip->left_over) {
+      const std::string at = "left over " + whole_number(++n) + "/";
+      const Length step = mark_step(in);
+      figure(at + "across").is(box.height.to_step(step, Rounding::down)).from(lay_length).add();
+      figure(at + "along").is(box.width.to_step(step, Rounding::down)).from(lay_length).add();
+    }
+  }
+}
+
+std::vector<Length> straight_cuts(const std::vector<LaidPiece>& placed) {
+  std::set<Length> ends;
+  for (const LaidPiece& p : placed) ends.insert(p.at.right());
+  std::vector<Length> cuts;
+  for (const Length x : ends)
+    if (std::none_of(placed.begin(), placed.end(), [&](const LaidPiece& p) { return p.at.x < x && x < p.at.right(); }))
+      cuts.push_back(x);
+  return cuts;
+}
+
+}  // namespace gownsheaf
