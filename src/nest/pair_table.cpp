@@ -2,6 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#ifdef __SSE2__
+#include <emmintrin.h>
+#endif
 
 namespace gownsheaf::nest {
 namespace {
@@ -31,21 +34,37 @@ Rows rows_of(const std::vector<Circle>& circles, double centre_x, double centre_
 
 // The sum over circle pairs of a's circles and b's at offset (dx, dy); four partial sums in a fixed order.
 double circle_sum(const Rows& a, std::size_t count_a, const Rows& b, float dx, float dy, float eps) {
-  float sum[4] = {0, 0, 0, 0};
+  float sums[4] = {0, 0, 0, 0};
+#ifdef __SSE2__
+  const __m128 eps1 = _mm_set1_ps(eps), eps2 = _mm_set1_ps(eps * eps), twice = _mm_set1_ps(2 * eps);
+  __m128 sum = _mm_setzero_ps();
+  for (std::size_t p = 0; p < count_a; ++p) {
+    const __m128 ax = _mm_set1_ps(a.x[p] - dx), ay = _mm_set1_ps(a.y[p] - dy), ar = _mm_set1_ps(a.r[p]);
+    for (std::size_t q = 0; q < b.x.size(); q += 4) {
+      const __m128 ux = _mm_sub_ps(ax, _mm_loadu_ps(&b.x[q])), uy = _mm_sub_ps(ay, _mm_loadu_ps(&b.y[q])), r = _mm_loadu_ps(&b.r[q]);
+      const __m128 apart = _mm_sqrt_ps(_mm_add_ps(_mm_mul_ps(ux, ux), _mm_mul_ps(uy, uy)));
+      const __m128 depth = _mm_sub_ps(_mm_add_ps(ar, r), apart);
+      const __m128 far = _mm_div_ps(eps2, _mm_sub_ps(twice, _mm_min_ps(depth, eps1)));
+      const __m128 value = _mm_max_ps(depth, far);  // they meet where depth is eps, and depth is the greater above
+      sum = _mm_add_ps(sum, _mm_mul_ps(_mm_mul_ps(_mm_loadu_ps(&b.weight[q]), value), _mm_min_ps(ar, r)));
+    }
+  }
+  _mm_storeu_ps(sums, sum);
+#else
   const float eps2 = eps * eps, twice = 2 * eps;
   for (std::size_t p = 0; p < count_a; ++p) {
     const float ax = a.x[p] - dx, ay = a.y[p] - dy, ar = a.r[p];
     for (std::size_t q = 0; q < b.x.size(); q += 4) {
       for (std::size_t l = 0; l < 4; ++l) {
         const float ux = ax - b.x[q + l], uy = ay - b.y[q + l];
-        const float depth = ar + b.r[q + l] - std::sqrt(ux * ux + uy * uy);
+        const float depth = (ar + b.r[q + l]) - std::sqrt(ux * ux + uy * uy);
         const float far = eps2 / (twice - (depth < eps ? depth : eps));
-        const float value = depth >= eps ? depth : far;
-        sum[l] += b.weight[q + l] * value * (ar < b.r[q + l] ? ar : b.r[q + l]);
+        sums[l] += b.weight[q + l] * (depth > far ? depth : far) * (ar < b.r[q + l] ? ar : b.r[q + l]);
       }
     }
   }
-  return static_cast<double>((sum[0] + sum[2]) + (sum[1] + sum[3]));
+#endif
+  return static_cast<double>((sums[0] + sums[2]) + (sums[1] + sums[3]));
 }
 
 }  // namespace
