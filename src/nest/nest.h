@@ -3,6 +3,7 @@
 // counted in steps of work, never in seconds.
 #pragma once
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -11,8 +12,16 @@
 
 namespace gownsheaf::nest {
 
-// Turns are quarter turns anticlockwise; other angles are for a later engine.
-struct Pose { int quarter_turns = 0; bool mirrored = false; friend auto operator<=>(const Pose&, const Pose&) = default; };
+// Mirrored first (x to -x), then turned anticlockwise: by quarter turns, which are exact, and thousandths of a degree, after
+// which corners are rounded to the nearest tick.
+struct Pose {
+  int quarter_turns = 0;
+  bool mirrored = false;
+  int millidegrees = 0;
+  friend auto operator<=>(const Pose&, const Pose&) = default;
+};
+// The outline in this pose, least corner of its bounds at 0, 0.
+Polygon posed(const Polygon& outline, const Pose& pose);
 
 struct Part {
   Polygon outline;                    // x along the strip, y across
@@ -35,8 +44,9 @@ struct Request {
   std::vector<Part> parts;
   std::vector<Strip> strips;
   Length gap;                         // between parts
-  std::int64_t work = 20000;          // steps of search
+  std::int64_t work = 20000;          // steps of search: placements of rectangles, or trials of outlines
   std::uint32_t seed = 1;
+  int threads = 1;                    // changes the time taken, never the lay
 };
 
 struct Placed {
@@ -59,6 +69,17 @@ struct Lay {
 // Rectangles by skylines over many orders, deterministic. Supports: rectangle outlines, quarter turns, copies, fixed_y,
 // lattice, several strips, obstacles (as blocked rectangles), gap, cost ignored only when there is one strip.
 Lay lay_rectangles(const Request& request);
+
+// Outlines by separation with guided local search (Gardeyn, Vanden Berghe, Wauters 2025). Supports: any outline that does
+// not touch itself, any poses, copies, gap, fixed_y, lattice, several strips, obstacles; cost only when all cost the same.
+// A lay is proven free of overlap in whole numbers on the outlines as given. Parts no longer than 16 m, strips together no
+// longer than 350 m. Where all strips have a length, what does not go is left out.
+// spent, if given: the share of the effort used up, 0 to 1, from the work done so far, in place of work / request.work. A
+// lay is then only as repeatable as that is.
+Lay lay_outlines(const Request& request, const std::function<double(std::int64_t)>& spent = {});
+
+// Work for lay_outlines that takes about 1, 10 and 60 seconds on two cores of 2020.
+inline constexpr std::int64_t kQuickWork = 10'000'000, kUsualWork = 100'000'000, kPatientWork = 600'000'000;
 
 // Largest empty axis-parallel rectangles of a strip of this width and length, biggest area first, each at least
 // least x least, not overlapping one another.

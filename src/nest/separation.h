@@ -1,0 +1,66 @@
+// Items that may overlap, moved one at a time to where they overlap least, until none does: separation with guided local
+// search (Gardeyn, Vanden Berghe, Wauters 2025; weights after Voudouris and Tsang 1999, Egeblad and others 2007).
+#pragma once
+#include <vector>
+
+#include "nest/dice.h"
+#include "nest/world.h"
+
+namespace gownsheaf::nest {
+
+class Separation {
+ public:
+  Separation(const World& world, std::uint64_t seed);
+
+  int length() const { return length_; }
+  void set_length(int length);                 // of the open strip; items are put back inside it
+  // Items of the open strip whose middle lies beyond `from` move left by `by`.
+  void pull_in(int from, int by);
+  void start_over(const std::vector<int>& order);  // places the items anew, one after another, where they overlap least
+  void take(const std::vector<Place>& places);
+  const std::vector<Place>& places() const { return places_; }
+  void forget_weights();
+  double total() const { return total_; }      // losses of all pairs, unweighted; 0 = a lay
+  void sweep();                                // every overlapping item once, then new weights
+  void kick();                                 // two large items change places, or one goes somewhere else
+  int used() const;                            // right-most end in the open strip
+  std::int64_t work() const { return work_; }
+  Dice& dice() { return dice_; }
+
+  static constexpr double kUpLeast = 1.1, kUpMost = 1.5, kDecay = 0.95;
+
+ private:
+  struct Trial { double value; Place place; };
+  void gather(int item);
+  double value_at(int shape, int x, int y, double bound);
+  Trial find(int item);
+  void descend(int item, Trial& trial, double first, double last);
+  Place anywhere(int kind);
+  Place near_by(int item);
+  Place in_range(const Kind& kind, const Range& range);
+  void move(int item, const Place& place);
+  void refresh_row(int item);
+  void refresh_all();
+  double* row(std::vector<double>& matrix, int item) { return matrix.data() + static_cast<std::ptrdiff_t>(item) * stride_; }
+  const Range* range_of(int kind, int shape, int region) const;
+
+  const World& world_;
+  Dice dice_;
+  int length_ = 0, n_ = 0, all_ = 0, stride_ = 0;  // items; items and obstacles; row length
+  std::vector<Place> places_;
+  std::vector<int> kind_of_;                 // of each item
+  std::vector<bool> laid_;
+  std::vector<double> loss_, weight_;        // square, symmetric; obstacles come after the items
+  std::vector<std::vector<Range>> ranges_;   // of each kind
+  std::vector<std::vector<double>> chance_;  // running sums, where there is more than one strip
+  double total_ = 0;
+  std::int64_t work_ = 0;
+  std::vector<int> large_;
+  // The others, as the item being moved sees them: four to a step.
+  int moving_ = 0, others_ = 0;
+  std::vector<int> left_, right_, low_, high_, who_;
+  std::vector<Place> seen_;
+  std::vector<double> seen_weight_;
+};
+
+}  // namespace gownsheaf::nest

@@ -1,0 +1,90 @@
+#include "nest/world.h"
+
+#include <algorithm>
+#include <array>
+
+namespace gownsheaf::nest {
+
+void World::prepare() {
+  const int n = static_cast<int>(shapes.size());
+  refs_.assign(static_cast<std::size_t>(n) * static_cast<std::size_t>(n), Ref{});
+  std::vector<int> slot_of(refs_.size(), -1);
+  int slots = 0;
+  const auto index = [&](int a, int b) { return static_cast<std::size_t>(a) * static_cast<std::size_t>(n) + static_cast<std::size_t>(b); };
+  std::vector<int> slot(refs_.size());
+  for (int a = 0; a < n; ++a) {
+    for (int b = 0; b < n; ++b) {
+      // Offset d of b from a. The same table serves: b from a; a from b, at -d; both turned by half, at (size a - size b) - d.
+      const Shape &sa = shapes[static_cast<std::size_t>(a)], &sb = shapes[static_cast<std::size_t>(b)];
+      const int wx = sa.width - sb.width, wy = sa.height - sb.height;
+      Ref best{nullptr, a, b, 1, 0, 0};
+      const auto consider = [&](Ref r) {
+        if (r.a < best.a || (r.a == best.a && r.b < best.b)) best = r;
+      };
+      consider({nullptr, b, a, -1, 0, 0});
+      if (sa.half_turned >= 0 && sb.half_turned >= 0) {
+        consider({nullptr, sa.half_turned, sb.half_turned, -1, wx, wy});
+        consider({nullptr, sb.half_turned, sa.half_turned, 1, -wx, -wy});
+      }
+      int& s = slot_of[index(best.a, best.b)];
+      if (s < 0) s = slots++;
+      slot[index(a, b)] = s;
+      refs_[index(a, b)] = best;
+    }
+  }
+  slots_ = std::vector<std::atomic<const PairTable*>>(static_cast<std::size_t>(slots));
+  tables_.resize(static_cast<std::size_t>(slots));
+  for (std::size_t i = 0; i < refs_.size(); ++i) refs_[i].slot = &slots_[static_cast<std::size_t>(slot[i])];
+}
+
+const PairTable* World::make(const Ref& ref) const {
+  auto table = std::make_unique<PairTable>(shapes[static_cast<std::size_t>(ref.a)], shapes[static_cast<std::size_t>(ref.b)],
+                                           gap_of(ref.a, ref.b));
+  const std::lock_guard lock(making_);
+  const PairTable* made = ref.slot->load(std::memory_order_acquire);
+  if (made != nullptr) return made;
+  std::unique_ptr<PairTable>& kept = tables_[static_cast<std::size_t>(ref.slot - slots_.data())];
+  kept = std::move(table);
+  ref.slot->store(kept.get(), std::memory_order_release);
+  return kept.get();
+}
+
+std::vector<Range> ranges_of(const World& world, const Kind& kind, int length) {
+  std::vector<Range> ranges;
+  for (const int r : kind.regions) {
+    const Region& region = world.regions[static_cast<std::size_t>(r)];
+    const int along = r == world.open_region() ? length : region.length;
+    for (const int s : kind.shapes) {
+      const Shape& shape = world.shapes[static_cast<std::size_t>(s)];
+      Range range{s, r, region.x0, region.x0 + along - shape.width, 0, region.width - shape.height};
+      if (kind.fixed_y >= 0) {
+        if (kind.fixed_y > range.y1) continue;
+        range.y0 = range.y1 = kind.fixed_y;
+      }
+      if (kind.step > 0) {
+        range.x0 += kind.phase;
+        if (range.x1 >= range.x0) range.x1 -= (range.x1 - range.x0) % kind.step;
+      }
+      if (range.x1 >= range.x0 && range.y1 >= range.y0) ranges.push_back(range);
+    }
+  }
+  return ranges;
+}
+
+int World::least_length() const {
+  int least = 0;
+  for (const Kind& kind : kinds) {
+    if (kind.regions.empty() || !ranges_of(*this, kind, -1).empty()) continue;  // not wanted, or a closed strip takes it
+    int own = std::numeric_limits<int>::max();
+    const Region& open = regions.back();
+    for (const int s : kind.shapes) {
+      const Shape& shape = shapes[static_cast<std::size_t>(s)];
+      const int y = kind.fixed_y >= 0 ? kind.fixed_y : 0;
+      if (y + shape.height <= open.width) own = std::min(own, kind.phase + shape.width);
+    }
+    least = std::max(least, own);
+  }
+  return least;
+}
+
+}  // namespace gownsheaf::nest
