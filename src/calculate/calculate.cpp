@@ -36,11 +36,11 @@ LayPlan lay_of(const Project& project, const ClothCuts& cuts, const WorkOptions&
   if (!options.search_all) {
     const std::size_t before = figures.all().size();
     Diagnostics found;
-    LayPlan plan = lay_out_cloth(project, cuts, 0, figures, found);
+    LayPlan plan = lay_out_cloth(project, cuts, {0, 0}, figures, found);
     if (found.in_order_found().empty()) return plan;
     figures.forget_after(before);
   }
-  return lay_out_cloth(project, cuts, options.lay_work, figures, diag);
+  return lay_out_cloth(project, cuts, {options.lay_work, options.outline_work}, figures, diag);
 }
 
 }  // namespace

@@ -15,7 +15,8 @@ struct Worked {
 };
 
 struct WorkOptions {
-  std::int64_t lay_work = 8000;   // steps of search for each lay; 0: one shelf lay
+  std::int64_t lay_work = 8000;   // steps of search for each lay of rectangles; 0: one shelf lay
+  std::int64_t outline_work = 100'000'000;  // … of a lay that holds an outline; 0: outlines lie as their boxes
   bool search_all = true;         // false (`check`): search only where a shelf lay finds something wrong
   const OlderFigures* since = nullptr;  // what today is compared with, or nothing
 };

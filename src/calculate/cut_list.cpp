@@ -10,6 +10,7 @@
 #include "calculate/piece_edges.h"
 #include "calculate/yardage.h"
 #include "diagnostics/message.h"
+#include "nest/nest.h"
 
 namespace gownsheaf {
 namespace {
@@ -150,6 +151,8 @@ class CutList {
       }
     }
     cut.may_turn = rule == LayRule::any_way && !full;
+    cut.end_for_end = rule != LayRule::one_way;
+    if (piece.drawn && !full) c.outline = grain == Grain::across ? nest::posed(piece.drawn->cut, {1, false}) : piece.drawn->cut;
     add_copies(piece, cloth, *number, layers);
     if (c.on_fold)
       figure(piece, "half width", name).is(wide->times(1, 2)).from(c.key + "/cut width")

@@ -14,7 +14,7 @@ namespace {
 
 class ClothLay {
  public:
-  ClothLay(const Project& project, const ClothCuts& cuts, std::int64_t work, Figures& figures, Diagnostics& diag)
+  ClothLay(const Project& project, const ClothCuts& cuts, const LayWork& work, Figures& figures, Diagnostics& diag)
       : project_(project), cloth_(*cuts.cloth), cuts_(cuts.cuts), work_(work), figures_(figures), diag_(diag),
         in_(shown_in(project)), name_(cuts.cloth->named.name) {}
 
@@ -331,7 +331,7 @@ class ClothLay {
   const Project& project_;
   const Cloth& cloth_;
   const std::vector<Cut>& cuts_;
-  std::int64_t work_;
+  LayWork work_;
   Figures& figures_;
   Diagnostics& diag_;
   ShownIn in_;
@@ -344,7 +344,7 @@ class ClothLay {
 
 }  // namespace
 
-LayPlan lay_out_cloth(const Project& project, const ClothCuts& cuts, std::int64_t work, Figures& figures, Diagnostics& diag) {
+LayPlan lay_out_cloth(const Project& project, const ClothCuts& cuts, const LayWork& work, Figures& figures, Diagnostics& diag) {
   return ClothLay(project, cuts, work, figures, diag).made();
 }
 

@@ -7,10 +7,11 @@
 // than what was bought.
 #pragma once
 #include "calculate/cut_list.h"
+#include "calculate/lay_strips.h"
 
 namespace gownsheaf {
 
-LayPlan lay_out_cloth(const Project& project, const ClothCuts& cuts, std::int64_t work, Figures& figures, Diagnostics& diag);
+LayPlan lay_out_cloth(const Project& project, const ClothCuts& cuts, const LayWork& work, Figures& figures, Diagnostics& diag);
 
 // Where the cloth may be cut straight across: right ends of pieces that no other piece crosses.
 std::vector<Length> straight_cuts(const std::vector<LaidPiece>& placed);

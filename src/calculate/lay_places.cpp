@@ -5,23 +5,26 @@
 
 #include "calculate/lay.h"
 #include "calculate/new_figure.h"
+#include "geometry/slabs.h"
 #include "nest/nest.h"
 
 namespace gownsheaf {
 namespace {
 
 constexpr int kLeftOverShown = 3;  // on each length
+constexpr int kSlabs = 16;         // an outline is taken as so many boxes side by side
 
 void finish(LaidStrip& strip, ShownIn in) {
   strip.straight_cuts = straight_cuts(strip.placed);
   const Length least = in == ShownIn::inches ? Length::inches(4) : Length::cm(10);
   std::vector<Box> taken;
-  for (const LaidPiece& p : strip.placed) {
-    Box box = p.at;
-    box.y = std::max(Length{}, p.at.y - strip.selvage);
-    box.height = std::min(p.at.bottom() - strip.selvage, strip.usable_width) - box.y;
-    taken.push_back(box);
-  }
+  for (const LaidPiece& p : strip.placed)
+    for (Box box : p.outline.empty() ? std::vector<Box>{p.at} : boxes_over(p.outline, kSlabs)) {
+      const Length low = std::max(Length{}, box.y - strip.selvage);
+      box.height = std::min(box.bottom() - strip.selvage, strip.usable_width) - low;
+      box.y = low;
+      taken.push_back(box);
+    }
   if (strip.length <= Length{} || strip.usable_width <= Length{}) return;
   strip.left_over = nest::left_over(strip.usable_width, strip.length, taken, least, kLeftOverShown);
   for (Box& box : strip.left_over) box.y += strip.selvage;

@@ -26,16 +26,36 @@ Length after_shrinking_across(const Cloth& cloth, Length width) {
 // By a half drop every other breadth begins half a repeat lower, so that its motif meets its neighbour's.
 bool drops(const Cut& cut, const std::vector<int>& these) { return cut.half_drop && these.front() % 2 != 0; }
 
+// The second of each pair is the other hand's: its outline mirrored.
+bool other_hand(const Cut& cut, const std::vector<int>& these) { return cut.piece.pair && !cut.piece.outline.empty() && these.front() % 2 != 0; }
+
 struct ToLay { std::size_t cut; std::vector<int> copies; };
 std::vector<ToLay> parts_to_lay(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies) {
   std::vector<ToLay> parts;
   for (std::size_t i = 0; i < cuts.size(); ++i) {
-    std::vector<int> level, dropped;
-    for (const int c : copies[i]) (cuts[i].half_drop && c % 2 != 0 ? dropped : level).push_back(c);
-    if (!level.empty()) parts.push_back({i, std::move(level)});
-    if (!dropped.empty()) parts.push_back({i, std::move(dropped)});
+    const bool two_kinds = cuts[i].half_drop || (cuts[i].piece.pair && !cuts[i].piece.outline.empty());
+    std::vector<int> first, second;
+    for (const int c : copies[i]) (two_kinds && c % 2 != 0 ? second : first).push_back(c);
+    if (!first.empty()) parts.push_back({i, std::move(first)});
+    if (!second.empty()) parts.push_back({i, std::move(second)});
   }
   return parts;
+}
+
+// How a piece may lie, its top to the left first. A mirrored one is flipped across the cloth.
+std::vector<nest::Pose> poses_of(const Cut& cut, bool mirrored) {
+  const int upright = mirrored ? 2 : 0;
+  std::vector<nest::Pose> poses{{upright, mirrored}};
+  const bool outline = !cut.piece.outline.empty();
+  if (outline && cut.end_for_end) poses.push_back({2 - upright, mirrored});
+  if (cut.may_turn) poses.push_back({1, mirrored});
+  if (cut.may_turn && outline) poses.push_back({3, mirrored});
+  return poses;
+}
+
+Polygon moved_to(Polygon outline, Length x, Length y) {
+  for (Point& p : outline) p = {p.x + x, p.y + y};
+  return outline;
 }
 
 }  // namespace
@@ -74,10 +94,10 @@ std::vector<LaidStrip> shelf(const Cloth& cloth) {
 }
 
 LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies, std::vector<LaidStrip> strips,
-               Length breadth_usable, std::int64_t work) {
+               Length breadth_usable, const LayWork& work) {
   LaidOut out;
   nest::Request request;
-  request.work = work;
+  bool any_outline = false;
   for (const LaidStrip& s : strips) {
     nest::Strip strip;
     strip.width = s.usable_width;
@@ -91,9 +111,11 @@ LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>
     const bool full = cut.piece.full_width;
     const Length across = full ? breadth_usable : cut.piece.across;
     nest::Part part;
-    part.outline = rectangle(cut.takes, across);
+    const bool as_drawn = !cut.piece.outline.empty() && work.outlines > 0;
+    any_outline = any_outline || as_drawn;
+    part.outline = as_drawn ? cut.piece.outline : rectangle(cut.takes, across);
     part.copies = static_cast<int>(these.size());
-    if (cut.may_turn) part.poses.push_back({1, false});
+    part.poses = poses_of(cut, other_hand(cut, these));
     if (full) part.fixed_y = Length{};
     if (cut.repeat) part.lattice = nest::Part::Lattice{*cut.repeat, drops(cut, these) ? cut.repeat->times(1, 2) : Length{}};
     bool fits_all = true;
@@ -114,7 +136,8 @@ LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>
     cut_of_part.push_back(i);
   }
   if (!request.parts.empty() && !request.strips.empty()) {
-    const nest::Lay lay = nest::lay_rectangles(request);
+    request.work = any_outline ? work.outlines : work.rectangles;
+    const nest::Lay lay = any_outline ? nest::lay_outlines(request) : nest::lay_rectangles(request);
     out.unsupported = lay.unsupported;
     out.bound = lay.bound;
     for (const nest::Placed& p : lay.placed) {
@@ -127,6 +150,11 @@ LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>
       piece.turned = p.pose.quarter_turns % 2 != 0;
       piece.at = {p.at.x, p.at.y + strip.selvage, cut.piece.along, cut.piece.across};
       if (piece.turned) std::swap(piece.at.width, piece.at.height);
+      if (!cut.piece.outline.empty()) {
+        piece.left_hand = p.pose.mirrored;
+        piece.top_at_right = p.pose.quarter_turns == (p.pose.mirrored ? 0 : 2);
+        piece.outline = moved_to(nest::posed(cut.piece.outline, p.pose), piece.at.x, piece.at.y);
+      }
       if (cut.piece.full_width) {  // selvage to selvage
         piece.at.y = Length{};
         piece.at.height = cut.piece.across;

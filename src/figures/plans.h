@@ -29,12 +29,20 @@ struct CutPiece {
   SourceSpan at;
   std::string key;                // figures below it: key + "/cut width", "/cut length", "/copies"
   std::string part_of;            // of a part of a pieced panel: the piece as the maker named it; else ""
+  Polygon outline;                // cut line: x along the cloth from the piece's top, y across, least corner 0, 0; empty: a rectangle
   const std::string& as_named() const { return part_of.empty() ? piece : part_of; }
 };
 
 // A piece where it lies. The cloth's length runs along x from its first end, its width along y from the outer edge of one
 // selvage: a full breadth lies at y 0 and is as high as the cloth is wide. turned: a quarter turn, its top across the cloth.
-struct LaidPiece { std::string piece; int copy = 1; Box at; bool turned = false; };
+struct LaidPiece {
+  std::string piece;
+  int copy = 1;
+  Box at;                           // of the outline where there is one
+  bool turned = false;
+  bool top_at_right = false, left_hand = false;  // turned end for end; mirrored
+  Polygon outline;                  // in the cloth's places; empty: the box
+};
 
 struct LaidStrip {                // one bought length, or the length to buy
   std::string name;               // "bought length 1", "remnant from the coat", "to buy"

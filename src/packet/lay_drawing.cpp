@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "geometry/slabs.h"
 #include "packet/lay_labels.h"
 
 namespace gownsheaf {
@@ -12,6 +13,7 @@ constexpr double kLive = 486;
 constexpr double kEdge = 1;           // half the weight of the cloth's edge, so that no ink leaves the drawing
 constexpr double kWidthRuler = 48;    // ticks and numbers at the right
 constexpr std::int64_t kMostParts = 4;
+constexpr int kSlabsForNames = 24;    // the finer, the more room is found in an outline for its name
 
 Length room_wide() { return pt(kLive - kWidthRuler - 2 * kEdge); }
 
@@ -208,6 +210,12 @@ Box on_paper(const Box& laid, const LaidStrip& strip, const LayPart& part, Drawi
   return {pt(kEdge) + x, pt(kEdge) + high, far - x, low - high};
 }
 
+Polygon ring_on_paper(const Polygon& laid, const LaidStrip& strip, const LayPart& part, DrawingScale scale) {
+  Polygon ring;
+  for (const Point& p : laid) ring.push_back({pt(kEdge) + scale.of(p.x - part.from), pt(kEdge) + scale.of(strip.width - p.y)});
+  return ring;
+}
+
 LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayParts& parts, std::size_t which,
                          std::size_t first_left_over, const FigureText& figure_text, const Typesetter& typesetter) {
   const LayPart& part = parts.parts.at(which);
@@ -230,12 +238,19 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
     shown.x = std::max(laid.at.x, part.from);
     shown.width = right - shown.x;
     const Box box = on_paper(shown, strip, part, scale);
+    StrokeMark edge = outline(box, 1.4);
+    Box room = box;
+    if (!laid.outline.empty()) {
+      const Polygon visible = clipped_along(laid.outline, part.from, part.to);
+      edge.path = path_of_ring(ring_on_paper(visible, strip, part, scale));
+      room = on_paper(box_inside(visible, kSlabsForNames), strip, part, scale);
+    }
     FillMark white;
-    white.path = outline(box, 1).path;
+    white.path = edge.path;
     white.ink = Ink::white;
     items.push_back(white);
-    outlines.push_back(outline(box, 1.4));
-    label_piece(labels, plan, laid, box, grain);
+    outlines.push_back(edge);
+    label_piece(labels, plan, laid, room, box, grain);
   }
   for (std::size_t i = 0; i < strip.left_over.size(); ++i) {
     const Box& rest = strip.left_over[i];

@@ -35,6 +35,8 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
 // Where the strip's part of the drawing puts a laid piece, on paper: for tests and for the drawing itself.
 Box on_paper(const Box& laid, const LaidStrip& strip, const LayPart& part, DrawingScale scale);
 
+Polygon ring_on_paper(const Polygon& laid, const LaidStrip& strip, const LayPart& part, DrawingScale scale);
+
 // The cut size of a laid piece as its figures' keys, or "" when the plan does not know the piece.
 std::string cut_key(const LayPlan& plan, const std::string& piece);
 // "skirt breadth 2", or the bare name when there is but one copy.

@@ -60,11 +60,11 @@ void place_upright(LabelPlan& labels, const Text& text, const Box& box, double s
 
 // Along the cloth, head toward the piece's top: at the left, or at the right for a piece laid the other way up. A piece
 // laid a quarter round has its arrow upright.
-void draw_grain(std::vector<DrawingItem>& grain, const Box& box, Length y) {
+void draw_grain(std::vector<DrawingItem>& grain, const Box& box, Length y, bool top_at_right) {
   const Length long_enough = std::max(box.width.times(2, 5), std::min(pt(24), box.width - pt(8)));
   const Length left = box.x + (box.width - long_enough).times(1, 2), right = left + long_enough;
-  grain.push_back(line({left + pt(5), y}, {right, y}, 0.7));
-  grain.push_back(arrowhead({left, y}, 2));
+  grain.push_back(top_at_right ? line({left, y}, {right - pt(5), y}, 0.7) : line({left + pt(5), y}, {right, y}, 0.7));
+  grain.push_back(top_at_right ? arrowhead({right, y}, 0) : arrowhead({left, y}, 2));
 }
 
 void draw_upright_grain(std::vector<DrawingItem>& grain, const Box& box, Length x) {
@@ -90,7 +90,7 @@ const CutPiece* find_cut(const LayPlan& plan, const std::string& piece) {
 
 }  // namespace
 
-void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, const Box& box,
+void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, const Box& box, const Box& whole,
                  std::vector<DrawingItem>& grain) {
   const TypeScale& t = labels.typesetter.scale();
   const std::string key = cut_key(plan, laid.piece);
@@ -107,11 +107,11 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
   const auto arrow = [&] {
     if (!has_grain) return;
     if (quarter_round || laid.turned) draw_upright_grain(grain, box, box.right() - pt(8));
-    else draw_grain(grain, box, low);
+    else draw_grain(grain, box, low, laid.top_at_right);
   };
 
   const bool folded = cut != nullptr && cut->on_fold;
-  if (folded) draw_fold(grain, box, quarter_round || laid.turned);
+  if (folded) draw_fold(grain, whole, quarter_round || laid.turned);
   const std::vector<std::vector<Line>> ways{
       {{named, large}, {size, small}},
       {{named, small}, {size, small}},

@@ -17,8 +17,8 @@ struct LabelPlan {
   std::int64_t count = 0;
 };
 
-// `box` is the piece on paper; grain arrows go to `grain`.
-void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, const Box& box,
+// `whole` is the piece on paper, `box` the room in it; grain arrows go to `grain`.
+void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, const Box& box, const Box& whole,
                  std::vector<DrawingItem>& grain);
 // A left-over rectangle with its size in figures, when it has room for the words.
 void label_left_over(LabelPlan& labels, const std::string& key, const Box& box);

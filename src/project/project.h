@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/shapes.h"
 #include "project/body.h"
 #include "project/closing.h"
 #include "project/given.h"
@@ -101,6 +102,13 @@ struct Joining {                 // of a piece that may be pieced
   SourceSpan at;
 };
 
+// A piece's outline out of a drawing, with its allowances.
+struct DrawnPiece {
+  std::string drawing, which;       // `pieces.svg#front` as written
+  SourceSpan at;
+  Polygon cut;                      // where the scissors go: x along the cloth from the piece's top, y across; least corner 0, 0
+};
+
 struct Piece {
   Named named;
   Given<PartOf> part_of;
@@ -114,6 +122,7 @@ struct Piece {
   Given<Length> seam_allowance, hem, top;
   Given<bool> may_be_pieced;
   Joining joining;
+  std::optional<DrawnPiece> drawn;
   Given<Length> lining_longer_by;
   std::map<std::string, Given<Length>> edges;            // finished lengths, "side"
   std::map<std::string, Given<Length>> edge_allowances;  // where an edge has its own
