@@ -1,5 +1,7 @@
 #include "make_packet.h"
 
+#include <algorithm>
+
 #include "calculate/facts.h"
 #include "check/check.h"
 #include "check/key_spec.h"
@@ -76,7 +78,15 @@ Understood understand(const Order& order, const WorkOptions& work, Made& made, D
     return u;
   }
   if (source.kind == Entry::Kind::nothing) return u;
-  u.project = check_project(source, u.templates, diag, order.size);
+  u.project = check_project(source, u.templates, diag, order.size, [&](const std::string& relative) {
+    const std::string folder = folder_of(order.project_path);
+    const std::string path = folder == "." ? relative : folder + "/" + relative;
+    const FileResult<std::string> drawing = read_below(folder, relative, kLargestDrawing);
+    if (!drawing.ok()) return DrawingFile{{}, drawing.fault.sentence, path};
+    u.project_hash = sha256(u.project_hash + sha256(*drawing.value));
+    made.sources.push_back(drawing_lines(*drawing.value, path));
+    return DrawingFile{*drawing.value, "", path};
+  });
   u.project.file = order.project_path;
   if (!plain_latin(*bytes.value)) {
     const std::unique_ptr<FontSet> fonts = fonts_or_fault(order, made);
@@ -101,6 +111,8 @@ FigureFile about(const Order& order, const Understood& u, const PacketSet* set, 
   file.templates_fingerprint = sha256(all);
   file.options = "lay work " + std::to_string(order.work.lay_work) + ", paper " + order.paper.value_or("of the project") +
                  ", set " + (set ? set->name : order.sheets.value_or("of the project"));
+  if (std::any_of(u.project.pieces.begin(), u.project.pieces.end(), [](const Piece& p) { return p.drawn.has_value(); }))
+    file.options += ", outline work " + std::to_string(order.work.outline_work);
   // What the file says anyway is no option: the packet is then the same, to the byte.
   if (order.size && u.project.size.known() && u.project.size.at.line == 0) file.options += ", size " + *u.project.size;
   if (!older.fingerprint.empty()) file.options += ", since " + older.fingerprint;

@@ -190,6 +190,12 @@ std::optional<Length> cut_length(const Project& project, const Piece& piece, con
 }
 
 std::string allowances_in_words(const Project& project, const Piece& piece, const Allowed& a, bool full) {
+  if (piece.drawn && piece.drawn->was_cut_line) return "as drawn";
+  if (piece.drawn) {
+    const ShownIn in = shown_in(project);
+    const auto said = [&](Length l) { return text_of(l, in, cut_step(in), Rounding::nearest).plain(); };
+    return "as drawn, seams " + said(a.seam) + (piece.hem.known() && !piece.hem->is_zero() ? ", hem " + said(*piece.hem) : "");
+  }
   const bool wide = full || piece.width.kind == Size::Kind::finished;
   const bool high = piece.length.kind == Size::Kind::finished;
   std::string words;

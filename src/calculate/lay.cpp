@@ -16,7 +16,7 @@ class ClothLay {
  public:
   ClothLay(const Project& project, const ClothCuts& cuts, const LayWork& work, Figures& figures, Diagnostics& diag)
       : project_(project), cloth_(*cuts.cloth), cuts_(cuts.cuts), work_(work), figures_(figures), diag_(diag),
-        in_(shown_in(project)), name_(cuts.cloth->named.name) {}
+        in_(shown_in(project)), name_(cuts.cloth->named.name), gap_(cloth_.gap.known() ? *cloth_.gap : Length{}) {}
 
   LayPlan made() {
     plan_.cloth = name_;
@@ -129,7 +129,7 @@ class ClothLay {
     if (!any) return false;
     LaidStrip open = open_strip(cloth_);
     usable_ = open.usable_width;
-    LaidOut laid = lay_on(cuts_, all_copies(cuts_), {open}, usable_, work_);
+    LaidOut laid = lay_on(cuts_, all_copies(cuts_), {open}, usable_, gap_, work_);
     if (!laid.unsupported.empty() || !laid.left_out.empty()) {
       hold("not-laid", capital(name_) + " could not be laid" + (laid.unsupported.empty() ? "" : ": " + laid.unsupported) + ".",
            "lay it by hand before it is cut");
@@ -193,11 +193,15 @@ class ClothLay {
         for (const int c : copies[i]) leave_out(i, c);
       return;
     }
-    LaidOut laid = lay_on(cuts_, all_copies(cuts_), strips, usable_, work_);
-    if (!laid.left_out.empty() || !laid.unsupported.empty())
+    // A lay of outlines is dear: the one length bought holds what the open length held, if it is as long.
+    const bool as_open = any_outline() && strips.size() == 1 && strips.front().bad_places.empty() && strips.front().usable_width == usable_ &&
+                         plan_.to_buy.used <= strips.front().length;
+    LaidOut laid;
+    if (!as_open) laid = lay_on(cuts_, all_copies(cuts_), strips, usable_, gap_, work_);
+    if (as_open || !laid.left_out.empty() || !laid.unsupported.empty())
       for (std::size_t k = 0; k < strips.size(); ++k) {
         // The open lay itself may lie on one length.
-        if (strips[k].usable_width != usable_ || plan_.to_buy.used > strips[k].length) continue;
+        if (!strips[k].bad_places.empty() || strips[k].usable_width != usable_ || plan_.to_buy.used > strips[k].length) continue;
         laid.strips = strips;
         laid.strips[k].placed = plan_.to_buy.placed;
         laid.strips[k].used = plan_.to_buy.used;
@@ -212,6 +216,10 @@ class ClothLay {
     plan_.on_bought = std::move(laid.strips);
     for (const auto& [cut, copy] : laid.left_out) leave_out(cut, copy);
     plan_.fits_bought = left_out_.empty();
+  }
+
+  bool any_outline() const {
+    return std::any_of(cuts_.begin(), cuts_.end(), [](const Cut& c) { return c.in_lay && !c.piece.outline.empty(); });
   }
 
   void leave_out(std::size_t cut, int copy) {
@@ -324,7 +332,7 @@ class ClothLay {
   Length rest_in_one_piece() const {
     std::vector<std::vector<int>> copies(cuts_.size());
     for (const auto& [cut, copy] : left_out_) copies[cut].push_back(copy);
-    const LaidOut rest = lay_on(cuts_, copies, {open_strip(cloth_)}, usable_, work_);
+    const LaidOut rest = lay_on(cuts_, copies, {open_strip(cloth_)}, usable_, gap_, work_);
     return to_buy(rest.strips.front().used, true);
   }
 
@@ -336,6 +344,7 @@ class ClothLay {
   Diagnostics& diag_;
   ShownIn in_;
   std::string name_;
+  Length gap_;  // between pieces
   LayPlan plan_;
   Length usable_;
   std::optional<Length> chart_;

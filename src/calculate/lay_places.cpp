@@ -25,6 +25,12 @@ void finish(LaidStrip& strip, ShownIn in) {
       box.y = low;
       taken.push_back(box);
     }
+  for (Box bad : strip.bad_places) {
+    const Length low = std::max(Length{}, bad.y - strip.selvage);
+    bad.height = std::min(bad.bottom() - strip.selvage, strip.usable_width) - low;
+    bad.y = low;
+    if (bad.height > Length{}) taken.push_back(bad);
+  }
   if (strip.length <= Length{} || strip.usable_width <= Length{}) return;
   strip.left_over = nest::left_over(strip.usable_width, strip.length, taken, least, kLeftOverShown);
   for (Box& box : strip.left_over) box.y += strip.selvage;

@@ -86,22 +86,33 @@ std::vector<LaidStrip> shelf(const Cloth& cloth) {
     }
   }
   const Ratio s = shrinks_along(cloth);
-  for (const Remnant& r : cloth.remnants)
-    strips.push_back(strip_of(cloth, "remnant " + r.named.name, after_shrinking_across(cloth, r.width),
-                              r.length.times(s.d - s.n, s.d, Rounding::down)));
+  for (const Remnant& r : cloth.remnants) {
+    const auto along = [&](Length l, Rounding way) { return l.times(s.d - s.n, s.d, way); };
+    LaidStrip strip = strip_of(cloth, "remnant " + r.named.name, after_shrinking_across(cloth, r.width), along(r.length, Rounding::down));
+    for (const Box& bad : r.bad_places) {  // across as it lay: it shrinks towards the selvage that was measured from, or less
+      const Length x = along(bad.x, Rounding::down), low = after_shrinking_across(cloth, bad.y);
+      strip.bad_places.push_back({x, low, along(bad.right(), Rounding::up) - x, bad.bottom() - low});
+    }
+    strips.push_back(std::move(strip));
+  }
   std::stable_sort(strips.begin(), strips.end(), [](const LaidStrip& a, const LaidStrip& b) { return a.length > b.length; });
   return strips;
 }
 
 LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies, std::vector<LaidStrip> strips,
-               Length breadth_usable, const LayWork& work) {
+               Length breadth_usable, Length gap, const LayWork& work) {
   LaidOut out;
   nest::Request request;
+  request.gap = gap;
   bool any_outline = false;
   for (const LaidStrip& s : strips) {
     nest::Strip strip;
     strip.width = s.usable_width;
     if (!s.open) strip.length = s.length;
+    for (const Box& bad : s.bad_places) {
+      const Length low = std::max(Length{}, bad.y - s.selvage), high = std::min(bad.bottom() - s.selvage, s.usable_width);
+      if (low < high) strip.obstacles.push_back({bad.x, low, std::min(bad.right(), s.length) - bad.x, high - low});
+    }
     request.strips.push_back(strip);
   }
   std::vector<std::size_t> cut_of_part;

@@ -21,7 +21,7 @@ struct LaidOut {
 
 // copies[i]: which copies of cuts[i] are to be laid (0-based numbers), so that a rest can be laid by itself.
 LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies, std::vector<LaidStrip> strips,
-               Length breadth_usable, const LayWork& work);
+               Length breadth_usable, Length gap, const LayWork& work);
 
 std::vector<std::vector<int>> all_copies(const std::vector<Cut>& cuts);
 LaidStrip open_strip(const Cloth& cloth);

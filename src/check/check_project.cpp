@@ -109,7 +109,7 @@ void guess_from_pieces(Project& project) {
 }
 
 Project check_project(const Entry& source, const Templates& templates, Diagnostics& diag,
-                      const std::optional<std::string>& size_option) {
+                      const std::optional<std::string>& size_option, DrawingReader reader) {
   Project project;
   project.file = source.at.file;
   if (source.kind != Entry::Kind::block) return project;
@@ -121,7 +121,8 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   walk.whole_file(source);
   project.to_measure = walk.to_measure();
 
-  const Filling file{Item(&source, ""), names, templates, walk.units(), diag, size_option};
+  Drawings drawings(std::move(reader), diag);
+  const Filling file{Item(&source, ""), names, templates, walk.units(), diag, size_option, &drawings};
   fill_head(file, project);
   fill_rules(file, project);
   fill_measures(file, project);

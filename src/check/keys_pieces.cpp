@@ -57,10 +57,10 @@ void add_piece_keys(std::vector<KeySpec>& keys) {
       KeyRow("pieces/*/may be pieced/keep clear of", list).each(text)
           .means("Where no join may come: an edge of the piece, `centre`, or `2 in from edge`."),
       KeyRow("pieces/*/match at", list).each(text).since(4).means("Edges where the cloth's repeat must meet."),
-      KeyRow("pieces/*/outline", text).since(4).means("Drawing of the piece: `file.svg#name`."),
-      KeyRow("pieces/*/outline is", word).words("seam line|cut line").is("seam line", 'c').since(4)
+      KeyRow("pieces/*/outline", text).means("Drawing of the piece: `file.svg#name`."),
+      KeyRow("pieces/*/outline is", word).words("seam line|cut line").is("seam line", 'c')
           .means("What the outline shows."),
-      KeyRow("pieces/*/square measures", length).since(4).means("Real side of the drawing's test square."),
+      KeyRow("pieces/*/square measures", length).means("Real side of the drawing's test square."),
       KeyRow("pieces/*/optional", yes_no).since(kLater).means("Whether the garment can do without it."),
       KeyRow("pieces/*/pattern", word).words("own|bought").since(kLater).means("Whose pattern it is."),
       KeyRow("pieces/*/print full size", yes_no).since(kLater).means("Whether it is printed at full size."),

@@ -72,6 +72,14 @@ void fill_remnants(const Filling& file, const Item& item, Cloth& cloth) {
     if (!width.known() || !length.known()) continue;
     remnant.width = *width;
     remnant.length = *length;
+    for (const Item& bad : one.items("bad places")) {
+      const auto x = bad.length("from end"), y = bad.length("from selvage"), across = bad.length("width"), along = bad.length("length");
+      if (!x.known() || !y.known() || !across.known() || !along.known()) continue;
+      remnant.bad_places.push_back({*x, *y, *along, *across});
+      if (*x + *along > remnant.length || *y + *across > remnant.width)
+        report(file, {"cloths", cloth.named.name}, Severity::error, "out-of-range", bad.entry()->at,
+               "A bad place of " + remnant.named.name + " lies beyond its cloth.", "`from end` and `from selvage` are of the corner nearest both");
+    }
     cloth.remnants.push_back(std::move(remnant));
   }
 }
@@ -193,6 +201,7 @@ void fill_cloths(const Filling& file, Project& project) {
     fill_remnants(file, item, cloth);
     cloth.sold_by = item.length("sold by");
     stand_in(cloth.sold_by, inches ? Length::inches(36).times(1, 8) : Length::cm(10), 'c', "shops cut in such steps");
+    cloth.gap = item.length("gap");
     cloth.straighten = item.length("straighten");
     stand_in(cloth.straighten, Length::inches(2), 'c', "lost at each end in squaring");
     const Item repeat = item.block("repeat");

@@ -159,6 +159,27 @@ void fill_joining(const Filling& file, const Item& item, Piece& piece) {
   }
 }
 
+// A drawn piece is cut as it is drawn: its sizes are those of the box round its cut line.
+void fill_outline(const Filling& file, const Item& item, Piece& piece) {
+  const Entry* outline = item.at("outline");
+  if (outline == nullptr || outline->kind != Entry::Kind::text || file.drawings == nullptr) return;
+  for (const char* given : {"finished width", "finished length", "cut width", "cut length"})
+    if (const Entry* size = item.at(given))
+      report(file, {"pieces", piece.named.name}, Severity::error, "cut-or-finished", size->key_at,
+             capital(piece.named.name) + " has an outline and `" + given + "`: its size is the outline's.", "take one of the two out");
+  if (piece.make.known() && (piece.make->kind == Make::Kind::joined_round || piece.make->kind == Make::Kind::fills)) return;
+  DrawnAsked asked{piece, outline->text, outline->at, item.word("outline is").value.value_or("seam line") == "cut line", {}};
+  if (const auto square = item.length("square measures"); square.known()) asked.square_measures = *square;
+  piece.drawn = drawn_piece(asked, *file.drawings, file.diag);
+  if (!piece.drawn) return;
+  const Box box = bounds(piece.drawn->cut);
+  for (Size* size : {&piece.width, &piece.length}) {
+    size->kind = Size::Kind::cut;
+    size->value = size == &piece.width ? box.height : box.width;
+    size->at = outline->at;
+  }
+}
+
 }  // namespace
 
 void fill_edges(const Item& item, std::string_view key, std::map<std::string, Given<Length>>& edges) {
@@ -213,6 +234,7 @@ void fill_pieces(const Filling& file, Project& project) {
       piece.may_be_pieced = piece.width.kind == Size::Kind::full_width
                                 ? Given<bool>::guessed(true, "full widths are joined anyway", piece.width.at)
                                 : Given<bool>::standing(false, 'c', "in one piece unless it is written");
+    fill_outline(file, item, piece);
     project.pieces.push_back(std::move(piece));
   }
 }

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "check/drawn_pieces.h"
 #include "check/key_check.h"
 #include "check/names.h"
 #include "check/reading.h"
@@ -22,6 +23,7 @@ struct Filling {
   UnitsSeen units;
   Diagnostics& diag;
   std::optional<std::string> size_option = {};  // `--size`: wins over the file
+  Drawings* drawings = nullptr;
 };
 
 void fill_head(const Filling& file, Project& project);      // before all others

@@ -48,6 +48,7 @@ struct LaidStrip {                // one bought length, or the length to buy
   std::string name;               // "bought length 1", "remnant from the coat", "to buy"
   Length width, usable_width, selvage, length, used;  // used: from the first end, before shrinkage is added
   bool open = false;              // length still to be bought
+  std::vector<Box> bad_places;    // places as of the pieces
   std::vector<LaidPiece> placed;
   std::vector<Box> left_over;     // largest usable rectangles
   std::vector<Length> straight_cuts;  // x where no piece crosses: the cloth may be cut straight across here

@@ -32,7 +32,7 @@ struct PathStep {
 using Path = std::vector<PathStep>;
 Path path_of(const Box& box);
 Path path_of(Point from, Point to);
-Path path_of_ring(const Polygon& ring);
+Path path_of_polygon(const Polygon& ring);
 Path circle(Point centre, Length radius);
 
 enum class Cap { butt, round };

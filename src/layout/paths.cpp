@@ -22,7 +22,7 @@ Path path_of(const Box& box) {
           step_to(PathStep::Kind::line, {box.x, box.bottom()}), step_to(PathStep::Kind::close, corner)};
 }
 
-Path path_of_ring(const Polygon& ring) {
+Path path_of_polygon(const Polygon& ring) {
   Path path;
   for (const Point& p : ring) path.push_back(step_to(path.empty() ? PathStep::Kind::move : PathStep::Kind::line, p));
   if (!path.empty()) path.push_back(step_to(PathStep::Kind::close, ring.front()));

@@ -242,7 +242,7 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
     Box room = box;
     if (!laid.outline.empty()) {
       const Polygon visible = clipped_along(laid.outline, part.from, part.to);
-      edge.path = path_of_ring(ring_on_paper(visible, strip, part, scale));
+      edge.path = path_of_polygon(ring_on_paper(visible, strip, part, scale));
       room = on_paper(box_inside(visible, kSlabsForNames), strip, part, scale);
     }
     FillMark white;
@@ -258,6 +258,26 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
     const std::string key = "cloths/" + plan.cloth + "/left over " +
                             whole_number(static_cast<std::int64_t>(first_left_over + i));
     label_left_over(labels, key, on_paper(rest, strip, part, scale));
+  }
+
+  for (const Box& bad : strip.bad_places) {
+    if (bad.x >= part.to || bad.right() <= part.from) continue;
+    Box shown = bad;
+    shown.x = std::max(bad.x, part.from);
+    shown.width = std::min(bad.right(), part.to) - shown.x;
+    const Box box = on_paper(shown, strip, part, scale);
+    FillMark grey;
+    grey.path = outline(box, 1).path;
+    grey.ink = Ink::mid_grey;
+    items.push_back(grey);
+    Label label;
+    label.text = condensed("bad place");
+    label.at = {box.x + box.width.times(1, 2), box.y + box.height.times(1, 2)};
+    label.across = Label::Across::middle;
+    label.up = Label::Up::middle;
+    label.size = typesetter.scale().smallest;
+    label.on_white = true;
+    labels.in_order.push_back(label);
   }
 
   for (DrawingItem& o : outlines) items.push_back(std::move(o));

@@ -37,7 +37,8 @@ enum class LayRule { either_way, one_way, bias, any_way };
 std::string_view word_for(LayRule r);
 
 struct BoughtLength { Length length; std::optional<Length> width; std::optional<Day> arrives; SourceSpan at; };
-struct Remnant { Named named; Length width, length; };
+// bad_places: x from the end along the cloth, y from the selvage's outer edge, as it lies there before shrinking.
+struct Remnant { Named named; Length width, length; std::vector<Box> bad_places; };
 struct EnvelopeSays { Length length, width; SourceSpan at; };  // what a bought pattern asks: this much, this wide
 struct Repeat { std::optional<Length> along, across; bool half_drop = false; SourceSpan at; };
 
@@ -45,6 +46,7 @@ struct Cloth {
   Named named;
   Given<std::string> kind;
   Given<UsedAs> used_as;
+  Given<Length> gap;              // left between pieces
   Given<Length> width, selvage;   // selvage: lost at each edge
   Given<LayRule> lay;
   Given<Percent> shrinks_along, shrinks_across;
@@ -106,6 +108,7 @@ struct Joining {                 // of a piece that may be pieced
 struct DrawnPiece {
   std::string drawing, which;       // `pieces.svg#front` as written
   SourceSpan at;
+  bool was_cut_line = false;        // the drawing shows where the scissors go; else the seam line, and the allowances are added
   Polygon cut;                      // where the scissors go: x along the cloth from the piece's top, y across; least corner 0, 0
 };
 

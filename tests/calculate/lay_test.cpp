@@ -1,5 +1,6 @@
 #include "calculate/lay.h"
 
+#include "geometry/slabs.h"
 #include "support/catch.h"
 #include "support/garment.h"
 #include "support/random_draws.h"
@@ -10,6 +11,7 @@ using garment::cm;
 using garment::in;
 using garment::said;
 using testing::work_through;
+using testing::WorkedGarment;
 
 namespace {
 
@@ -50,6 +52,74 @@ TEST_CASE("two lengths hold what their sum says; each holds whole breadths only"
   CHECK(short_lengths.length("cloths/wool/short") == in(48));  // one breadth more, in one piece
   CHECK_FALSE(short_lengths.has("cloths/wool/spare"));
   CHECK(short_lengths.lay("wool").left_out == std::vector<std::string>{"breadth 3"});
+}
+
+namespace {
+
+Piece drawn_triangle(Make make) {
+  Piece p = garment::piece("gore", PartOf::drapery, {"wool"}, make, garment::cut(in(10)), garment::cut(in(40)));
+  p.drawn = DrawnPiece{"gores.svg", "gore", {}, false, {{Length{}, in(4)}, {Length{}, in(6)}, {in(40), in(10)}, {in(40), Length{}}}};
+  return p;
+}
+WorkedGarment work_outlines(const Project& project) {
+  Diagnostics diag;
+  WorkOptions options;
+  options.outline_work = 300'000;
+  WorkedGarment g{calculate(project, Templates{}, options, diag), {}};
+  g.messages = diag.sorted();
+  return g;
+}
+
+}  // namespace
+
+TEST_CASE("gores lie head to foot where they may, and side by side where the cloth has a nap", "[outlines]") {
+  for (const bool nap : {false, true}) {
+    Project p = one_cloth(in(17), {});
+    p.cloths.back().bought = {};
+    p.cloths.back().lay = said(nap ? LayRule::one_way : LayRule::either_way);
+    p.pieces.push_back(drawn_triangle(garment::make(2)));
+    const auto g = work_outlines(p);
+    CHECK(g.message("not-laid") == nullptr);
+    const LaidStrip& strip = g.lay("wool").to_buy;
+    REQUIRE(strip.placed.size() == 2);
+    // Two of 10 in are 20 in wide side by side; turned into each other they need 12 in and a little.
+    if (nap) CHECK(strip.used > in(55));
+    else CHECK(strip.used == in(40));
+    CHECK((strip.placed[0].top_at_right != strip.placed[1].top_at_right) == !nap);
+    for (const LaidPiece& laid : strip.placed) {
+      CHECK(laid.outline.size() == 4);
+      CHECK(bounds(laid.outline) == laid.at);
+      CHECK_FALSE(laid.left_hand);
+    }
+  }
+}
+
+TEST_CASE("of a pair one lies mirrored, also under a nap; a gap and a bad place are kept free", "[outlines]") {
+  Project p = one_cloth(in(30), {});
+  Cloth& cloth = p.cloths.back();
+  cloth.bought = {};
+  cloth.lay = said(LayRule::one_way);
+  cloth.gap = said(in(1));
+  Remnant r;
+  r.named.name = "blanket";
+  r.width = in(30);
+  r.length = in(60);
+  r.bad_places = {{in(10), in(12), in(6), in(5)}};
+  cloth.remnants.push_back(r);
+  Piece gore = drawn_triangle(garment::make(1));
+  gore.drawn->cut = {{Length{}, Length{}}, {Length{}, in(6)}, {in(40), in(10)}, {in(40), Length{}}};  // one straight side
+  gore.make = said(Make{Make::Kind::pairs, 1, {}, {}});
+  p.pieces.push_back(gore);
+  const auto g = work_outlines(p);
+  REQUIRE(g.lay("wool").on_bought.size() == 1);
+  const LaidStrip& strip = g.lay("wool").on_bought.front();
+  REQUIRE(strip.placed.size() == 2);
+  CHECK(strip.placed[0].left_hand != strip.placed[1].left_hand);
+  REQUIRE(strip.bad_places.size() == 1);
+  for (const LaidPiece& laid : strip.placed) {
+    CHECK_FALSE(laid.top_at_right);
+    for (const Box& box : boxes_over(laid.outline, 400)) CHECK_FALSE(overlap({box.x, box.y + in(1).times(1, 8), box.width, std::max(Length{}, box.height - in(1).times(1, 4))}, strip.bad_places.front()));
+  }
 }
 
 TEST_CASE("too little cloth: needed, bought and short in one sentence") {

@@ -26,7 +26,7 @@ const std::map<std::string, std::set<std::string>> kMayInclude = {
     {"project", {"units", "geometry", "diagnostics"}},
     {"templates", {"units", "diagnostics"}},
     {"figures", {"geometry", "units", "diagnostics"}},
-    {"check", {"read", "project", "templates", "figures", "files", "units", "geometry", "diagnostics"}},
+    {"check", {"read", "outline", "project", "templates", "figures", "files", "units", "geometry", "diagnostics"}},
     {"nest", {"geometry", "units"}},
     {"calculate", {"project", "templates", "figures", "nest", "geometry", "units", "diagnostics"}},
     {"packet", {"project", "templates", "figures", "layout", "geometry", "units", "diagnostics"}},

@@ -43,7 +43,10 @@ inline std::vector<Diagnostic> messages_of(const std::string& path) {
   Diagnostics diag;
   const Entry source = read_yaml(faulty_file(path).body, file_name_of(path), diag, {.keys = key_words()});
   if (source.kind != Entry::Kind::nothing) {
-    const Project project = check_project(source, the_library(), diag);
+    const Project project = check_project(source, the_library(), diag, {}, [&](const std::string& relative) {
+      const FileResult<std::string> drawing = read_below(folder_of(path), relative, kLargestDrawing);
+      return drawing.ok() ? DrawingFile{*drawing.value, "", relative} : DrawingFile{{}, drawing.fault.sentence, relative};
+    });
     WorkOptions quick;
     quick.lay_work = 0;
     calculate(project, the_library(), quick, diag);
