@@ -30,8 +30,9 @@ int write_sheet(const Settings& settings, const SvgDrawing& drawing) {
   }
   const Typesetter typesetter(*fonts, binder_scale());
   const PageShape shape = settings.paper == "a4" ? page_shape(PaperName::a4, HoleCount::two) : page_shape(PaperName::letter, HoleCount::three);
-  PaperDocument document = lay_out({outlines_sheet(drawing, typesetter, shape)}, shape, {file_name_of(drawing.file), "Outlines"}, typesetter);
-  document.title = "Outlines of " + file_name_of(drawing.file);
+  const std::string name = in_letters_held(*fonts, file_name_of(drawing.file));
+  PaperDocument document = lay_out({outlines_sheet(drawing, typesetter, shape)}, shape, {name, "Outlines"}, typesetter);
+  document.title = "Outlines of " + name;
   std::variant<std::string, WriteFault> pdf = write_pdf(document, *fonts);
   if (const WriteFault* refused = std::get_if<WriteFault>(&pdf)) {
     say_fault(settings, refused->sentence);

@@ -42,7 +42,7 @@ struct Candidate { Point at; double room_mm, off_middle_mm; };
 // Middles of the stretches inside the outline, on nine levels.
 std::vector<Candidate> places_inside(const DrawnOutline& outline) {
   std::vector<Candidate> out;
-  const Box box = bounds(outline.region);
+  const Box box = box_of(outline.region);
   for (int k = 1; k <= 9; ++k) {
     const Length y = box.y + box.height.times(k, 10) + Length::ticks(1);
     std::vector<double> cuts;
@@ -64,7 +64,7 @@ std::vector<Candidate> places_inside(const DrawnOutline& outline) {
 
 // The roomiest place that is not on another number.
 Point number_place(const DrawnOutline& outline, const std::vector<Point>& taken, const Shown& shown) {
-  const Box box = bounds(outline.region);
+  const Box box = box_of(outline.region);
   Point best{box.x + box.width.times(1, 2), box.y + box.height.times(1, 2)};
   double most = -1e300;
   for (const Candidate& c : places_inside(outline)) {
@@ -80,6 +80,8 @@ Point number_place(const DrawnOutline& outline, const std::vector<Point>& taken,
   }
   return best;
 }
+
+bool is_small(const DrawnOutline& o) { return o.box.width < kLeastPiece && o.box.height < kLeastPiece; }
 
 Drawing numbered(const SvgDrawing& drawing, double highest) {
   Polygon all;
@@ -107,9 +109,10 @@ Drawing numbered(const SvgDrawing& drawing, double highest) {
     for (const Polygon& line : o.lines) out.items.push_back(StrokeMark{path_of(line, true, shown), Length::from_points(1), Cap::butt, Join::mitre, {}});
   std::vector<Point> taken;
   for (std::size_t i = 0; i < drawing.outlines.size(); ++i) {
+    if (is_small(drawing.outlines[i])) continue;
     const Point at = number_place(drawing.outlines[i], taken, shown);
     taken.push_back(at);
-    out.items.push_back(Label{bold(whole_number(static_cast<std::int64_t>(i) + 1)), shown(at), Label::Across::middle, Label::Up::middle, 0, true, kNumberSize});
+    out.items.push_back(Label{bold(whole_number(static_cast<std::int64_t>(taken.size()))), shown(at), Label::Across::middle, Label::Up::middle, 0, true, kNumberSize});
   }
   return out;
 }
@@ -118,27 +121,41 @@ std::string inches(Length length) { return text_of(length, ShownIn::inches, Leng
 
 }  // namespace
 
+std::string in_letters_held(const FontSet& fonts, std::string text) {
+  for (const char32_t c : not_covered(fonts, text)) {
+    const std::string letter = encode_utf8(c);
+    for (std::size_t at = text.find(letter); at != std::string::npos; at = text.find(letter, at + 1)) text.replace(at, letter.size(), "?");
+  }
+  return text;
+}
+
 Sheet outlines_sheet(const SvgDrawing& drawing, const Typesetter& typesetter, const PageShape& shape) {
-  const std::string file = file_name_of(drawing.file);
+  const FontSet& fonts = typesetter.fonts();
+  const std::string file = in_letters_held(fonts, file_name_of(drawing.file));
   Sheet sheet;
   sheet.id = "outlines";
   sheet.title = "Outlines";
   sheet.anchor = "outlines";
   sheet.section = Section::cut;
-  const std::size_t n = drawing.outlines.size();
-  sheet.answer = words(whole_number(static_cast<std::int64_t>(n)) + (n == 1 ? " closed outline" : " closed outlines") + " in " + file + ".");
+  const auto small = static_cast<std::size_t>(std::count_if(drawing.outlines.begin(), drawing.outlines.end(), is_small));
+  const std::size_t n = drawing.outlines.size() - small;
+  std::string answer = whole_number(static_cast<std::int64_t>(n)) + (n == 1 ? " closed outline" : " closed outlines") + " in " + file + ".";
+  if (small > 0) answer += " " + whole_number(static_cast<std::int64_t>(small)) + " more under 10 mm, not numbered.";
+  sheet.answer = words(answer);
   // As high as leaves room for the table on the same page, while that is high enough to tell the pieces apart.
   const double words_take = 120 + typesetter.scale().row_height * static_cast<double>(n + 1);
   sheet.blocks.push_back({numbered(drawing, std::max(kLeastHigh, shape.bottom - shape.top - words_take))});
   sheet.blocks.push_back({Gap{10}});
   Table table;
   table.columns = {{words("No."), Column::Kind::count, 34, true}, {words("Write as its outline"), Column::Kind::words, 0},
-                   {words("Name"), Column::Kind::words, 110}, {words("mm"), Column::Kind::words, 84}, {words("in"), Column::Kind::words, 94}};
-  for (std::size_t i = 0; i < n; ++i) {
+                   {words("Name"), Column::Kind::words, 110}, {words("mm"), Column::Kind::words, 66}, {words("in"), Column::Kind::words, 84}};
+  std::int64_t number = 0;
+  for (std::size_t i = 0; i < drawing.outlines.size(); ++i) {
     const DrawnOutline& o = drawing.outlines[i];
+    if (is_small(o)) continue;
     const std::string size = size_words(o.box);
-    table.rows.push_back({Row::Kind::plain, {{bold(whole_number(static_cast<std::int64_t>(i) + 1))}, {words(file + "#" + pick_words(drawing, i))},
-                          {words(o.title)}, {words(size.substr(0, size.size() - 3))}, {words(inches(o.box.width) + " x " + inches(o.box.height))}}});
+    table.rows.push_back({Row::Kind::plain, {{bold(whole_number(++number))}, {words(file + "#" + in_letters_held(fonts, pick_words(drawing, i)))},
+                          {words(in_letters_held(fonts, o.title))}, {words(size.substr(0, size.size() - 3))}, {words(inches(o.box.width) + " x " + inches(o.box.height))}}});
   }
   sheet.blocks.push_back({std::move(table)});
   return sheet;

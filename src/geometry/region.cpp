@@ -181,7 +181,7 @@ Area area(const Region& region) {
   return Area::square_ticks(sum / 2);
 }
 
-Box bounds(const Region& region) {
+Box box_of(const Region& region) {
   Polygon all;
   for (const Polygon& ring : region.rings) all.insert(all.end(), ring.begin(), ring.end());
   return bounds(all);

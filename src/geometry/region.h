@@ -39,7 +39,7 @@ Resolved resolve(const std::vector<Polygon>& polygons, FillRule rule);
 // Shoelace: positive for an outer ring. Twice the area is a whole number, so this rounds half a square tick down.
 Area area(const Polygon& ring);
 Area area(const Region& region);
-Box bounds(const Region& region);
+Box box_of(const Region& region);
 
 enum class Side { inside, on, outside };
 Side side_of(const Region& region, Point p);               // exact

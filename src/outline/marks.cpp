@@ -5,8 +5,8 @@
 namespace gownsheaf {
 namespace {
 
-constexpr MarkKind kKinds[] = {MarkKind::grain, MarkKind::fold, MarkKind::notch,      MarkKind::dart,
-                               MarkKind::mark,  MarkKind::name, MarkKind::test_square};
+constexpr MarkKind kKinds[] = {MarkKind::grain, MarkKind::fold, MarkKind::hem,  MarkKind::notch,
+                               MarkKind::dart,  MarkKind::mark, MarkKind::name, MarkKind::test_square};
 
 char small(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
@@ -27,6 +27,7 @@ std::string_view word_for(MarkKind kind) {
   switch (kind) {
     case MarkKind::grain: return "grain";
     case MarkKind::fold: return "fold";
+    case MarkKind::hem: return "hem";
     case MarkKind::notch: return "notch";
     case MarkKind::dart: return "dart";
     case MarkKind::mark: return "mark";
