@@ -149,6 +149,8 @@ void Walker::keep(pugi::xml_node node, const FlatPath& path, const Context& cont
   const bool crosses = !outline.crossings.empty();
   if (crosses)
     warn("self-crossing", node, called(node) + " crosses or touches itself.", "look at it on the sheet; what it encloses by its fill rule is taken");
+  if (drawing_.outlines.size() >= kMostOutlines)
+    return fail("drawing-heavy", node, "The drawing holds more than 10,000 outlines.", "leave out its text, or save the pieces in a drawing of their own");
   drawing_.outlines.push_back(std::move(outline));
 }
 

@@ -40,7 +40,8 @@ std::string Walker::called(pugi::xml_node node) const {
   return id ? "`" + printable(id.value()) + "`" : "This " + std::string(tree_.name(node));
 }
 
-DrawnAt Walker::drawn_at(pugi::xml_node node) const {
+DrawnAt Walker::drawn_at(pugi::xml_node node) {
+  for (const std::string& id : within_) text_ += id.size() + sizeof(std::string);  // kept once more for each shape
   return {printable(node.attribute("id").value()), within_, tree_.place(node)};
 }
 

@@ -12,6 +12,9 @@
 
 namespace gownsheaf {
 
+// Letters of a page of text count too when they come as outlines.
+constexpr std::size_t kMostOutlines = 10'000;
+
 class Walker {
  public:
   Walker(const SvgTree& tree, Diagnostics& diag) : tree_(tree), diag_(diag) { drawing_.file = tree.file(); }
@@ -37,7 +40,7 @@ class Walker {
   bool page(Context& context);
   bool restyle(pugi::xml_node node, std::string_view name, Context& context);
   double length(pugi::xml_node node, const char* attribute, double base, double missing = 0);
-  DrawnAt drawn_at(pugi::xml_node node) const;
+  DrawnAt drawn_at(pugi::xml_node node);
   void fail(const char* code, pugi::xml_node node, std::string sentence, std::string hint);
   void warn(const char* code, pugi::xml_node node, std::string sentence, std::string hint);
   std::string called(pugi::xml_node node) const;  // "`front`" or "this path"

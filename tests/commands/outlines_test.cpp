@@ -34,15 +34,15 @@ gownsheaf_test::Ran in(const fs::path& folder, const std::string& arguments) {
 }  // namespace
 
 TEST_CASE("outlines lists the outlines as JSON and draws them numbered", "[outlines]") {
-  const fs::path folder = folder_with(page("<rect id='front' x='10' y='20' width='50' height='80'><title>Bodice front</title></rect>"
-                                           "<circle cx='150' cy='100' r='40'/><path id='grain' d='M30 30v50'/>"));
+  const fs::path folder = folder_with(page("<rect id='front' x='10' y='20' width='50' height='80'><title>Bodice front 花</title></rect>"
+                                           "<circle cx='150' cy='100' r='40'/><rect x='100' width='3' height='3'><title>花</title></rect><path id='grain' d='M30 30v50'/>"));
   const auto ran = in(folder, "outlines pieces.svg --sheet sheet.pdf 2>messages.txt");
   REQUIRE(ran.code == 0);
   CHECK(slurp((folder / "messages.txt").string()).empty());
   const auto json = nlohmann::json::parse(ran.out);
-  REQUIRE(json["outlines"].size() == 2);
+  REQUIRE(json["outlines"].size() == 3);
   CHECK(json["outlines"][0]["id"] == "front");
-  CHECK(json["outlines"][0]["title"] == "Bodice front");
+  CHECK(json["outlines"][0]["title"] == "Bodice front 花");
   CHECK(json["outlines"][0]["bbox_mm"] == nlohmann::json({10.0, 20.0, 60.0, 100.0}));
   CHECK(json["outlines"][0]["area_mm2"] == 4000.0);
   CHECK(json["outlines"][1]["pick"] == "80 x 80 mm");
@@ -53,7 +53,8 @@ TEST_CASE("outlines lists the outlines as JSON and draws them numbered", "[outli
   const auto text = run("pdftotext -layout '" + (folder / "sheet.pdf").string() + "' - 2>/dev/null");
   CHECK(text.out.find("pieces.svg#front") != std::string::npos);
   CHECK(text.out.find("pieces.svg#80 x 80 mm") != std::string::npos);
-  CHECK(text.out.find("Bodice front") != std::string::npos);
+  CHECK(text.out.find("Bodice front ?") != std::string::npos);
+  CHECK(text.out.find("2 closed outlines in pieces.svg. 1 more under 10 mm, not numbered.") != std::string::npos);
   const auto again = in(folder, "outlines pieces.svg --sheet again.pdf 2>/dev/null");
   CHECK(again.out == ran.out);
   CHECK(slurp((folder / "again.pdf").string()) == slurp((folder / "sheet.pdf").string()));

@@ -5,18 +5,15 @@
 #include <cmath>
 
 #include "support/catch.h"
+#include "support/polygons.h"
 #include "support/random_draws.h"
 
 using namespace gownsheaf;
+using polygons::mm;
+using polygons::mm2;
 
 namespace {
 
-Polygon mm(std::initializer_list<std::pair<int, int>> list) {
-  Polygon p;
-  for (const auto& [x, y] : list) p.push_back({Length::mm(x), Length::mm(y)});
-  return p;
-}
-double mm2(Area a) { return a.in_square_metres() * 1e6; }
 Allowances all(std::size_t edges, int depth_mm) { return {std::vector<Length>(edges, Length::mm(depth_mm)), 2.0}; }
 
 const Polygon kSquare = mm({{0, 0}, {100, 0}, {100, 100}, {0, 100}});

@@ -2,18 +2,14 @@
 #include "geometry/region.h"
 
 #include "support/catch.h"
+#include "support/polygons.h"
 #include "support/random_draws.h"
 
 using namespace gownsheaf;
+using polygons::mm;
+using polygons::mm2;
 
 namespace {
-
-Polygon mm(std::initializer_list<std::pair<int, int>> list) {
-  Polygon p;
-  for (const auto& [x, y] : list) p.push_back({Length::mm(x), Length::mm(y)});
-  return p;
-}
-double mm2(Area a) { return a.in_square_metres() * 1e6; }
 
 // How often the polygons wind round p, by the crossings of a ray: the plain way.
 int winding(const std::vector<Polygon>& polygons, Point p) {

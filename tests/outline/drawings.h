@@ -35,10 +35,4 @@ inline Read whole(const std::string& inside) {
   return r;
 }
 
-inline gownsheaf::Polygon mm(std::initializer_list<std::pair<int, int>> list) {
-  gownsheaf::Polygon p;
-  for (const auto& [x, y] : list) p.push_back({gownsheaf::Length::mm(x), gownsheaf::Length::mm(y)});
-  return p;
-}
-
 }  // namespace drawings

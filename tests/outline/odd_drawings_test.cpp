@@ -8,6 +8,7 @@
 #include "outline/outline.h"
 #include "support/catch.h"
 #include "support/golden.h"
+#include "support/polygons.h"
 
 namespace fs = std::filesystem;
 using namespace gownsheaf;
@@ -17,8 +18,6 @@ using Json = nlohmann::json;
 namespace {
 
 const fs::path kSet = fs::path(GOWNSHEAF_SOURCE_DIR) / "../shared/data/outlines";
-
-double mm2(Area a) { return a.in_square_metres() * 1e6; }
 
 void check_box(const Box& box, const Json& wanted, double within) {
   const double seen[] = {box.x.in_mm(), box.y.in_mm(), box.right().in_mm(), box.bottom().in_mm()};
@@ -62,7 +61,7 @@ void check_file(const Json& wanted) {
     CHECK(seen.drawn.at.line > 0);
     check_box(seen.box, told["bbox_mm"], within);
     const double area_seen = seen.area_mm2, area_told = told["area_mm2"];
-    CHECK(std::fabs(area_seen - mm2(area(seen.region))) < 0.001 * seen.box.width.in_mm() + 0.001 * seen.box.height.in_mm());
+    CHECK(std::fabs(area_seen - polygons::mm2(area(seen.region))) < 0.001 * seen.box.width.in_mm() + 0.001 * seen.box.height.in_mm());
     CAPTURE(area_seen, area_told);
     CHECK(std::fabs(area_seen - area_told) <= told["tol_area_mm2"].get<double>());
   }

@@ -2,10 +2,11 @@
 #include "outline/pick.h"
 
 #include "outline/drawings.h"
+#include "support/polygons.h"
 
 using namespace gownsheaf;
-using drawings::mm;
 using drawings::whole;
+using polygons::mm;
 
 namespace {
 

@@ -171,6 +171,16 @@ TEST_CASE("uses that repeat a long line thousands of times are refused before th
   CHECK(r.codes().count("drawing-heavy") == 1);
 }
 
+TEST_CASE("long names of many groups round many shapes, and many shapes, are refused before they fill the memory", "[reader]") {
+  std::string groups, closing, shapes;
+  for (int i = 0; i < 190; ++i) groups += "<g id='" + std::string(190, 'n') + "'>", closing += "</g>";
+  for (int i = 0; i < 12000; ++i) shapes += "<path d='M0 0h1'/>";
+  CHECK(read(page(groups + shapes + closing)).codes().count("drawing-heavy") == 1);
+  std::string squares;
+  for (int i = 0; i < 10001; ++i) squares += "<path d='M0 0h1v1z'/>";
+  CHECK(read(page(squares)).codes().count("drawing-heavy") == 1);
+}
+
 TEST_CASE("law: a drawing with bytes changed, lost or doubled is read or refused, never worse", "[reader][law]") {
   const std::string good = page(
       "<!-- kept --><style>.n{fill-rule:evenodd}</style><defs><path id='d' d='M0 0h9v9z'/></defs><use href='#d' x='3'/>"
