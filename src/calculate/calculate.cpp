@@ -16,6 +16,8 @@
 #include "calculate/layers.h"
 #include "calculate/loads.h"
 #include "calculate/order_of_work.h"
+#include "calculate/pleat_choices.h"
+#include "calculate/pleat_map.h"
 #include "calculate/pleat_waist.h"
 #include "calculate/pleats_figures.h"
 #include "calculate/new_figure.h"
@@ -64,6 +66,8 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
   if (clean("pleats")) {
     plans.pleats = add_pleats(project, sums, figures);
+    add_pleat_choices(project, sums, plans.pleats, figures);
+    add_pleat_map(project, sums, plans.pleats, figures, diag);
     add_pleat_waist(project, sums, figures, diag);
   }
   if (clean("cloths") && clean("pieces")) add_skirt(project, sums, figures);
