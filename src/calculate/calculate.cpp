@@ -17,6 +17,8 @@
 #include "calculate/layers.h"
 #include "calculate/loads.h"
 #include "calculate/order_of_work.h"
+#include "calculate/pleat_choices.h"
+#include "calculate/pleat_map.h"
 #include "calculate/pleat_waist.h"
 #include "calculate/pleats_figures.h"
 #include "calculate/new_figure.h"
@@ -65,6 +67,8 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
   if (clean("pleats")) {
     plans.pleats = add_pleats(project, sums, figures);
+    add_pleat_choices(project, sums, plans.pleats, figures);
+    add_pleat_map(project, sums, plans.pleats, figures, diag);
     add_pleat_waist(project, sums, figures, diag);
   }
   if (clean("seams")) add_eased_seams(project, figures);

@@ -26,6 +26,7 @@ class NewFigure {
   NewFigure& at(const SourceSpan& span) { figure_.origin = span; return *this; }
   // Shown otherwise than its kind is: a full breadth is as wide as the cloth, not rounded past it.
   NewFigure& shown_as(Shown shown) { figure_.shown = shown; return *this; }
+  NewFigure& to_step(Length step) { figure_.step = step; return *this; }  // of a pleat mark
   NewFigure& label(char who_says_so) { figure_.label = who_says_so; return *this; }  // a b c x
   NewFigure& written() { figure_.formula.clear(); return *this; }
   NewFigure& from(std::string_view key);  // another figure

@@ -33,7 +33,7 @@ const Length kWorthSaying = Length::mm(1), kThick = Length::mm(3), kTooThick = L
 struct Layers {
   Length thickness;
   std::vector<const Cloth*> cloths;
-  bool known = true, written = true, heavy = false;  // heavy: wool, or interlined
+  bool known = true, written = true, heavy = false, interlined = false;  // heavy: wool, or interlined
 };
 
 void put_cloths(const Project& project, const Piece& piece, bool interlining_cut_away, Layers& into) {
@@ -45,6 +45,7 @@ void put_cloths(const Project& project, const Piece& piece, bool interlining_cut
     }
     const bool interlining = cloth->used_as.known() && *cloth->used_as == UsedAs::interlining;
     if (interlining && interlining_cut_away) continue;
+    into.interlined = into.interlined || interlining;
     into.heavy = into.heavy || interlining || (cloth->kind.known() && cloth->kind->find("wool") != std::string::npos);
     into.known = into.known && cloth->thickness.known();
     into.written = into.written && cloth->thickness.origin == Origin::written;
@@ -86,11 +87,12 @@ std::string in_mm(Length l) { return decimal(Exact::make(l.in_ticks(), Length::m
 class Waist {
  public:
   Waist(const Project& project, const RoundSums& sums, const RunSum& s, Figures& figures, Diagnostics& diag)
-      : s_(s), run_(*s.run), in_(shown_in(project)), figures_(figures), diag_(diag), layers_(layers_of(project, sums, run_)),
+      : project_(project), s_(s), run_(*s.run), in_(shown_in(project)), figures_(figures), diag_(diag), layers_(layers_of(project, sums, run_)),
         flat_(*s.flat - (run_.plus.known() ? *run_.plus : Length{})), finished_(*s.finished) {}
 
   void add() {
     if (flat_ <= Length{} || finished_ <= Length{}) return;
+    judge_stitching();
     if (run_.interlining_stops.known() && *run_.interlining_stops > Length{})
       figure("interlining stops").is(*run_.interlining_stops).from("", run_.interlining_stops).add();
     const bool gauged = run_.kind == PleatKind::cartridge;
@@ -116,6 +118,18 @@ class Waist {
   }
   void say(const char* code, Severity severity, std::string sentence, std::string hint) {
     diag_.add(message({run_.named.name, "pleats", "pleats"}, severity, code, run_.named.at, std::move(sentence), std::move(hint)));
+  }
+
+  // No pleat is stitched down further than its cloth is long.
+  void judge_stitching() {
+    if (!run_.stitched_down.known()) return;
+    for (const std::string& name : run_.of)
+      if (const Piece* piece = project_.piece(name); piece != nullptr && piece->length.kind == Size::Kind::finished && *run_.stitched_down > piece->length.value) {
+        diag_.add(message({run_.named.name, "pleats", "pleats"}, Severity::error, "pleats-contradict", run_.stitched_down.at,
+                          "Run " + run_.named.name + " is stitched down " + worked(*run_.stitched_down, in_) + "; " + name + " is only " + worked(piece->length.value, in_) + " long.",
+                          "`stitched down` is measured from the top, to the hip as a rule"));
+        return;
+      }
   }
 
   void add_rows() {
@@ -149,7 +163,8 @@ class Waist {
       say("gauging-will-not-close", layers_.written ? Severity::error : Severity::hold,
           "Run " + run_.named.name + ": " + n + " ridges of cloth " + in_mm(layers_.thickness) + " thick need " +
               text_of(g.closes_to, in_, mark_step(in_), Rounding::up).plain() + "; finished says " + room + ".",
-          "a longer `stitch`, the interlining cut away at the top (`interlining stops: 3 in`), or less cloth");
+          layers_.interlined ? "a longer `stitch`, the interlining cut away at the top (`interlining stops: 3 in`), or less cloth"
+                             : "a longer `stitch`, or less cloth");
     else if (looks_gathered(g, finished_, layers_.thickness))
       say("gauging-loose", Severity::warning,
           "Run " + run_.named.name + ": " + n + " ridges stand in " + room + ", more than four times their own thickness; they will look gathered.",
@@ -166,7 +181,8 @@ class Waist {
         say("plies-stack", seven && layers_.known && layers_.heavy ? Severity::hold : Severity::warning,
             "Run " + run_.named.name + " lies " + decimal(Exact::of(thick).value(), 1) + " times its cloth thick at its seam; " +
                 (seven ? "7 is too much for wool or an interlined skirt." : "5 and more are hard to sew through."),
-            "less `depth`, more `finished`, or the interlining cut away at the top (`interlining stops: 3 in`)");
+            layers_.interlined ? "less `depth`, more `finished`, or the interlining cut away at the top (`interlining stops: 3 in`)"
+                               : "less `depth`, or more `finished`");
     }
     if (!layers_.known || layers_.thickness.is_zero() || flat_ <= finished_) return;
     const Length stack = pleated_thickness(flat_, finished_, layers_.thickness);
@@ -179,9 +195,11 @@ class Waist {
       say("waist-thick", stack > kTooThick ? Severity::hold : Severity::warning,
           "Run " + run_.named.name + " is about " + in_mm(stack) + " thick at its seam; " +
               (stack > kTooThick ? "over 5 mm no waist seam holds well." : "over 3 mm is much for a waist seam."),
-          "cut the interlining away at the top (`interlining stops: 3 in`), or gauge instead: `kind: cartridge`");
+          layers_.interlined ? "cut the interlining away at the top (`interlining stops: 3 in`), or gauge instead: `kind: cartridge`"
+                             : "less cloth in the same edge, or gauge instead: `kind: cartridge`");
   }
 
+  const Project& project_;
   const RunSum& s_;
   const PleatRun& run_;
   ShownIn in_;
@@ -192,6 +210,11 @@ class Waist {
 };
 
 }  // namespace
+
+std::optional<Length> layers_at_top(const Project& project, const RoundSums& sums, const PleatRun& run) {
+  const Layers layers = layers_of(project, sums, run);
+  return layers.known && !layers.thickness.is_zero() ? std::optional(layers.thickness) : std::nullopt;
+}
 
 void add_pleat_waist(const Project& project, RoundSums& sums, Figures& figures, Diagnostics& diag) {
   for (const RunSum& s : sums.runs())

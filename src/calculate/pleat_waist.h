@@ -24,6 +24,9 @@ bool looks_gathered(const Gauging& g, Length finished, Length layers);  // each 
 
 Length pleated_thickness(Length flat, Length finished, Length layers);
 
+// The layers of a run at its top, one of each; nothing where a thickness is not known.
+std::optional<Length> layers_at_top(const Project& project, const RoundSums& sums, const PleatRun& run);
+
 void add_pleat_waist(const Project& project, RoundSums& sums, Figures& figures, Diagnostics& diag);
 
 }  // namespace gownsheaf

@@ -2,7 +2,8 @@
 //
 // How a run is settled. W is the flat width less `plus`, F the finished width, k the depths of cloth that one pleat takes (folds_under):
 //   1. the count: as written; else (W - F) / (k d), which must come out whole; else F / visible or W / (visible + k d),
-//      rounded to the nearest, a tie to fewer: there `visible` is a wish;
+//      rounded to the nearest, a tie to fewer: there `visible` is a wish; else F (fullness - 1) / (k d), rounded likewise:
+//      there `fullness` is the wish;
 //   2. what is still open of F, W and d, from W = F + k n d and F = n visible; `fullness` only where nothing else says it;
 //   3. whatever was written besides must agree with what follows, exactly or to the step that pleats are printed in.
 #include "calculate/pleats.h"
@@ -21,7 +22,7 @@ struct Known {
   std::optional<std::int64_t> count;
 };
 
-enum class CountBy { written, take_up, wish };
+enum class CountBy { written, take_up, wish, fullness };
 
 struct Settled {
   Exact flat, finished;
@@ -33,6 +34,7 @@ struct Settled {
 // The count and the two widths, or nothing when too little is known. Fullness is looked at in a second round only.
 std::optional<Settled> settle(Known k, std::int64_t folds, bool by_fullness) {
   const Exact under = folds;
+  const bool flat_said = k.flat.has_value(), finished_said = k.finished.has_value();
   if (by_fullness && k.fullness) {
     if (!k.finished && k.count && k.visible) k.finished = Exact(*k.count) * *k.visible;
     if (!k.finished && !k.flat && k.count && k.depth)
@@ -46,7 +48,7 @@ std::optional<Settled> settle(Known k, std::int64_t folds, bool by_fullness) {
   } else if (k.flat && k.finished && k.depth) {
     const Exact n = (*k.flat - *k.finished) / (under * *k.depth);
     s.count = n.nearest_tie_down();
-    s.by = CountBy::take_up;
+    s.by = flat_said && finished_said ? CountBy::take_up : CountBy::fullness;
     s.rounded = !n.whole();
   } else if (k.visible && (k.finished || (k.flat && k.depth))) {
     const Exact n = k.finished ? *k.finished / *k.visible : *k.flat / (*k.visible + under * *k.depth);
@@ -58,6 +60,7 @@ std::optional<Settled> settle(Known k, std::int64_t folds, bool by_fullness) {
   }
   if (s.count < 1) s.count = 1;
   const Exact n = s.count;
+  if (s.by == CountBy::fullness) (flat_said ? k.finished : k.flat).reset();  // follows from the whole count again
   if (!k.finished) {
     if (k.flat && k.depth) k.finished = *k.flat - under * n * *k.depth;
     else if (k.count && k.visible) k.finished = n * *k.visible;
@@ -215,7 +218,7 @@ std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, st
                             "; finished " + (k.finished ? "says " : "comes to ") + say.len(s.finished) + ".",
                         k.count ? "drop `visible` or `count`" : "drop `visible` or `depth`", "visible"};
   }
-  if (k.fullness && (*k.fullness * s.finished - s.flat).abs() > half_step &&
+  if (k.fullness && s.by != CountBy::fullness && (*k.fullness * s.finished - s.flat).abs() > half_step &&
       (*k.fullness - s.flat / s.finished).abs() > Exact::make(1, 200))
     return PleatFault{"pleats-contradict",
                       "Fullness " + text_of(*input.fullness) + " makes " + say.len(*k.fullness * s.finished) + " of " +
@@ -230,46 +233,54 @@ std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, st
   out.depth = depth.to_length();
   out.visible = visible.to_length();
   out.overlaps = input.kind == PleatKind::knife || input.kind == PleatKind::tucks ? depth > visible : Exact(2) * depth > visible;
-  out.count_rounded = s.rounded && s.by == CountBy::wish;
+  out.count_rounded = s.rounded && (s.by == CountBy::wish || s.by == CountBy::fullness);
   return out;
 }
 
-std::vector<PleatMark> pleat_marks(PleatKind kind, const PleatSolution& s) {
+std::vector<PleatMark> pleat_marks(PleatKind kind, const PleatSolution& s, const std::vector<Length>& takes) {
   std::vector<PleatMark> marks;
-  const Length flat = s.flat - s.plus, finished = s.finished;
-  const std::int64_t n = s.count;
-  const auto mark = [&](std::int64_t pleat, Length fold_times_2n, Length lay_on_times_2n, Length edge_times_2n) {
-    marks.push_back({static_cast<int>(pleat), s.plus + fold_times_2n.times(1, 2 * n), s.plus + lay_on_times_2n.times(1, 2 * n),
-                     edge_times_2n.times(1, 2 * n)});
+  const std::int64_t n = s.count, sharing = n - static_cast<std::int64_t>(takes.size());
+  Length rest = s.flat - s.plus - s.finished;
+  for (const Length t : takes) rest -= t;
+  // All distances times `by`, so that each is divided once: a quarter of a pleat's take-up is the smallest part.
+  const std::int64_t by = takes.empty() || sharing < 1 ? 4 * n : 4 * n * sharing;
+  const Length seen = s.finished * (by / n);
+  const auto mark = [&](std::int64_t pleat, Length fold, Length lay_on, Length edge) {
+    marks.push_back({static_cast<int>(pleat), s.plus + fold.times(1, by), s.plus + lay_on.times(1, by), edge.times(1, by)});
   };
+  Length start;
   for (std::int64_t k = 1; k <= n; ++k) {
-    const Length start = flat * (2 * (k - 1)), end = flat * (2 * k);
-    const Length edge_start = finished * (2 * (k - 1)), edge_end = finished * (2 * k);
+    const bool said = k <= static_cast<std::int64_t>(takes.size());
+    const Length under = said ? takes[static_cast<std::size_t>(k - 1)] * by : rest * (by / sharing);
+    const Length end = start + seen + under, edge_start = seen * (k - 1), edge_end = seen * k;
     switch (kind) {
       case PleatKind::knife:
       case PleatKind::tucks:
-        mark(k, start + finished * 2, end, edge_end);
+        mark(k, start + seen, end, edge_end);
         break;
       case PleatKind::box:
-        mark(k, start + (flat - finished), start, edge_start);
-        mark(k, start + (flat + finished), end, edge_end);
+        mark(k, start + under.times(1, 2), start, edge_start);
+        mark(k, start + under.times(1, 2) + seen, end, edge_end);
         break;
       case PleatKind::double_box: {
         // Two folds brought outward on each side, the outer first: each takes a quarter of what the pleat takes.
-        const Length two_deep = (flat - finished).times(1, 2), seen = finished * 2;
-        mark(k, start + two_deep, start, edge_start);
-        mark(k, start + two_deep * 2, start + two_deep, edge_start);
-        mark(k, start + two_deep * 2 + seen, end - two_deep, edge_end);
-        mark(k, end - two_deep, end, edge_end);
+        const Length each = under.times(1, 4);
+        mark(k, start + each, start, edge_start);
+        mark(k, start + each * 2, start + each, edge_start);
+        mark(k, end - each * 2, end - each, edge_end);
+        mark(k, end - each, end, edge_end);
         break;
       }
       case PleatKind::inverted:
-      case PleatKind::inverted_at_seams:
-        mark(k, start + finished, start + flat, edge_start + finished);
-        mark(k, end - finished, start + flat, edge_start + finished);
+      case PleatKind::inverted_at_seams: {
+        const Length half = seen.times(1, 2), middle = start + half + under.times(1, 2);
+        mark(k, start + half, middle, edge_start + half);
+        mark(k, end - half, middle, edge_start + half);
         break;
+      }
       default: return {};
     }
+    start = end;
   }
   return marks;
 }

@@ -9,7 +9,8 @@
 //
 // Any sufficient subset of flat, finished, count, depth, visible, fullness settles the rest; `visible` is a wish while
 // count is unwritten and finished is known: count rounds to the nearest, a tie to fewer, and visible is re-divided so
-// that finished comes out exactly. Sources: docs/formulas.md#pleats.
+// that finished comes out exactly. So is `fullness` where it settles the count together with depth and one of the widths.
+// Sources: docs/formulas.md#pleats.
 #pragma once
 #include <optional>
 #include <string>
@@ -38,7 +39,9 @@ struct PleatFault { std::string code, sentence, hint; std::string key = {}; };
 std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, std::string_view run_name, ShownIn shown_in);
 
 // Marks along the run, running distances (total * i) / n from its start, never sums of rounded steps. `plus` lies at the
-// run's start, so the last lay-on mark is the flat width.
-std::vector<PleatMark> pleat_marks(PleatKind kind, const PleatSolution& s);
+// run's start, so the last lay-on mark is the flat width. takes: the cloth that the first pleats take up, where it was
+// said; the others share the rest alike. No more of them than pleats, nor more cloth than the run takes up; with one for
+// every pleat, all of it.
+std::vector<PleatMark> pleat_marks(PleatKind kind, const PleatSolution& s, const std::vector<Length>& takes = {});
 
 }  // namespace gownsheaf

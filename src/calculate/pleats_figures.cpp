@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "calculate/new_figure.h"
+#include "calculate/pleat_map.h"
+#include "calculate/pleat_marks_figures.h"
 
 namespace gownsheaf {
 namespace {
@@ -31,7 +33,9 @@ class Run {
       figure("fullness").is(*s_.fullness).from("", run_.fullness).written().add();
     }
     if (s_.pleated && s_.mirrored && !run_.half) add_half();
-    if (s_.pleated && run_.kind == PleatKind::inverted_at_seams) add_seam_edges();
+    if (s_.pleated && run_.stitched_down.known()) add_stitching();
+    add_tiers();
+    if (s_.pleated && run_.kind == PleatKind::inverted_at_seams && s_.takes.empty()) add_seam_edges();
   }
 
   PleatPlan add_plan() {
@@ -47,13 +51,10 @@ class Run {
     plan.plus = s_.half.plus;
     plan.overlaps = s_.half.overlaps;
     plan.toward = std::string(word_for(toward()));
-    plan.marks = pleat_marks(run_.kind, s_.half);
+    plan.marks = pleat_marks(run_.kind, s_.half, s_.takes);
     plan.measured_from = measured_from();
-    plan.seams_at = seams();
     plan.at = run_.named.at;
-    add_marks(plan);
-    for (std::size_t i = 0; i < plan.seams_at.size(); ++i)
-      figure("seam " + whole_number(static_cast<std::int64_t>(i + 1))).is(plan.seams_at[i]).from(key("begins at")).add();
+    add_pleat_marks(s_, in_, plan, figures_);
     return plan;
   }
 
@@ -67,6 +68,7 @@ class Run {
     plan.finished = *s_.finished;
     plan.plus = run_.plus.known() ? *run_.plus : Length{};
     plan.toward = std::string(word_for(toward()));
+    for (const TierSum& tier : s_.tiers) plan.tiers.push_back(tier.name);
     plan.at = run_.named.at;
     return plan;
   }
@@ -85,6 +87,34 @@ class Run {
   Toward toward() const { return run_.toward.known() ? *run_.toward : Toward::centre_back; }
   Length flat_to_pleat() const { return s_.sum.flat - s_.sum.plus; }
 
+  void add_stitching() {
+    const std::int64_t lines = s_.sum.count * folds_under(run_.kind) / 2 * (run_.half ? 2 : 1);
+    figure("stitched down").is(*run_.stitched_down).from("", run_.stitched_down).written().at(run_.stitched_down.at).add();
+    figure("stitching").is(*run_.stitched_down * lines).from(key("count")).from(key("stitched down"))
+        .working("stitching that holds the pleats down", "folds × stitched down", whole_number(lines) + " × " + worked(*run_.stitched_down, in_)).add();
+  }
+
+  void add_tiers() {
+    Length deep;
+    bool all_deep = !s_.tiers.empty();
+    for (std::size_t i = 0; i < s_.tiers.size(); ++i) {
+      const TierSum& sum = s_.tiers[i];
+      const Tier& tier = run_.tiers[i];
+      const std::string part = "tier " + sum.name + "/";
+      NewFigure flat = figure(part + "flat");
+      flat.is(sum.flat).at(tier.named.at).from(i == 0 ? key("finished") : key("tier " + s_.tiers[i - 1].name + "/flat"));
+      if (tier.flat.known()) flat.written();
+      else flat.working("tier " + sum.name, "fullness × the edge above", text_of(*tier.fullness) + " × " + worked(sum.above, in_));
+      flat.add();
+      figure(part + "fullness").is(sum.fullness).at(tier.named.at).from(key(part + "flat")).add();
+      all_deep = all_deep && tier.finished_length.known();
+      if (!tier.finished_length.known()) continue;
+      figure(part + "finished length").is(*tier.finished_length).written().at(tier.finished_length.at).add();
+      deep += *tier.finished_length;
+    }
+    if (all_deep) figure("tiers deep").is(deep).working("all tiers together", "the sum of their lengths", "").add();
+  }
+
   void add_count() {
     NewFigure f = figure("count");
     f.is(s_.sum.count);
@@ -93,7 +123,17 @@ class Run {
       return;
     }
     const std::string finished = worked(s_.sum.finished, in_);
-    if (run_.depth.known() && (!run_.visible.known() || (run_.flat.known() && run_.finished.known())))
+    const bool fullness_wished = s_.sum.count_rounded && !run_.visible.known() && run_.fullness.known() && run_.depth.known();
+    if (fullness_wished && run_.finished.known())
+      f.from(key("finished"), run_.finished).from(key("fullness"), run_.fullness).from(key("depth"), run_.depth)
+          .working("number of pleats", "finished × (fullness wished − 1) / (" + folds_ + " × depth), to the nearest",
+                   finished + " × (" + text_of(*run_.fullness) + " − 1) / (" + folds_ + " × " + worked(*run_.depth, in_) + ")");
+    else if (fullness_wished)
+      f.from(key("flat")).from(key("fullness"), run_.fullness).from(key("depth"), run_.depth)
+          .working("number of pleats", "(flat − flat / fullness wished) / (" + folds_ + " × depth), to the nearest",
+                   "(" + worked(flat_to_pleat(), in_) + " − " + worked(flat_to_pleat(), in_) + " / " + text_of(*run_.fullness) + ") / (" +
+                       folds_ + " × " + worked(*run_.depth, in_) + ")");
+    else if (run_.depth.known() && (!run_.visible.known() || (run_.flat.known() && run_.finished.known())))
       f.from(key("flat")).from(key("finished")).from(key("depth"), run_.depth)
           .working("number of pleats", "(flat − finished) / (" + folds_ + " × depth)",
                    "(" + worked(flat_to_pleat(), in_) + " − " + finished + ") / (" + folds_ + " × " + worked(*run_.depth, in_) + ")");
@@ -125,6 +165,9 @@ class Run {
       f.working("cloth for the pleated edge", "finished + " + folds_ + " × pleats × depth" + (s_.sum.plus.is_zero() ? "" : " + plus"),
                 worked(s_.sum.finished, in_) + " + " + folds_ + " × " + n() + " × " + worked(s_.sum.depth, in_) +
                     (s_.sum.plus.is_zero() ? "" : " + " + worked(s_.sum.plus, in_)));
+    } else if (s_.flat_by == RunSum::FlatBy::tiers) {
+      f.from("pleats/" + run_.named.name + "/tier " + s_.tiers.front().name + "/flat").add();
+      return;
     } else if (s_.flat_by == RunSum::FlatBy::worked) {
       f.from(key("finished"), run_.finished).from(key("fullness"), run_.fullness).from(key("plus"), run_.plus);
       f.working("cloth for the gathered edge", "finished × fullness + plus",
@@ -180,6 +223,12 @@ class Run {
 
   void add_depth() {
     NewFigure f = figure("depth");
+    if (!s_.takes.empty()) {  // of the pleats that are alike
+      const Length each = taken_by(s_.half, s_.takes, s_.half.count);
+      f.is(each.times(1, folds_under(run_.kind))).from(key("flat")).from(key("finished")).from(key("count"))
+          .working("depth of the pleats that are alike", "what each takes up / " + folds_, worked(each, in_) + " / " + folds_).add();
+      return;
+    }
     f.is(s_.sum.depth);
     const bool divides = s_.flat_by != RunSum::FlatBy::worked || !run_.depth.known();
     if (run_.depth.known()) f.from("", run_.depth).at(run_.depth.at);
@@ -214,37 +263,6 @@ class Run {
         .working("one half pleated", "finished / 2", worked(s_.sum.finished, in_) + " / 2").add();
   }
 
-  void add_marks(const PleatPlan& plan) {
-    const Length unit_times_n = plan.flat - plan.plus;
-    for (std::size_t i = 0; i < plan.marks.size(); ++i) {
-      const std::string mark = "mark " + whole_number(static_cast<std::int64_t>(i + 1));
-      const PleatMark& m = plan.marks[i];
-      const bool first = i == 0, last = i + 1 == plan.marks.size();
-      const auto put = [&](const char* what, Length at) {
-        NewFigure f = figure(mark + "/" + what);
-        f.is(at).from(key("flat")).from(key("finished")).from(key("count"));
-        // The first and the last line show how all are found; each is divided by itself, so that no rounding adds up.
-        if (run_.kind == PleatKind::knife && (first || last)) {
-          const std::string k = whole_number(m.pleat), n_here = whole_number(plan.count);
-          const bool fold = std::string_view(what) == "fold", lay_on = std::string_view(what) == "lay on";
-          const std::string plus = plan.plus.is_zero() ? "" : "plus + ", plus_here = plan.plus.is_zero() ? "" : worked(plan.plus, in_) + " + ";
-          const std::string flat = plan.plus.is_zero() ? "flat" : "(flat − plus)";
-          if (fold)
-            f.working("fold line " + k, plus + "((k − 1) × " + flat + " + finished) / pleats",
-                      plus_here + "(" + whole_number(m.pleat - 1) + " × " + worked(unit_times_n, in_) + " + " +
-                          worked(plan.finished, in_) + ") / " + n_here);
-          if (lay_on)
-            f.working("the line that fold " + k + " is laid to", plus + "k × " + flat + " / pleats",
-                      plus_here + k + " × " + worked(unit_times_n, in_) + " / " + n_here);
-        }
-        f.add();
-      };
-      put("fold", m.fold);
-      put("lay on", m.lay_on);
-      put("edge", m.edge);
-    }
-  }
-
   // Half the joined round, or nothing when it is not known.
   std::optional<Length> half_round() const {
     const Round* round = sums_.round_of(run_);
@@ -252,7 +270,7 @@ class Run {
     return all ? std::optional(all->times(1, 2)) : std::nullopt;
   }
 
-  bool from_the_back() const { return s_.mirrored && toward() == Toward::centre_front; }
+  bool from_the_back() const { return marked_from_the_back(s_); }
 
   // Marks run the way the pleats are laid, so that the last line is the run's flat width: toward centre back they are
   // measured from centre front, toward centre front from centre back.
@@ -266,33 +284,6 @@ class Run {
     const auto half = half_round();
     const bool reaches = half && s_.begins_at + s_.half.flat + Length::ticks(1) >= *half;
     return reaches ? "centre back" : "its end nearer centre back";
-  }
-
-  // Full breadths of one kind, the middle of one at centre front unless a seam is said to stand there: then the seams lie
-  // symmetrically, and those of one half tell the other.
-  std::vector<Length> seams() const {
-    const Round* round = sums_.round_of(run_);
-    const std::vector<std::string>& of = run_.of.empty() && round != nullptr ? round->of : run_.of;
-    if (of.size() != 1) return {};
-    const Piece* piece = project_.piece(of.front());
-    const Cloth* cloth = piece != nullptr && !piece->from.empty() ? project_.cloth(piece->from.front()) : nullptr;
-    if (cloth == nullptr || !is_full_width(*piece)) return {};
-    const auto breadth = joined_width(*piece, *cloth);
-    const auto number = sums_.number_of(*piece, *cloth);
-    if (!breadth || !number || *number < 2) return {};
-    if (piece->make.known() && piece->make->kind == Make::Kind::fills) return {};  // cut back to its run: where is not said
-    const std::int64_t first = round != nullptr && round->centre_front_is_seam ? 0 : 1;  // in half breadths
-    const Length begin = s_.begins_at, end = begin + s_.half.flat;
-    std::vector<Length> at;
-    for (std::int64_t i = 0; i <= *number; ++i) {
-      const Length seam = (*breadth * (2 * i + first)).times(1, 2);
-      if (2 * i + first > (s_.mirrored ? *number : 2 * *number)) break;
-      if (seam < begin || seam > end + Length::ticks(2)) continue;  // halves are rounded once each
-      const Length inside = std::min(seam, end);
-      at.push_back(from_the_back() ? end - inside : inside - begin);
-    }
-    std::sort(at.begin(), at.end());
-    return at;
   }
 
   const Project& project_;

@@ -43,6 +43,10 @@ SourceSpan place_of(const PleatRun& run, const std::string& key) {
   const std::pair<const char*, const SourceSpan*> places[] = {
       {"flat", &run.flat.at},   {"finished", &run.finished.at}, {"depth", &run.depth.at}, {"visible", &run.visible.at},
       {"count", &run.count.at}, {"fullness", &run.fullness.at}, {"plus", &run.plus.at},
+      {"tiers", run.tiers.empty() ? &run.named.at : &run.tiers.front().named.at}, {"stitched down", &run.stitched_down.at},
+      {"takes", &run.takes.at}, {"first takes", &run.first_takes.at},
+      {"finished at", &run.finished_at.hip.at}, {"finished at", &run.finished_at.hem.at}, {"finished at", &run.finished_at.waist.at},
+      {"flat at", &run.flat_at.hip.at}, {"flat at", &run.flat_at.hem.at}, {"flat at", &run.flat_at.waist.at},
   };
   for (const auto& [name, at] : places)
     if (key == name && at->line > 0) return *at;
@@ -208,6 +212,11 @@ const RunSum& RoundSums::settle(std::size_t index) {
   RunSum& s = runs_[index];
   if (state_[index] != 0) return s;
   state_[index] = 1;
+  if (const auto wrong = uneven_contradiction(*s.run, shown_in(project_))) {
+    fault(*s.run, *wrong);
+    state_[index] = 2;
+    return s;
+  }
   switch (s.run->kind) {
     case PleatKind::plain: settle_plain(s); break;
     case PleatKind::gathers: case PleatKind::cartridge: settle_gathers(s); break;
@@ -247,6 +256,16 @@ void RoundSums::settle_gathers(RunSum& s) {
   s.flat = value_of(run.flat);
   s.finished = value_of(run.finished);
   s.fullness = value_of(run.fullness);
+  if (!run.tiers.empty() && s.finished) {
+    auto tiers = settle_tiers(run, *s.finished, shown_in(project_));
+    if (tiers.index() == 1) return fault(run, std::get<1>(tiers));
+    s.tiers = std::get<0>(tiers);
+    if (!s.flat && !s.fullness) {
+      s.flat = s.tiers.front().flat + plus;
+      s.fullness = s.tiers.front().fullness;
+      s.flat_by = RunSum::FlatBy::tiers;
+    }
+  }
   if (!s.flat && s.finished && s.fullness) {
     s.flat = s.finished->times(s.fullness->n, s.fullness->d) + plus;
     s.flat_by = RunSum::FlatBy::worked;
@@ -300,6 +319,10 @@ void RoundSums::settle_pleats(RunSum& s) {
   s.half = s.sum;
   s.mirrored = run.half;
   if (!run.half && !settle_mirror(s, input)) return;
+  auto uneven = settle_uneven(run, s.half, s.mirrored && !run.half, in);
+  if (uneven.index() == 1) return fault(run, std::get<1>(uneven));
+  s.takes = std::get<0>(uneven).takes;
+  s.levels = std::get<0>(uneven).levels;
   s.pleated = true;
   s.flat = s.sum.flat;
   s.finished = s.sum.finished;
@@ -312,7 +335,7 @@ bool RoundSums::settle_mirror(RunSum& s, const PleatInput& input) {
   const bool knife = folds_under(run.kind) == 2;
   if (s.sum.count % 2 != 0) {
     if (!knife) return true;  // a box or inverted pleat is its own mirror: it may lie on the middle line
-    const bool wish = !input.count && input.visible && !(input.flat && input.finished && input.depth);
+    const bool wish = !input.count && (input.visible || input.fullness) && !(input.flat && input.finished && input.depth);
     if (!wish) {
       const std::int64_t n = s.sum.count;
       fault(run, {"pleats-odd",
@@ -336,6 +359,7 @@ bool RoundSums::settle_mirror(RunSum& s, const PleatInput& input) {
     const PleatSolution h = std::get<0>(outcome);
     PleatInput even = input;
     even.visible.reset();
+    if (!input.visible) even.fullness.reset();
     even.count = 2 * h.count;
     outcome = solve_pleats(even, run.named.name, shown_in(project_));
     if (outcome.index() == 1) {

@@ -12,7 +12,8 @@
 #include <string>
 #include <vector>
 
-#include "calculate/pleats.h"
+#include "calculate/tiers.h"
+#include "calculate/uneven_pleats.h"
 #include "diagnostics/diagnostics.h"
 #include "project/project.h"
 
@@ -35,9 +36,12 @@ struct RunSum {
   PleatSolution sum;                          // in the maker's own measure: of one half when she wrote `half: yes`
   std::optional<Length> flat, finished;       // the same measure; also of plain and gathered runs
   std::optional<Ratio> fullness;
+  std::vector<TierSum> tiers;                 // of a gathered run, in its own measure
   bool mirrored = false;                      // the marks are of one half
   PleatSolution half;                         // what is marked (the half of a whole run, or `sum`)
-  enum class FlatBy { written, worked, joined, rest } flat_by = FlatBy::written;
+  std::vector<Length> takes;                  // of what is marked: what the first pleats take up, where it was said
+  std::vector<PleatLevelSum> levels;          // of what is marked: at the hip and the hem, where they were said
+  enum class FlatBy { written, worked, joined, rest, tiers } flat_by = FlatBy::written;
   Length begins_at;                           // flat from centre front
   std::optional<Length> in_round(const std::optional<Length>& l) const;  // both halves
 };

@@ -61,6 +61,8 @@ void add_rules(const Project& project, Figures& figures) {
   if (!project.cloths.empty()) used.word("yardage by", rules.yardage_by);
   if (has_widths(project)) used.word("strips lose", rules.strips_lose);
   if (has_repeat(project)) used.word("plaid extra", rules.plaid_extra);
+  if (!project.pleats.empty() && has_widths(project)) used.word("pleat seams", rules.pleat_seams);
+  if (project.measures.girths_and_lengths.count("waist") != 0) used.word("waist is", rules.waist_is);
   if (hooks_by_rule(project)) used.length("hook set back", rules.hook_set_back);
   if (has_buttonholes(project)) used.word("buttonhole is", rules.buttonhole_is);
 }

@@ -39,6 +39,7 @@ void empty_failed(Project& project) {
   if (failed("pleats")) project.pleats.clear();
   if (failed("closures")) project.closures.clear();
   if (failed("plackets")) project.plackets.clear();
+  if (failed("pockets")) project.pockets.clear();
   if (failed("skirt")) project.skirt.reset();
   if (failed("drapery")) project.drapery.clear();
   if (failed("strain")) project.strain.clear();
@@ -139,6 +140,7 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   fill_pleats(file, project);
   fill_closures(file, project);
   fill_plackets(file, project);
+  fill_pockets(file, project);
   fill_bone_stock(file, project);
   fill_bones(file, project);
   fill_strain(file, project);

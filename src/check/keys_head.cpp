@@ -74,7 +74,7 @@ void add_rules_keys(std::vector<KeySpec>& keys) {
           .means("What a joined strip loses at each join."),
       KeyRow("rules/plaid extra", word).words("by the lay|one repeat a piece").is("by the lay", 'x')
           .means("How cloth for matching is added."),
-      KeyRow("rules/pleat seams", word).words("inner fold|as they fall").is("inner fold", 'a').since(3)
+      KeyRow("rules/pleat seams", word).words("inner fold|as they fall").is("inner fold", 'a')
           .means("Where breadth seams lie among pleats."),
       KeyRow("rules/hook set back", length).is("1/4 in", 'a').limits("0 in", "2 in")
           .means("How far hooks sit behind the edge."),
@@ -88,7 +88,7 @@ void add_rules_keys(std::vector<KeySpec>& keys) {
       KeyRow("rules/thread by", word).words("formula|class ratio").since(kLater).means("How thread is reckoned."),
       KeyRow("rules/overedge base", count).limits("3", "5").since(kLater).means("Base ratio of an overedge seam: 3 or 5."),
       KeyRow("rules/thread waste", percent).is("15 %", 'a').since(kLater).means("Thread lost at starts and ends."),
-      KeyRow("rules/waist is", word).words("belt line|midway").is("belt line", 'a').since(3).means("Where the waist is taken."),
+      KeyRow("rules/waist is", word).words("belt line|midway").is("belt line", 'a').means("Where the waist was measured; told with the sums."),
       KeyRow("rules/steps from", word).words("library|this file").is("library", 'x').since(kLater)
           .means("Where the steps of work come from."),
   };

@@ -1,5 +1,6 @@
 // Pleat runs and the skirt. Whether the numbers of a run agree is the calculator's to say.
 #include "check/sections.h"
+#include "diagnostics/message.h"
 
 namespace gownsheaf {
 
@@ -47,6 +48,45 @@ void fill_rows(const Item& item, PleatRun& run) {
     run.interlining_stops = Given<Length>::standing(Length{}, 'c', "the interlining reaches the top");
 }
 
+RunLevels levels_of(const Item& item, std::string_view key) {
+  const Item block = item.block(key);
+  return {block.length("waist"), block.length("hip"), block.length("hem")};
+}
+
+void fill_uneven(const Item& item, PleatRun& run) {
+  run.finished_at = levels_of(item, "finished at");
+  run.flat_at = levels_of(item, "flat at");
+  if (!run.finished.known() && run.finished.origin == Origin::absent) run.finished = run.finished_at.waist;
+  if (!run.flat.known() && run.flat.origin == Origin::absent && !run.flat_is_the_rest) run.flat = run.flat_at.waist;
+  run.first_takes = item.length("first takes");
+  std::vector<Length> takes;
+  for (const Entry* e : item.values("takes"))
+    if (e->kind == Entry::Kind::text)
+      if (const auto read = read_length(e->text, "takes"); read.ok()) takes.push_back(read.value().length);
+  if (!takes.empty()) run.takes = Given<std::vector<Length>>::written(takes, item.at("takes")->at);
+}
+
+// A step that the shown ruler has: halves of halves of an inch, or whole tenths of a millimetre.
+bool on_ruler(Length step, ShownIn in) {
+  if (in != ShownIn::inches) return step.in_ticks() % Length::tenth_mm(1).in_ticks() == 0;
+  for (Length l = Length::inches(1); l >= Length::sixty_fourths(1); l = l.times(1, 2))
+    if (step == l) return true;
+  return false;
+}
+
+void fill_marks_to(const Filling& file, const Item& item, ShownIn in, PleatRun& run) {
+  run.marks_to = item.length("marks to");
+  if (run.marks_to.known() && !on_ruler(*run.marks_to, in)) {
+    file.diag.add(message({run.named.name, "pleats", "pleats"}, Severity::error, "marks-to-unit", run.marks_to.at,
+                          "Run " + run.named.name + ": a step of " + item.plain("marks to") + " is on no " +
+                              (in == ShownIn::inches ? "inch" : "centimetre") + " ruler.",
+                          in == ShownIn::inches ? "`marks to: 1/16 in`, or lengths shown in centimetres: `show lengths in: centimetres`"
+                                                : "`marks to: 2 mm`, or lengths shown in inches: `show lengths in: inches`"));
+    run.marks_to = {};
+  }
+  if (!run.marks_to.known()) run.marks_to = Given<Length>::standing(pleat_step(in), 'c', "the usual step for marking pleats");
+}
+
 }  // namespace
 
 void fill_pleats(const Filling& file, Project& project) {
@@ -71,11 +111,25 @@ void fill_pleats(const Filling& file, Project& project) {
     if (!run.toward.known())
       run.toward = Given<Toward>::guessed(Toward::centre_back, "folds usually turn to centre back", run.named.at);
     run.begins_at = item.length("begins at");
-    run.marks_to = item.length("marks to");
-    if (!run.marks_to.known())
-      run.marks_to = Given<Length>::standing(pleat_step(*project.show_lengths_in), 'c', "the usual step for marking pleats");
+    fill_uneven(item, run);
+    fill_marks_to(file, item, *project.show_lengths_in, run);
     fill_rows(item, run);
+    run.stitched_down = item.length("stitched down");
+    run.show_plans = item.yes_no("show plans").value.value_or(false);
+    for (const Item& each : item.items("tiers"))
+      run.tiers.push_back({named_of(file, each, "", "tier"), each.ratio("fullness"), each.length("flat"), each.length("finished length")});
     project.pleats.push_back(std::move(run));
+  }
+}
+
+void fill_pockets(const Filling& file, Project& project) {
+  for (const Item& item : file.root.items("pockets")) {
+    Pocket pocket;
+    pocket.named = named_of(file, item, "pockets", "pocket");
+    pocket.side = item.word("side");
+    pocket.past_centre_front = item.length("past centre front");
+    pocket.opening = item.length("opening");
+    project.pockets.push_back(std::move(pocket));
   }
 }
 

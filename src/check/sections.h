@@ -46,6 +46,7 @@ void fill_strain(const Filling& file, Project& project);    // after the closure
 void fill_closures(const Filling& file, Project& project);  // after edges and notions
 void fill_plackets(const Filling& file, Project& project);  // after seams and edges
 void fill_pleats(const Filling& file, Project& project);
+void fill_pockets(const Filling& file, Project& project);
 void fill_drapery(const Filling& file, Project& project);
 // Last of all, when every section is settled and those that failed are empty.
 void add_pieces_made_for(const Filling& file, Project& project);

@@ -120,7 +120,7 @@ LengthText length_text(const Figure& f, ShownIn shown_in) {
   switch (f.shown) {
     case Shown::cut: return text_of(length, shown_in, cut_step(shown_in), Rounding::up);
     case Shown::mark: return text_of(length, shown_in, mark_step(shown_in), Rounding::nearest);
-    case Shown::pleat_mark: return text_of(length, shown_in, pleat_step(shown_in), Rounding::nearest);
+    case Shown::pleat_mark: return text_of(length, shown_in, f.step.value_or(pleat_step(shown_in)), Rounding::nearest);
     case Shown::cloth: return cloth_text(length, f.action, shown_in);
     case Shown::exact: break;
   }

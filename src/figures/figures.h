@@ -35,6 +35,7 @@ struct Figure {
   std::string key;
   Value value;
   Shown shown = Shown::exact;
+  std::optional<Length> step;          // of a pleat mark, where the maker asked for another than the usual
   std::string formula;                 // formula id: anchor in docs/formulas.md ("pleats"), or "" if written
   std::vector<std::string> inputs;     // keys of figures or project values it was worked from
   std::string source;                  // anchor in docs/sources.md, or ""

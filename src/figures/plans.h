@@ -70,6 +70,13 @@ struct LayPlan {
 };
 
 struct PleatMark { int pleat = 0; Length fold, lay_on, edge; };  // running distances from the run's start; edge: finished
+// A seam, placket or pocket where it lies in a run. Figures below `key`: at (as the marks are measured), pleated (from
+// centre front) and angle.
+struct PleatLanding { std::string what, key, lands; };
+// What the folds make at an end of the run: a box pleat where they part, an inverted one where they meet. Its width or
+// depth stands as the figure `key`.
+struct PleatEnd { std::string where, key; bool parts = false; };
+struct PleatLevel { std::string name; Length flat, finished, visible; std::vector<PleatMark> marks; };  // "hip", "hem"
 struct PleatPlan {
   std::string run;
   std::string kind;               // word
@@ -81,6 +88,13 @@ struct PleatPlan {
   std::vector<PleatMark> marks;   // in order along the run; the last lay_on (or line) is flat
   std::vector<Length> seams_at;   // flat distances from the run's start where breadth seams land
   std::string measured_from;      // "centre front"
+  bool uneven = false;            // some pleats take up more than others: depth is their average
+  std::int64_t takes_said = 0;    // of the first pleats it was said what they take up; the others are alike
+  std::vector<PleatLevel> levels; // the same pleats further down
+  std::vector<PleatLanding> landings;
+  std::vector<PleatEnd> ends;
+  int choices = 0;                // plans to choose from: figures plan 1 … plan 5
+  std::vector<std::string> tiers; // names, top first
   SourceSpan at;
 };
 

@@ -1,6 +1,7 @@
 // A pleat run drawn twice: flat (a key: where to fold, what goes under) and folded, seen from the top edge, true along
 // the waist. Works from the marks alone, so knife, box and inverted pleats come out of the same rules.
 #pragma once
+#include <optional>
 #include <vector>
 
 #include "figures/plans.h"
@@ -22,6 +23,10 @@ DrawnPleats drawn_pleats(const PleatPlan& plan, double narrowest);
 Drawing draw_flat_run(const PleatPlan& plan, const FigureText& figure_text, const Typesetter& typesetter);
 // The folded run at 1:2 or smaller (1:1 when crowded needs it). `shows` and `deep` are dimensioned from the figures.
 Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, const Typesetter& typesetter);
+
+// The first pleats of the flat run at full size, in strips as long as the page is wide; nothing where not even one pleat
+// would fit three of them.
+std::optional<Drawing> draw_trial_strip(const PleatPlan& plan, const FigureText& figure_text, const Typesetter& typesetter);
 
 // The folded run as a list of stretches along the finished edge: for the drawing and its laws.
 struct Stretch {

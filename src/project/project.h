@@ -147,6 +147,8 @@ std::string_view word_for(PleatKind k);
 enum class Toward { centre_back, centre_front, left, right };
 std::string_view word_for(Toward t);
 
+struct Tier { Named named; Given<Ratio> fullness; Given<Length> flat, finished_length; };
+struct RunLevels { Given<Length> waist, hip, hem; };
 struct PleatRun {
   Named named;
   PleatKind kind = PleatKind::knife;
@@ -159,8 +161,20 @@ struct PleatRun {
   bool half = false;                  // sizes and count are of one half; the other mirrors it
   Given<Toward> toward;
   Given<Length> begins_at, marks_to;
+  RunLevels finished_at, flat_at;            // at the waist also `finished` and `flat`, where those are unwritten
+  Given<Length> first_takes;                 // what the first pleat takes up
+  Given<std::vector<Length>> takes;          // what the first pleats take up; the others share the rest
   Given<Length> stitch, row_gap, interlining_stops;  // stitch, rows: cartridge and gathers
   Given<std::int64_t> rows;
+  Given<Length> stitched_down;               // how far from the top
+  bool show_plans = false;
+  std::vector<Tier> tiers;                   // top first, each gathered to the one above
+};
+
+struct Pocket {
+  Named named;
+  Given<std::string> side;                   // left | right | back | front
+  Given<Length> past_centre_front, opening;  // flat; opening: the length of the slit
 };
 
 struct SkirtHem { Given<Length> depth; std::string faced_with, stiffened_with, braid; };
@@ -226,6 +240,7 @@ struct Project {
   std::vector<Drapery> drapery;
   std::vector<Closure> closures;
   std::vector<Placket> plackets;
+  std::vector<Pocket> pockets;
   std::vector<Bone> bones;
   std::vector<BoneStock> bone_stock;
   std::vector<Strain> strain;

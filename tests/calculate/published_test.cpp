@@ -111,6 +111,30 @@ TEST_CASE("[P09] a, x: 120 cm of cloth, 8 pleats 4 cm deep: 120 - 2 x 8 x 4 = 56
   CHECK(solution_of(input).finished == cm(56));
 }
 
+TEST_CASE("[P10] a, x: section 172.2 cm, 4 cm to see, 4.2 cm deep: 43 pleats, 533.4 cm; 4 strips of 48 cm, 192 cm") {
+  // the same, page 205, exercise 3 d; the answer by the page's rule
+  PleatInput input;
+  input.finished = mm(1722);
+  input.visible = cm(4);
+  input.depth = mm(42);
+  const PleatSolution s = solution_of(input);
+  CHECK(s.count == 43);  // 43.05
+  CHECK(s.finished == mm(1722));
+  CHECK(s.flat == mm(5334));
+  const std::int64_t strips = breadths_for(s.flat, cm(148), mm(25).times(1, 2), Length{});  // 2.5 cm lost of each width
+  CHECK(strips == 4);  // 3.67
+  CHECK(strips * cm(48) == cm(192));
+}
+
+TEST_CASE("[P13] a: a frill of 1.80 m, three times as full, 12 + 3 cm deep, of 1.10 m cloth: 5.40 m, 5 strips, 75 cm") {
+  // the same, page 212
+  const Worked w = run(curtain(ShownIn::centimetres, cm(180), Ratio::of(3, 1), Length{}, cm(110), cm(12), cm(3)));
+  CHECK(w.figures.length("pleats/heading/flat") == cm(540));
+  CHECK(w.figures.count("cloths/curtain cloth/breadths") == 5);  // 4.91
+  CHECK(w.figures.length("cloths/curtain cloth/breadth cut length") == cm(15));
+  CHECK(w.figures.length("cloths/curtain cloth/needed") == cm(75));
+}
+
 TEST_CASE("[Y05] a: 84 in x 2 1/2 + 15 in of 54 in cloth, 78 + 10 in: 5 widths of 88 in, 440 in") {
   // ehow.co.uk/how_6326063, a curtain worked through
   const Worked w = run(curtain(ShownIn::inches, in(84), Ratio::of(5, 2), in(15), in(54), in(78), in(10)));

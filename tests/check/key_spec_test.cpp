@@ -78,7 +78,7 @@ TEST_CASE("what stands below a later or private key is later or private too") {
     INFO(spec.path);
     CHECK(spec.first_needed >= parent->first_needed);
   }
-  CHECK(find_key("pleats/*/tiers/*/tier")->first_needed == 3);
+  CHECK(find_key("pockets/*/bag/width")->first_needed > 1);
   CHECK(find_key("wearer/age")->is_private);
   CHECK(find_key("measures/waist")->is_private);
   CHECK_FALSE(find_key("measures/taken/over")->is_private);
