@@ -82,6 +82,25 @@ Patterns fitted_plan(const CutProblem& p) {
   return best;
 }
 
+Patterns floored_plan(const CutProblem& problem, const Relaxed& relaxed) {
+  CutProblem rest = problem;
+  Patterns plan;
+  for (const auto& [pattern, level] : relaxed.used)
+    for (std::int64_t n = (level + (std::int64_t{1} << (kPartBits / 2))) >> kPartBits; n > 0; --n) {
+      auto& number = rest.kinds[static_cast<std::size_t>(pattern.kind)].number;
+      bool holds = number != 0;
+      for (std::size_t i = 0; i < pattern.count.size(); ++i) holds = holds && pattern.count[i] <= rest.wanted[i];
+      if (!holds) break;
+      if (number > 0) --number;
+      for (std::size_t i = 0; i < pattern.count.size(); ++i) rest.wanted[i] -= pattern.count[i];
+      plan.push_back(pattern);
+    }
+  Patterns tail = fitted_plan(rest);
+  plan.insert(plan.end(), tail.begin(), tail.end());
+  take_cheapest(problem, plan);
+  return plan;
+}
+
 Patterns rounded_plan(const CutProblem& problem, Relaxed relaxed, Effort& effort) {
   CutProblem rest = problem;
   Patterns plan;
@@ -118,7 +137,15 @@ Patterns rounded_plan(const CutProblem& problem, Relaxed relaxed, Effort& effort
         of.push_back(i);
       }
     if (of.empty()) break;
-    relaxed = relax(smaller, effort);
+    Patterns pool;
+    for (const auto& [pattern, level] : relaxed.used) {
+      bool fits = true;
+      for (std::size_t i = 0; i < rest.size.size(); ++i) fits = fits && pattern.count[i] <= rest.wanted[i];
+      if (!fits) continue;
+      pool.push_back({pattern.kind, {}});
+      for (const std::size_t i : of) pool.back().count.push_back(pattern.count[i]);
+    }
+    relaxed = relax(smaller, effort, &pool);
     for (auto& [pattern, level] : relaxed.used) {
       std::vector<std::int64_t> count(rest.size.size(), 0);
       for (std::size_t k = 0; k < of.size(); ++k) count[of[k]] = pattern.count[k];

@@ -49,12 +49,15 @@ struct Relaxed {
   std::vector<std::pair<Pattern, std::int64_t>> used;  // how often, in parts of 1 << kPartBits
 };
 inline constexpr int kPartBits = 40;
-Relaxed relax(const CutProblem& problem, Effort& effort);
+// pool: patterns that are looked at before new ones are searched. Stops as soon as the bound passes `enough`, when given.
+Relaxed relax(const CutProblem& problem, Effort& effort, const Patterns* pool = nullptr, std::int64_t enough = -1);
 
 // Is there a plan that costs at most `cost`? Exhaustive within the effort.
 struct Found { enum class Answer { yes, no, gave_up } answer = Answer::gave_up; Patterns plan; };
 Found find_plan(const CutProblem& problem, const Relaxed& relaxed, std::int64_t cost, Effort& effort);
 
+// The whole bars of the relaxation, what they do not hold fitted behind them.
+Patterns floored_plan(const CutProblem& problem, const Relaxed& relaxed);
 // Rounds the relaxation of what is still wanted again and again until all is cut.
 Patterns rounded_plan(const CutProblem& problem, Relaxed relaxed, Effort& effort);
 // Fills bar after bar as full as a short search can, passing over items by chance, again and again until a plan costs no

@@ -11,6 +11,7 @@ constexpr std::int64_t kOne = std::int64_t{1} << kPartBits;
 constexpr std::int64_t kTiny = std::int64_t{1} << 18;
 constexpr int kMostRounds = 3000;
 constexpr std::int64_t kMostCells = 400'000;   // of the table of the knapsack
+constexpr std::int64_t kFewNodes = 4'000;      // of its search before the table is made
 constexpr std::int64_t kMostNodes = 20'000;    // of its search where the table is too large
 
 std::int64_t product(std::int64_t a, std::int64_t b) {
@@ -169,13 +170,15 @@ std::vector<Worth> by_table(const CutProblem& p, const std::vector<std::int64_t>
 // Depth first in the order of price by length, pruned by the next price spread over the room that is left.
 class Knapsack {
  public:
-  Knapsack(const CutProblem& p, const std::vector<std::int64_t>& price) : p_(p), price_(price) {
+  Knapsack(const CutProblem& p, const std::vector<std::int64_t>& price, std::int64_t most_nodes)
+      : p_(p), price_(price), most_nodes_(most_nodes) {
     for (std::size_t i = 0; i < p.size.size(); ++i)
       if (price[i] > 0) order_.push_back(i);
     std::sort(order_.begin(), order_.end(), [&](std::size_t a, std::size_t b) {
       const Int128 x = static_cast<Int128>(price[a]) * p.size[b], y = static_cast<Int128>(price[b]) * p.size[a];
       return x != y ? x > y : a < b;
     });
+    for (const std::size_t i : order_) ratio_.push_back(((static_cast<Int128>(price[i]) << kRatioBits) + p.size[i] - 1) / p.size[i]);
   }
   Worth best(std::int64_t room, Effort& effort) {
     now_.assign(p_.size.size(), 0);
@@ -183,7 +186,7 @@ class Knapsack {
     nodes_ = 0;
     const std::int64_t top = above(0, room);
     go(0, room, 0);
-    best_.at_most = nodes_ > kMostNodes ? top : best_.found;
+    best_.at_most = nodes_ > most_nodes_ ? top : best_.found;
     effort.done += nodes_ / 8 + 1;
     return best_;
   }
@@ -191,28 +194,30 @@ class Knapsack {
  private:
   std::int64_t above(std::size_t k, std::int64_t room) const {
     if (k == order_.size()) return 0;
-    return static_cast<std::int64_t>(static_cast<Int128>(room) * price_[order_[k]] / p_.size[order_[k]]);
+    return static_cast<std::int64_t>((static_cast<Int128>(room) * ratio_[k]) >> kRatioBits);
   }
   void go(std::size_t k, std::int64_t room, std::int64_t worth) {
     if (worth > best_.found) {
       best_.found = worth;
       best_.count = now_;
     }
-    if (k == order_.size() || ++nodes_ > kMostNodes || worth + above(k, room) <= best_.found) return;
+    if (k == order_.size() || ++nodes_ > most_nodes_ || worth + above(k, room) <= best_.found) return;
     const std::size_t i = order_[k];
     for (std::int64_t n = std::min(p_.wanted[i], room / p_.size[i]); n >= 0; --n) {
       now_[i] = n;
       go(k + 1, room - n * p_.size[i], worth + n * price_[i]);
       now_[i] = 0;
-      if (nodes_ > kMostNodes) return;
+      if (nodes_ > most_nodes_) return;
     }
   }
   const CutProblem& p_;
   const std::vector<std::int64_t>& price_;
+  static constexpr int kRatioBits = 20;
   std::vector<std::size_t> order_;
+  std::vector<Int128> ratio_;  // price by length, rounded up
   std::vector<std::int64_t> now_;
   Worth best_;
-  std::int64_t nodes_ = 0;
+  std::int64_t most_nodes_, nodes_ = 0;
 };
 
 void take_single(const CutProblem& p, const std::vector<std::int64_t>& price, Worth& worth) {
@@ -225,54 +230,8 @@ void take_single(const CutProblem& p, const std::vector<std::int64_t>& price, Wo
   worth.count[best] = 1;
 }
 
-}  // namespace
-
-std::vector<Worth> best_patterns(const CutProblem& p, const std::vector<std::int64_t>& price, Effort& effort) {
-  std::int64_t most_room = 0;
-  for (const CutKind& kind : p.kinds)
-    if (!kind.single) most_room = std::max(most_room, kind.room);
-  const auto sizes = static_cast<std::int64_t>(p.size.size());
-  std::vector<Worth> out;
-  if (most_room <= kMostCells / std::max<std::int64_t>(sizes, 1)) {
-    effort.done += most_room * sizes / 64 + 1;
-    out = by_table(p, price, most_room);
-  } else {
-    Knapsack knapsack(p, price);
-    for (const CutKind& kind : p.kinds) out.push_back(kind.single ? Worth{} : knapsack.best(kind.room, effort));
-  }
-  for (std::size_t j = 0; j < p.kinds.size(); ++j)
-    if (p.kinds[j].single) take_single(p, price, out[j]);
-  return out;
-}
-
-Relaxed relax(const CutProblem& p, Effort& effort) {
-  Relaxed out;
-  std::int64_t dearest = 1;
-  for (const CutKind& kind : p.kinds) dearest = std::max(dearest, kind.cost);
-  while (out.bits < 36 && (dearest << out.bits) < (std::int64_t{1} << 36)) ++out.bits;
-  Master master(p, out.bits);
-  std::vector<std::int64_t> prices;
-  std::vector<Worth> worth;
-  for (int round = 0;; ++round) {
-    prices = master.prices();
-    for (std::size_t i = 0; i < p.size.size(); ++i) prices[i] = std::max<std::int64_t>(0, prices[i]);
-    worth = best_patterns(p, prices, effort);
-    effort.done += static_cast<std::int64_t>(master.rows() * master.rows() / 64) + 1;
-    if (round >= kMostRounds || effort.spent()) break;
-    std::size_t enters = p.kinds.size();
-    std::int64_t most = std::max<std::int64_t>(1, (dearest << out.bits) >> 30);  // less is the fixed point's own doing
-    for (std::size_t j = 0; j < p.kinds.size(); ++j) {
-      if (p.kinds[j].number == 0) continue;
-      const std::int64_t gain = worth[j].found - (p.kinds[j].cost << out.bits) - master.rent(prices, j);
-      if (gain > most) {
-        most = gain;
-        enters = j;
-      }
-    }
-    if (enters == p.kinds.size()) break;
-    if (!master.enter({static_cast<int>(enters), worth[enters].count})) break;
-  }
-  // Prices that no pattern of an unlimited kind passes: all are made smaller by the worst excess.
+// Prices that no pattern of an unlimited kind passes: all are made smaller by the worst excess.
+void take_bound(const CutProblem& p, const std::vector<std::int64_t>& prices, const std::vector<Worth>& worth, Relaxed& out) {
   Int128 times = 1, over = 1;
   for (std::size_t j = 0; j < p.kinds.size(); ++j) {
     const Int128 cost = static_cast<Int128>(p.kinds[j].cost) << out.bits;
@@ -283,6 +242,7 @@ Relaxed relax(const CutProblem& p, Effort& effort) {
     }
   }
   out.price.resize(p.size.size());
+  out.scaled_bound = 0;
   for (std::size_t i = 0; i < p.size.size(); ++i) {
     out.price[i] = static_cast<std::int64_t>(static_cast<Int128>(prices[i]) * times / over);
     out.scaled_bound += static_cast<Int128>(out.price[i]) * p.wanted[i];
@@ -295,7 +255,85 @@ Relaxed relax(const CutProblem& p, Effort& effort) {
     out.scaled_bound -= static_cast<Int128>(out.rent[j]) * p.kinds[j].number;
   }
   const Int128 unit = Int128{1} << out.bits;
-  if (out.scaled_bound > 0) out.bound = static_cast<std::int64_t>((out.scaled_bound + unit - 1) / unit);
+  out.bound = out.scaled_bound > 0 ? static_cast<std::int64_t>((out.scaled_bound + unit - 1) / unit) : 0;
+}
+
+}  // namespace
+
+std::vector<Worth> best_patterns(const CutProblem& p, const std::vector<std::int64_t>& price, Effort& effort) {
+  std::int64_t most_room = 0;
+  for (const CutKind& kind : p.kinds)
+    if (!kind.single) most_room = std::max(most_room, kind.room);
+  const auto sizes = static_cast<std::int64_t>(p.size.size());
+  std::vector<Worth> out;
+  const bool small = most_room <= kMostCells / std::max<std::int64_t>(sizes, 1);
+  Knapsack knapsack(p, price, small ? kFewNodes : kMostNodes);
+  bool settled = true;
+  for (const CutKind& kind : p.kinds) {
+    out.push_back(kind.single ? Worth{} : knapsack.best(kind.room, effort));
+    settled = settled && out.back().at_most == out.back().found;
+    if (!settled && small) break;
+  }
+  if (!settled && small) {
+    effort.done += most_room * sizes / 64 + 1;
+    out = by_table(p, price, most_room);
+  }
+  for (std::size_t j = 0; j < p.kinds.size(); ++j)
+    if (p.kinds[j].single) take_single(p, price, out[j]);
+  return out;
+}
+
+Relaxed relax(const CutProblem& p, Effort& effort, const Patterns* pool, std::int64_t enough) {
+  Relaxed out;
+  std::int64_t dearest = 1;
+  for (const CutKind& kind : p.kinds) dearest = std::max(dearest, kind.cost);
+  while (out.bits < 36 && (dearest << out.bits) < (std::int64_t{1} << 36)) ++out.bits;
+  Master master(p, out.bits);
+  std::vector<std::int64_t> prices;
+  std::vector<Worth> worth;
+  const std::int64_t least = std::max<std::int64_t>(1, (dearest << out.bits) >> 30);  // less is the fixed point's own doing
+  const auto gain_of = [&](std::size_t kind, std::int64_t found) {
+    return found - (p.kinds[kind].cost << out.bits) - master.rent(prices, kind);
+  };
+  for (int round = 0;; ++round) {
+    prices = master.prices();
+    for (std::size_t i = 0; i < p.size.size(); ++i) prices[i] = std::max<std::int64_t>(0, prices[i]);
+    effort.done += static_cast<std::int64_t>(master.rows() * master.rows() / 64) + 1;
+    const bool last = round >= kMostRounds || effort.spent();
+    if (pool != nullptr && !last) {
+      effort.done += static_cast<std::int64_t>(pool->size() * master.rows() / 64);
+      const Pattern* enters = nullptr;
+      std::int64_t most = least;
+      for (const Pattern& pattern : *pool) {
+        std::int64_t sum = 0;
+        for (std::size_t i = 0; i < pattern.count.size(); ++i) sum += pattern.count[i] * prices[i];
+        const std::int64_t gain = gain_of(static_cast<std::size_t>(pattern.kind), sum);
+        if (gain <= most) continue;
+        most = gain;
+        enters = &pattern;
+      }
+      if (enters != nullptr && master.enter(*enters)) continue;
+    }
+    worth = best_patterns(p, prices, effort);
+    if (last) break;
+    if (enough >= 0) {
+      take_bound(p, prices, worth, out);
+      if (out.bound > enough) break;
+    }
+    std::size_t enters = p.kinds.size();
+    std::int64_t most = least;
+    for (std::size_t j = 0; j < p.kinds.size(); ++j) {
+      if (p.kinds[j].number == 0) continue;
+      const std::int64_t gain = gain_of(j, worth[j].found);
+      if (gain > most) {
+        most = gain;
+        enters = j;
+      }
+    }
+    if (enters == p.kinds.size()) break;
+    if (!master.enter({static_cast<int>(enters), worth[enters].count})) break;
+  }
+  take_bound(p, prices, worth, out);
   out.used = master.used();
   return out;
 }

@@ -1,72 +1,118 @@
-// Branch and bound over bars. The longest item left lies in some bar: every bar kind and every fill with that item, into
-// which nothing left would still go, is tried, cheapest by the relaxation's prices first. What a fill costs more than its
-// items are worth comes out of a budget; a state that once failed with as much budget is not tried again.
+// Branch and bound over bars. The longest item left lies in some bar: every bar kind and every fill with that item is tried
+// that no exchange of items makes fuller, cheapest first by the relaxation's prices. What a fill costs more than its items
+// are worth comes out of a budget; a state that once failed with as much budget is not
+// tried again.
+//
+// Exchanges (they never cost more, because only a smaller length comes into another bar's place): one item of the fill, or
+// two of them, for one longer item that is left and still fits.
 #include <algorithm>
-#include <map>
+#include <unordered_map>
 
 #include "nest/cut_patterns.h"
 
 namespace gownsheaf::nest {
 namespace {
 
-constexpr std::size_t kMostRemembered = 200'000;
+constexpr std::size_t kMostRemembered = 400'000;
 constexpr std::size_t kMostFills = 4'000;  // of one bar; more are not looked at, and then nothing is proven
+
+// What is left, packed: of each size and of each limited kind as many bits as it needs.
+__extension__ typedef unsigned __int128 State;
+struct StateHash {
+  std::size_t operator()(State s) const {
+    std::uint64_t x = static_cast<std::uint64_t>(s) ^ (static_cast<std::uint64_t>(s >> 64) * 0x9e3779b97f4a7c15u);
+    x = (x ^ (x >> 30)) * 0xbf58476d1ce4e5b9u;
+    return static_cast<std::size_t>((x ^ (x >> 27)) * 0x94d049bb133111ebu);
+  }
+};
 
 class Search {
  public:
   Search(const CutProblem& problem, const Relaxed& relaxed, Effort& effort)
-      : p_(problem), r_(relaxed), effort_(effort), left_(problem.wanted) {
-    for (const CutKind& kind : p_.kinds) number_.push_back(kind.number);
+      : p_(problem), r_(relaxed), effort_(effort), left_(problem.wanted), now_(problem.size.size(), 0) {
+    int bits = 0;
+    const auto place = [&](std::int64_t most) {
+      place_.push_back(bits);
+      while (most > 0) {
+        ++bits;
+        most /= 2;
+      }
+    };
+    for (const std::int64_t n : left_) place(n);
+    for (const CutKind& kind : p_.kinds) {
+      number_.push_back(kind.number);
+      place(std::max<std::int64_t>(0, kind.number));
+    }
+    remembers_ = bits <= 128;
+    ratio_.assign(left_.size() + 1, 0);
+    for (std::size_t i = left_.size(); i-- > 0;)
+      ratio_[i] = std::max(ratio_[i + 1], ((r_.price[i] << kRatioBits) + p_.size[i] - 1) / p_.size[i]);
   }
 
   Found find(std::int64_t cost) {
-    Int128 slack = (static_cast<Int128>(cost) << r_.bits) - r_.scaled_bound;
     Found found;
-    if (slack < 0) {
-      found.answer = Found::Answer::no;
-      return found;
-    }
-    const bool yes = go(cost, slack);
+    const bool yes = go(cost, (static_cast<Int128>(cost) << r_.bits) - r_.scaled_bound);
     found.answer = yes ? Found::Answer::yes : spoilt_ || effort_.spent() ? Found::Answer::gave_up : Found::Answer::no;
     if (yes) found.plan = plan_;
     return found;
   }
 
  private:
+  static constexpr int kRatioBits = 16;
   struct Fill { Pattern pattern; Int128 loss = 0; std::int64_t left = 0; };
 
   // What a pattern costs beyond the worth of its items.
-  Int128 loss_of(std::size_t kind, Int128 worth) const {
+  Int128 loss_of(std::size_t kind, std::int64_t worth) const {
     return (static_cast<Int128>(p_.kinds[kind].cost) << r_.bits) + r_.rent[kind] - worth;
   }
 
-  void fill(std::size_t kind, std::size_t size, std::int64_t room, Int128 worth, Int128 slack, std::vector<Fill>& fills) {
+  void fill(std::size_t kind, std::size_t size, std::int64_t room, std::int64_t worth, Int128 least_worth, std::vector<Fill>& fills) {
     if (fills.size() >= kMostFills) {
       spoilt_ = true;
       return;
     }
-    while (size < left_.size() && (left_[size] == 0 || p_.size[size] > room)) ++size;
+    while (size < left_.size() && (left_[size] == now_[size] || p_.size[size] > room)) ++size;
     if (size == left_.size()) {
-      for (std::size_t i = 0; i < left_.size(); ++i)  // something left would still go in: another fill holds this one
-        if (left_[i] > now_[i] && p_.size[i] <= room) return;
-      const Int128 loss = loss_of(kind, worth);
-      if (loss <= slack) fills.push_back({{static_cast<int>(kind), now_}, loss, room});
+      if (worth >= least_worth && !can_be_fuller(room)) fills.push_back({{static_cast<int>(kind), now_}, loss_of(kind, worth), room});
       return;
     }
-    if (loss_of(kind, worth + best_worth(size, room)) > slack) return;
+    if (worth + ((static_cast<Int128>(room) * ratio_[size]) >> kRatioBits) + 1 < least_worth) return;
     ++effort_.done;
-    for (std::int64_t n = std::min(left_[size] - now_[size], room / p_.size[size]); n >= 0; --n) {
-      now_[size] += n;
-      fill(kind, size + 1, room - n * p_.size[size], worth + static_cast<Int128>(n) * r_.price[size], slack, fills);
-      now_[size] -= n;
+    const std::int64_t before = now_[size];
+    while (now_[size] < left_[size] && room >= p_.size[size]) {
+      ++now_[size];
+      room -= p_.size[size];
+      worth += r_.price[size];
+    }
+    for (;; --now_[size]) {
+      fill(kind, size + 1, room, worth, least_worth, fills);
+      if (now_[size] == before) return;
+      room += p_.size[size];
+      worth -= r_.price[size];
     }
   }
-  // No items from `size` on are worth more in this room.
-  Int128 best_worth(std::size_t size, std::int64_t room) const {
-    Int128 best = 0;
-    for (std::size_t i = size; i < left_.size(); ++i)
-      if (left_[i] > 0) best = std::max(best, static_cast<Int128>(room) * r_.price[i] / p_.size[i] + 1);
-    return best;
+  // The shortest item left that is longer than this; nothing: 0.
+  std::int64_t next_longer(std::int64_t than) const {
+    for (std::size_t i = p_.size.size(); i-- > 0;)
+      if (p_.size[i] > than && left_[i] > now_[i]) return p_.size[i];
+    return 0;
+  }
+  bool can_be_fuller(std::int64_t room) {
+    ++effort_.done;
+    held_.clear();
+    held_.push_back(0);
+    for (std::size_t i = 0; i < now_.size(); ++i) {
+      if (now_[i] > 0) held_.push_back(p_.size[i]);
+      if (now_[i] > 1) held_.push_back(p_.size[i]);
+    }
+    // A pair with "nothing" is an item by itself; nothing with nothing is an item added.
+    for (std::size_t a = 0; a < held_.size(); ++a)
+      for (std::size_t b = a; b < held_.size(); ++b) {
+        if (b == a && a > 0) continue;
+        const std::int64_t out = held_[a] + held_[b], in = next_longer(out);
+        if (in > 0 && in - out <= room) return true;
+      }
+    return false;
   }
 
   std::vector<Fill> fills_with(std::size_t longest, std::int64_t cost, Int128 slack) {
@@ -74,28 +120,38 @@ class Search {
     for (std::size_t kind = 0; kind < p_.kinds.size(); ++kind) {
       const CutKind& k = p_.kinds[kind];
       if (number_[kind] == 0 || k.cost > cost || (!k.single && k.room < p_.size[longest])) continue;
-      now_.assign(left_.size(), 0);
       now_[longest] = 1;
       if (k.single) {
         const Int128 loss = loss_of(kind, r_.price[longest]);
         if (loss <= slack) fills.push_back({{static_cast<int>(kind), now_}, loss, 0});
-        continue;
+      } else {
+        fill(kind, longest, k.room - p_.size[longest], r_.price[longest], loss_of(kind, 0) - slack, fills);
       }
-      fill(kind, longest, k.room - p_.size[longest], r_.price[longest], slack, fills);
+      now_[longest] = 0;
     }
     std::stable_sort(fills.begin(), fills.end(), [](const Fill& a, const Fill& b) { return a.loss != b.loss ? a.loss < b.loss : a.left < b.left; });
     return fills;
   }
 
+  State state() const {
+    State s = 0;
+    for (std::size_t i = 0; i < left_.size(); ++i) s |= static_cast<State>(left_[i]) << place_[i];
+    for (std::size_t j = 0; j < number_.size(); ++j)
+      if (number_[j] > 0) s |= static_cast<State>(number_[j]) << place_[left_.size() + j];
+    return s;
+  }
+
   bool go(std::int64_t cost, Int128 slack) {
-    const auto longest = static_cast<std::size_t>(
-        std::find_if(left_.begin(), left_.end(), [](std::int64_t n) { return n > 0; }) - left_.begin());
+    std::size_t longest = 0;
+    while (longest < left_.size() && left_[longest] == 0) ++longest;
     if (longest == left_.size()) return true;
-    if (effort_.spent()) return false;
-    ++effort_.done;
-    std::vector<std::int64_t> state = left_;
-    state.insert(state.end(), number_.begin(), number_.end());
-    if (const auto at = failed_.find(state); at != failed_.end() && at->second >= cost) return false;
+    if (slack < 0 || effort_.spent()) return false;
+    effort_.done += 2;
+    const State here = remembers_ ? state() : 0;
+    if (remembers_) {
+      const auto at = failed_.find(here);
+      if (at != failed_.end() && at->second >= cost) return false;
+    }
     for (const Fill& f : fills_with(longest, cost, slack)) {
       const auto kind = static_cast<std::size_t>(f.pattern.kind);
       for (std::size_t i = 0; i < left_.size(); ++i) left_[i] -= f.pattern.count[i];
@@ -107,8 +163,8 @@ class Search {
       for (std::size_t i = 0; i < left_.size(); ++i) left_[i] += f.pattern.count[i];
       if (effort_.spent()) return false;
     }
-    if (failed_.size() < kMostRemembered) {
-      auto& remembered = failed_[std::move(state)];
+    if (remembers_ && failed_.size() < kMostRemembered) {
+      auto& remembered = failed_[here];
       remembered = std::max(remembered, cost);
     }
     return false;
@@ -117,10 +173,11 @@ class Search {
   const CutProblem& p_;
   const Relaxed& r_;
   Effort& effort_;
-  std::vector<std::int64_t> left_, number_, now_;
+  std::vector<std::int64_t> left_, number_, now_, held_, ratio_;
+  std::vector<int> place_;
   Patterns plan_;
-  std::map<std::vector<std::int64_t>, std::int64_t> failed_;
-  bool spoilt_ = false;
+  std::unordered_map<State, std::int64_t, StateHash> failed_;
+  bool spoilt_ = false, remembers_ = false;
 };
 
 }  // namespace

@@ -106,6 +106,71 @@ CutPlan told(const CutRequest& request, const Posed& posed, const Patterns& patt
   return plan;
 }
 
+// Costs that bars of these kinds can add up to.
+class ReachableCosts {
+ public:
+  ReachableCosts(const CutProblem& p, std::int64_t least, std::int64_t most) : sums_{0} {
+    for (const CutKind& kind : p.kinds) {
+      if (kind.cost == 0) continue;
+      std::vector<std::int64_t> next;
+      for (const std::int64_t sum : sums_)
+        for (std::int64_t n = 0, all = sum; all <= most && (kind.number < 0 || n <= kind.number); ++n, all += kind.cost) next.push_back(all);
+      std::sort(next.begin(), next.end());
+      next.erase(std::unique(next.begin(), next.end()), next.end());
+      sums_ = std::move(next);
+      if (sums_.size() > kMostSums) {
+        sums_.clear();
+        return;
+      }
+    }
+    sums_.erase(sums_.begin(), std::lower_bound(sums_.begin(), sums_.end(), least));
+  }
+  // The least that is not below this.
+  std::int64_t from(std::int64_t cost) const {
+    const auto at = std::lower_bound(sums_.begin(), sums_.end(), cost);
+    return at == sums_.end() ? cost : *at;
+  }
+
+ private:
+  static constexpr std::size_t kMostSums = 50'000;  // more are not listed: then every cost counts as reachable
+  std::vector<std::int64_t> sums_;
+};
+
+// Numbers of bars of each kind that cost exactly this; false when there are more than kMostNumbers ways, or a kind that
+// costs nothing.
+constexpr std::size_t kMostNumbers = 12;
+bool numbers_that_cost(const CutProblem& p, std::int64_t cost, std::size_t kind, std::vector<std::int64_t>& now,
+                       std::vector<std::vector<std::int64_t>>& all) {
+  const CutKind& k = p.kinds[kind];
+  if (k.cost == 0 || k.number >= 0) return false;
+  if (kind + 1 == p.kinds.size()) {
+    now[kind] = cost / k.cost;
+    if (cost % k.cost == 0) all.push_back(now);
+    return all.size() <= kMostNumbers;
+  }
+  for (std::int64_t n = 0; n * k.cost <= cost; ++n) {
+    now[kind] = n;
+    if (!numbers_that_cost(p, cost - n * k.cost, kind + 1, now, all)) return false;
+  }
+  return true;
+}
+
+// With the number of bars of each kind settled the relaxation is narrower. True when it leaves no way to spend exactly this.
+bool numbers_exclude(const CutProblem& p, const Relaxed& relaxed, std::int64_t cost, Effort& effort) {
+  std::vector<std::vector<std::int64_t>> all;
+  std::vector<std::int64_t> now(p.kinds.size(), 0);
+  if (p.kinds.size() < 2 || !numbers_that_cost(p, cost, 0, now, all)) return false;
+  Patterns pool;
+  for (const auto& [pattern, level] : relaxed.used) pool.push_back(pattern);
+  for (const std::vector<std::int64_t>& numbers : all) {
+    CutProblem narrow = p;
+    for (std::size_t j = 0; j < p.kinds.size(); ++j) narrow.kinds[j].number = numbers[j];
+    narrow.kinds.push_back({0, cost + 1, -1, true});
+    if (relax(narrow, effort, &pool, cost).bound <= cost || effort.spent()) return false;
+  }
+  return true;
+}
+
 }  // namespace
 
 CutPlan cut_from_stock(const CutRequest& request) {
@@ -120,23 +185,29 @@ CutPlan cut_from_stock(const CutRequest& request) {
     Effort relaxing{0, std::max<std::int64_t>(request.work, 200'000)};  // the bound is wanted whatever the effort
     const Relaxed relaxed = relax(p, relaxing);
     bound = relaxed.bound;
+    const auto items = static_cast<std::int64_t>(request.items.size());
+    const std::int64_t short_of_it = 100 * items * items;  // steps without proof: few for a short list, which the search settles
     const auto try_plan = [&](const auto& make, std::int64_t share) {
       if (cost_of(p, best) <= bound) return;
-      Effort part{0, effort.limit / share};
+      Effort part{0, std::min(effort.limit / 10, share)};
       Patterns plan = make(part);
       effort.done += part.done;
       if (!plan.empty() && cost_of(p, plan) < cost_of(p, best)) best = std::move(plan);
     };
-    try_plan([&](Effort& part) { return filled_plan(p, relaxed, bound, part); }, 4);
-    try_plan([&](Effort& part) { return rounded_plan(p, relaxed, part); }, 4);
+    try_plan([&](Effort& part) { return filled_plan(p, relaxed, bound, part); }, short_of_it);
+    try_plan([&](Effort& part) { return rounded_plan(p, relaxed, part); }, short_of_it);
     bool gap = false;  // some cost between bound and best was given up on
-    for (std::int64_t cost = bound; cost < cost_of(p, best) && !effort.spent(); ++cost) {
+    const ReachableCosts reachable(p, bound, cost_of(p, best));
+    bound = reachable.from(bound);
+    for (std::int64_t cost = bound; cost < cost_of(p, best) && !effort.spent(); cost = reachable.from(cost + 1)) {
       // A cost that is hard to settle must not take all the effort from the next.
       Effort part{0, (effort.limit - effort.done) / 2};
-      Found found = find_plan(p, relaxed, cost, part);
+      Found found;
+      if (numbers_exclude(p, relaxed, cost, part)) found.answer = Found::Answer::no;
+      else found = find_plan(p, relaxed, cost, part);
       effort.done += part.done;
       if (found.answer == Found::Answer::yes) best = std::move(found.plan);
-      else if (found.answer == Found::Answer::no && !gap) bound = cost + 1;
+      else if (found.answer == Found::Answer::no && !gap) bound = reachable.from(cost + 1);
       else if (found.answer == Found::Answer::gave_up) gap = true;
     }
     proven = cost_of(p, best) <= bound;

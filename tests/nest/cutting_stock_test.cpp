@@ -2,7 +2,7 @@
 #include "nest/cutting_stock.h"
 
 #include <algorithm>
-#include <chrono>
+#include <ctime>
 #include <filesystem>
 #include <fstream>
 #include <map>
@@ -10,6 +10,8 @@
 #include <random>
 
 #include "support/catch.h"
+#include "support/plain_cutting.h"
+#include "support/rounds.h"
 
 using namespace gownsheaf;
 using nest::BarKind;
@@ -151,25 +153,22 @@ TEST_CASE("public instances, where they lie beside the sources", "[cutting][publ
   }
   // u120: E. Falkenauer (1994), OR-Library binpack1; PM: the package BPPLib.jl, optimum by exhaustive search.
   const auto lists = nlohmann::json::parse(in);
-  int proven_u120 = 0;
   for (const auto& [name, list] : lists.items()) {
     INFO(name);
     const CutRequest request = of_one_bar(list["lengths"].get<std::vector<std::int64_t>>(), list["stock"].get<std::int64_t>());
-    const auto start = std::chrono::steady_clock::now();
+    const std::clock_t start = std::clock();
     const CutPlan plan = nest::cut_from_stock(request);
-    const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
+    const double took = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
     check_valid(request, plan);
     const auto optimum = list["optimum"].get<std::size_t>();
     CHECK(plan.bound <= mm(static_cast<std::int64_t>(optimum) * list["stock"].get<std::int64_t>()));
     CHECK(plan.bars.size() <= optimum + 1);
     if (plan.proven) CHECK(plan.bars.size() == optimum);
 #ifndef GOWNSHEAF_SANITIZED
-    CHECK(took.count() < 3);  // about 0.15 s on a quiet machine; the promise is 1 s
+    CHECK(took < 3);  // at most 0.7 s, measured in 2026; the promise is 1 s
 #endif
-    if (name.starts_with("PM_")) CHECK(plan.proven);
-    else proven_u120 += plan.proven ? 1 : 0;
+    CHECK(plan.proven);
   }
-  CHECK(proven_u120 >= 8);
 }
 
 TEST_CASE("a plan is as good as the best of all plans of up to nine items", "[cutting][law]") {
@@ -194,6 +193,85 @@ TEST_CASE("a plan is as good as the best of all plans of up to nine items", "[cu
     REQUIRE(plan.proven);
     REQUIRE(plan.taken == Brute(request).best());
   }
+}
+
+TEST_CASE("two plain sums over all plans agree", "[cutting][law]") {
+  std::mt19937 random(23);
+  const auto draw = [&](std::int64_t n) { return static_cast<std::int64_t>(random() % static_cast<std::uint32_t>(n)); };
+  for (int round = 0; round < kLawRounds; ++round) {
+    CutRequest request;
+    const bool inches = draw(2) == 0;
+    const auto length = [&](std::int64_t n) { return inches ? Length::sixty_fourths(16 * n) : mm(7 * n); };
+    request.kerf = draw(3) == 0 ? mm(draw(4)) : draw(2) == 0 ? Length::sixty_fourths(draw(9)) : Length{};
+    const std::int64_t kinds = 1 + draw(3);
+    for (std::int64_t k = 0; k < kinds; ++k)  // some inches beside millimetres: no common measure
+      request.bars.push_back({draw(4) == 0 ? mm(250 + 50 * draw(16)) : length(40 + draw(100)), {}, false});
+    Length longest;
+    for (const BarKind& bar : request.bars) longest = std::max(longest, bar.length);
+    if (round % 3 == 0) {
+      const std::int64_t n = 4 + draw(14), different = 1 + draw(3);
+      std::vector<Length> of;
+      for (std::int64_t i = 0; i < different; ++i) of.push_back(std::min(longest, length(12 + draw(60))));
+      for (std::int64_t i = 0; i < n; ++i) request.items.push_back(of[static_cast<std::size_t>(draw(different))]);
+      const CutPlan plan = nest::cut_from_stock(request);
+      check_valid(request, plan);
+      REQUIRE(plan.proven);
+      REQUIRE(plan.taken.in_ticks() == plain::LeastByCounts(request).ticks());
+      continue;
+    }
+    const std::int64_t n = 1 + draw(round % 50 == 1 ? 12 : 8);
+    for (std::int64_t i = 0; i < n; ++i) request.items.push_back(std::min(longest, length(12 + draw(60))));
+    if (draw(3) == 0) request.bars.push_back({length(30 + draw(60)), 1 + draw(2), true});
+    const CutPlan plan = nest::cut_from_stock(request);
+    check_valid(request, plan);
+    REQUIRE(plan.proven);
+    REQUIRE(plan.taken.in_ticks() == plain::least_by_subsets(request).value());
+  }
+}
+
+// Lists as a maker has them and harder: 2 to 60 bones, in twos to sixes, 1/16 in or 1 mm apart, of 1 to 3 sold lengths, in
+// inches, in millimetres or mixed (no common measure), with and without kerf.
+TEST_CASE("of 1000 lists of up to 60 bones 98 in a hundred are proven", "[cutting][law]") {
+#ifdef GOWNSHEAF_SANITIZED
+  constexpr int kLists = 40;
+#else
+  constexpr int kLists = 1000;
+#endif
+  constexpr int kInches[] = {8, 10, 12, 14, 16, 18, 20, 24, 36}, kMm[] = {200, 250, 300, 400, 500, 600, 1000};
+  std::mt19937 random(2);
+  const auto draw = [&](std::uint32_t n) { return static_cast<std::int64_t>(random() % n); };
+  int proven = 0, slow = 0;
+  for (int list = 0; list < kLists; ++list) {
+    CutRequest request;
+    const std::int64_t measure = draw(3), kinds = 1 + draw(3);
+    Length longest;
+    for (std::int64_t k = 0; k < kinds; ++k) {
+      const bool inches = measure == 0 || (measure == 2 && k % 2 == 0);
+      const Length bar = inches ? Length::inches(kInches[draw(9)]) : mm(kMm[draw(7)]);
+      request.bars.push_back({bar, {}, false});
+      longest = std::max(longest, bar);
+    }
+    const auto n = static_cast<std::size_t>(2 + draw(59));
+    const bool sixteenths = draw(2) == 0;
+    while (request.items.size() < n) {
+      const Length bone = std::min(longest, sixteenths ? Length::sixty_fourths(4 * (56 + draw(201))) : mm(90 + draw(320)));
+      for (std::int64_t k = 2 * (1 + draw(3)); k > 0 && request.items.size() < n; --k) request.items.push_back(bone);
+    }
+    const std::int64_t saw = draw(4);
+    request.kerf = saw == 0 ? mm(1 + draw(3)) : saw == 1 ? Length::sixty_fourths(1 + draw(8)) : Length{};
+    const std::clock_t start = std::clock();
+    const CutPlan plan = nest::cut_from_stock(request);
+    slow += static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC > 1.0 ? 1 : 0;
+    check_valid(request, plan);
+    proven += plan.proven ? 1 : 0;
+    if (!plan.proven) REQUIRE(plan.bound < plan.taken);
+  }
+  INFO(proven << " of " << kLists << " proven");
+  CHECK(proven * 1000 >= 980 * kLists);  // 988 in 2026
+#ifndef GOWNSHEAF_SANITIZED
+  INFO(slow << " took more than a second");
+  CHECK(slow * 100 <= kLists);
+#endif
 }
 
 TEST_CASE("random lists: valid, never worse than first fit decreasing, the shelf used first", "[cutting][law]") {
