@@ -61,7 +61,7 @@ std::vector<Circle> circles_in(const Ring& ring) {
     std::make_heap(heap.begin(), heap.end(), less_promising);
     Cell best{0, 0, 0, 0, 0};
     const double fine = side * 0.01;
-    for (int tries = 0; !heap.empty() && tries < 2000; ++tries) {
+    for (int tries = 0; !heap.empty() && tries < 400; ++tries) {
       std::pop_heap(heap.begin(), heap.end(), less_promising);
       const Cell c = heap.back();
       heap.pop_back();

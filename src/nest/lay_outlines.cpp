@@ -11,7 +11,7 @@ namespace gownsheaf::nest {
 namespace {
 
 constexpr int kHunts = 2;                      // always two, whatever the threads
-constexpr std::int64_t kSlice = 20'000;        // work of each between exchanges
+constexpr std::int64_t kSlice = 20'000, kLeastSlice = 500;  // work of each between exchanges; less for small efforts
 constexpr double kHopefulDensity = 0.8, kFirstStep = 0.03;
 
 const Shape& shape_of(const World& world, int s) { return world.shapes[static_cast<std::size_t>(s)]; }
@@ -27,7 +27,7 @@ bool overlaps(const World& world, const Place& a, const Place& b) {
 class Pair {
  public:
   Pair(const World& world, const Request& request, const Found& first, int least, int hopeful, double first_step)
-      : request_(request), best_(first) {
+      : request_(request), best_(first), slice_(std::clamp(request.work / 50, kLeastSlice, kSlice)) {
     for (int k = 0; k < kHunts; ++k) {
       hunts_.push_back(std::make_unique<Hunt>(world, Dice((static_cast<std::uint64_t>(request.seed) << 8) + static_cast<std::uint64_t>(k)).next(),
                                               first, least, hopeful, first_step));
@@ -64,7 +64,7 @@ class Pair {
   }
 
  private:
-  void slice(int k) { hunts_[static_cast<std::size_t>(k)]->run_until((slices_ + 1) * kSlice, spent_); }
+  void slice(int k) { hunts_[static_cast<std::size_t>(k)]->run_until((slices_ + 1) * slice_, spent_); }
   void exchange() {
     for (const auto& h : hunts_) {
       if (h->best().length < best_.length) best_ = h->best();
@@ -75,7 +75,7 @@ class Pair {
       finished = finished || h->finished();
     }
     ++slices_;
-    const std::int64_t so_far = slices_ * kSlice * kHunts;
+    const std::int64_t so_far = slices_ * slice_ * kHunts;
     spent_ = share_ ? share_(so_far) : static_cast<double>(so_far) / static_cast<double>(std::max<std::int64_t>(1, request_.work));
     done_ = finished || spent_ >= 1;
   }
@@ -83,6 +83,7 @@ class Pair {
   const Request& request_;
   std::vector<std::unique_ptr<Hunt>> hunts_;
   Found best_;
+  std::int64_t slice_;
   std::function<double(std::int64_t)> share_;
   std::int64_t slices_ = -1;
   double spent_ = 0;

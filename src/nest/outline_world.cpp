@@ -56,10 +56,12 @@ class ShapeBook {
     by_ring_.emplace(exact, at);
     return at;
   }
-  void find_half_turns() {
+  void find_turned() {
     for (Shape& s : shapes_) {
-      const auto other = by_ring_.find(with_quarter_turns(s.outline, 2));
-      if (other != by_ring_.end()) s.half_turned = other->second;
+      for (int t = 0; t < 4; ++t) {
+        const auto other = by_ring_.find(with_quarter_turns(s.outline, t));
+        if (other != by_ring_.end()) s.turned[t] = other->second;
+      }
     }
   }
 
@@ -165,7 +167,7 @@ void prepare(const Request& request, Prepared& prepared) {
     }
     world.kinds.push_back(std::move(kind));
   }
-  book.find_half_turns();
+  book.find_turned();
   for (std::size_t r = 0; r < request.strips.size(); ++r) {
     for (const Box& box : request.strips[r].obstacles) {
       const int x0 = std::max(0, ticks(box.x)), y0 = std::max(0, ticks(box.y));

@@ -107,101 +107,211 @@ Ring around_circle(int radius) {
           {-r, t}, {-r, -t}, {-u, -v}, {-v, -u}, {-t, -r}, {t, -r}, {v, -u}, {u, -v}};
 }
 
-PairTable::PairTable(const Shape& a, const Shape& b, int gap) {
+// Sorts the cells of a table: from the whole box down by halving, leaving out at each step the no-fit pieces that do not
+// reach into the square, the lines that no longer cut it, and the pieces that lie within another there.
+class TableMaker {
+ public:
+  TableMaker(PairTable& table, const Shape& a, const Shape& b, int gap) : t_(table) {
+    const Ring circle = gap > 0 ? around_circle(gap) : Ring{};
+    Kept& all = kept_[0];
+    for (const Ring& p : a.convex) {
+      for (const Ring& q : b.convex) {
+        Ring sum = minkowski_sum(p, turned_half(q));
+        if (gap > 0) sum = minkowski_sum(sum, circle);
+        for (std::size_t i = 0; i < sum.size(); ++i) {
+          const Corner& n = sum[(i + 1) % sum.size()];
+          const std::int64_t ax = static_cast<std::int64_t>(sum[i].x) - t_.x0_, ay = static_cast<std::int64_t>(sum[i].y) - t_.y0_;
+          const std::int64_t ux = static_cast<std::int64_t>(n.x) - sum[i].x, uy = static_cast<std::int64_t>(n.y) - sum[i].y;
+          const Line line{static_cast<double>(-uy), static_cast<double>(ux), static_cast<double>(uy * ax - ux * ay),
+                          std::sqrt(static_cast<double>(ux * ux + uy * uy)), -1};
+          all.ids.push_back(static_cast<int>(lines_.size()));
+          lines_.push_back(line);
+        }
+        all.ends.push_back(static_cast<int>(all.ids.size()));
+      }
+    }
+    visit(0, 0, t_.n_, 0);
+    t_.leaf_at_.shrink_to_fit();
+    t_.leaves_.shrink_to_fit();
+    t_.lines_.shrink_to_fit();
+  }
+
+ private:
+  struct Line { double a, b, c, size; int stored; };
+  struct Kept { std::vector<int> ids, ends; };  // pieces as runs of line numbers
+  struct Spot { double x, y; };
+  static constexpr std::size_t kTried = 6;       // of the largest pieces, to cover a smaller one
+  static constexpr double kMargin = 1e-3;        // ticks; far above rounding, far below what matters
+
+  double at(const Line& l, const Spot& p) const { return l.a * p.x + l.b * p.y + l.c; }
+
+  void visit(int i, int j, int size, int depth) {
+    // A tick more on every side: which cell a place falls into is rounded.
+    const double xl = i / t_.per_x_ - 1, xh = (i + size) / t_.per_x_ + 1, yl = j / t_.per_y_ - 1, yh = (j + size) / t_.per_y_ + 1;
+    const Kept& from = kept_[depth];
+    Kept& to = kept_[depth + 1];
+    to.ids.clear();
+    to.ends.clear();
+    int begin = 0;
+    for (const int end : from.ends) {
+      const std::size_t before = to.ids.size();
+      bool out = false;
+      for (int k = begin; k < end && !out; ++k) {
+        const Line& l = lines_[static_cast<std::size_t>(from.ids[static_cast<std::size_t>(k)])];
+        out = l.a * (l.a > 0 ? xh : xl) + l.b * (l.b > 0 ? yh : yl) + l.c <= 0;
+        if (!out && l.a * (l.a > 0 ? xl : xh) + l.b * (l.b > 0 ? yl : yh) + l.c <= 0) to.ids.push_back(from.ids[static_cast<std::size_t>(k)]);
+      }
+      begin = end;
+      if (out) {
+        to.ids.resize(before);
+      } else if (to.ids.size() == before) {  // nothing cuts it: all of the square overlaps
+        for (int y = j; y < j + size; ++y) std::fill_n(t_.cells_.begin() + y * t_.n_ + i, size, std::uint16_t{1});
+        return;
+      } else {
+        to.ends.push_back(static_cast<int>(to.ids.size()));
+      }
+    }
+    if (to.ends.empty()) return;
+    if ((size == 1 || size == 4) && to.ends.size() > 1) leave_out_covered(to, xl, xh, yl, yh);
+    if (to.ends.empty()) return;
+    if (size == 1) {
+      keep_leaf(to, i, j);
+      return;
+    }
+    const int half = size / 2;
+    for (const int y : {0, half}) {
+      for (const int x : {0, half}) visit(i + x, j + y, half, depth + 1);
+    }
+  }
+
+  void leave_out_covered(Kept& kept, double xl, double xh, double yl, double yh) {
+    const std::size_t pieces = kept.ends.size();
+    corners_.resize(pieces);
+    gone_.assign(pieces, false);
+    by_area_.clear();
+    const auto first = [&](std::size_t p) { return p == 0 ? 0 : kept.ends[p - 1]; };
+    for (std::size_t p = 0; p < pieces; ++p) {
+      std::vector<Spot>& poly = corners_[p];
+      poly = {{xl, yl}, {xh, yl}, {xh, yh}, {xl, yh}};
+      for (int k = first(p); k < kept.ends[p] && !poly.empty(); ++k) {
+        const Line& l = lines_[static_cast<std::size_t>(kept.ids[static_cast<std::size_t>(k)])];
+        const double slack = kMargin * l.size;
+        clipped_.clear();
+        for (std::size_t c = 0; c < poly.size(); ++c) {
+          const Spot &a = poly[c], &b = poly[c + 1 == poly.size() ? 0 : c + 1];
+          const double va = at(l, a) + slack, vb = at(l, b) + slack;
+          if (va >= 0) clipped_.push_back(a);
+          if ((va < 0) != (vb < 0)) {
+            const double t = va / (va - vb);
+            clipped_.push_back({a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)});
+          }
+        }
+        poly.swap(clipped_);
+      }
+      gone_[p] = poly.empty();
+      double area = 0;
+      for (std::size_t c = 2; c < poly.size(); ++c) {
+        area += (poly[c - 1].x - poly[0].x) * (poly[c].y - poly[0].y) - (poly[c - 1].y - poly[0].y) * (poly[c].x - poly[0].x);
+      }
+      if (!gone_[p]) by_area_.emplace_back(-area, p);
+    }
+    std::sort(by_area_.begin(), by_area_.end());
+    for (std::size_t larger = 0; larger < by_area_.size(); ++larger) {
+      const std::size_t p = by_area_[larger].second;
+      std::size_t tried = 0;
+      for (std::size_t other = 0; other < larger && tried < kTried && !gone_[p]; ++other) {
+        const std::size_t q = by_area_[other].second;
+        if (gone_[q]) continue;
+        ++tried;
+        bool within = true;
+        for (int k = first(q); k < kept.ends[q] && within; ++k) {
+          const Line& l = lines_[static_cast<std::size_t>(kept.ids[static_cast<std::size_t>(k)])];
+          bool own = false;
+          for (int m = first(p); m < kept.ends[p] && !own; ++m) {
+            const Line& o = lines_[static_cast<std::size_t>(kept.ids[static_cast<std::size_t>(m)])];
+            own = o.a == l.a && o.b == l.b && o.c == l.c;
+          }
+          if (own) continue;
+          for (const Spot& s : corners_[p]) {
+            if (at(l, s) < kMargin * l.size) {
+              within = false;
+              break;
+            }
+          }
+        }
+        gone_[p] = within;
+      }
+    }
+    std::size_t ids = 0, ends = 0;
+    int begin = 0;
+    for (std::size_t p = 0; p < pieces; ++p) {
+      const int end = kept.ends[p];
+      if (!gone_[p]) {
+        for (int k = begin; k < end; ++k) kept.ids[ids++] = kept.ids[static_cast<std::size_t>(k)];
+        kept.ends[ends++] = static_cast<int>(ids);
+      }
+      begin = end;
+    }
+    kept.ids.resize(ids);
+    kept.ends.resize(ends);
+  }
+
+  void keep_leaf(const Kept& kept, int i, int j) {
+    t_.cells_[static_cast<std::size_t>(j * t_.n_ + i)] = static_cast<std::uint16_t>(t_.leaf_at_.size() + 2);
+    t_.leaf_at_.push_back(static_cast<std::uint32_t>(t_.leaves_.size()));
+    t_.leaves_.push_back(static_cast<std::uint16_t>(kept.ends.size()));
+    int begin = 0;
+    for (const int end : kept.ends) {
+      t_.leaves_.push_back(static_cast<std::uint16_t>(end - begin));
+      for (; begin < end; ++begin) {
+        Line& l = lines_[static_cast<std::size_t>(kept.ids[static_cast<std::size_t>(begin)])];
+        if (l.stored < 0) {
+          l.stored = static_cast<int>(t_.lines_.size());
+          t_.lines_.push_back({static_cast<std::int32_t>(l.a), static_cast<std::int32_t>(l.b), static_cast<std::int64_t>(l.c)});
+        }
+        t_.leaves_.push_back(static_cast<std::uint16_t>(l.stored));
+      }
+    }
+  }
+
+  PairTable& t_;
+  std::vector<Line> lines_;
+  Kept kept_[8];  // one for each halving
+  std::vector<std::vector<Spot>> corners_;
+  std::vector<Spot> clipped_;
+  std::vector<bool> gone_;
+  std::vector<std::pair<double, std::size_t>> by_area_;
+};
+
+PairTable::PairTable(const Shape& a, const Shape& b, int gap, int cells) : n_(cells) {
   x0_ = a.low.x - b.high.x - gap;
   y0_ = a.low.y - b.high.y - gap;
   width_ = a.high.x - b.low.x + gap - x0_;
   height_ = a.high.y - b.low.y + gap - y0_;
-  per_x_ = static_cast<double>(kCells) / width_;
-  per_y_ = static_cast<double>(kCells) / height_;
-  std::vector<std::vector<Line>> pieces;
-  const Ring circle = gap > 0 ? around_circle(gap) : Ring{};
-  for (const Ring& p : a.convex) {
-    for (const Ring& q : b.convex) {
-      Ring sum = minkowski_sum(p, turned_half(q));
-      if (gap > 0) sum = minkowski_sum(sum, circle);
-      std::vector<Line> lines;
-      for (std::size_t i = 0; i < sum.size(); ++i) {
-        const double ax = static_cast<double>(sum[i].x) - x0_, ay = static_cast<double>(sum[i].y) - y0_;
-        const Corner& n = sum[(i + 1) % sum.size()];
-        const double ux = n.x - x0_ - ax, uy = n.y - y0_ - ay;
-        lines.push_back({-uy, ux, uy * ax - ux * ay});
-      }
-      pieces.push_back(std::move(lines));
-    }
-  }
-  cells_.assign(kCells * kCells, 0);
-  leaf_begin_ = {0};
-  piece_begin_ = {0};
-  classify(0, 0, kCells, pieces);
+  per_x_ = static_cast<double>(n_) / width_;
+  per_y_ = static_cast<double>(n_) / height_;
+  cells_.assign(static_cast<std::size_t>(n_) * static_cast<std::size_t>(n_), 0);
+  TableMaker(*this, a, b, gap);
   work_out_losses(a, b, gap);
-  leaf_begin_.shrink_to_fit();
-  piece_begin_.shrink_to_fit();
-  lines_.shrink_to_fit();
-}
-
-void PairTable::classify(int i, int j, int size, const std::vector<std::vector<Line>>& pieces) {
-  // A tick more on every side: which cell a place falls into is rounded.
-  const double xl = i / per_x_ - 1, xh = (i + size) / per_x_ + 1, yl = j / per_y_ - 1, yh = (j + size) / per_y_ + 1;
-  std::vector<std::vector<Line>> kept;
-  bool covered = false;
-  for (const std::vector<Line>& piece : pieces) {
-    std::vector<Line> cutting;
-    bool out = false;
-    for (const Line& l : piece) {
-      const double most = l.a * (l.a > 0 ? xh : xl) + l.b * (l.b > 0 ? yh : yl) + l.c;
-      if (most <= 0) {
-        out = true;
-        break;
-      }
-      const double least = l.a * (l.a > 0 ? xl : xh) + l.b * (l.b > 0 ? yl : yh) + l.c;
-      if (least <= 0) cutting.push_back(l);
-    }
-    if (out) continue;
-    if (cutting.empty()) {
-      covered = true;
-      break;
-    }
-    kept.push_back(std::move(cutting));
-  }
-  if (covered || kept.empty()) {
-    if (covered) {
-      for (int y = j; y < j + size; ++y) std::fill_n(cells_.begin() + y * kCells + i, size, std::uint16_t{1});
-    }
-    return;
-  }
-  if (size > 1) {
-    const int half = size / 2;
-    for (const int y : {0, half}) {
-      for (const int x : {0, half}) classify(i + x, j + y, half, kept);
-    }
-    return;
-  }
-  cells_[static_cast<std::size_t>(j * kCells + i)] = static_cast<std::uint16_t>(leaf_begin_.size() + 1);
-  for (const std::vector<Line>& piece : kept) {
-    lines_.insert(lines_.end(), piece.begin(), piece.end());
-    piece_begin_.push_back(static_cast<std::uint32_t>(lines_.size()));
-  }
-  leaf_begin_.push_back(static_cast<std::uint32_t>(piece_begin_.size() - 1));
 }
 
 void PairTable::work_out_losses(const Shape& a, const Shape& b, int gap) {
-  constexpr int kNodes = kCells + 1;
-  std::vector<bool> wanted(kNodes * kNodes, false);
-  for (int j = 0; j < kCells; ++j) {
-    for (int i = 0; i < kCells; ++i) {
-      if (cells_[static_cast<std::size_t>(j * kCells + i)] == 0) continue;
-      for (const int k : {0, 1, kNodes, kNodes + 1}) wanted[static_cast<std::size_t>(j * kNodes + i + k)] = true;
+  const int nodes = n_ + 1;
+  std::vector<bool> wanted(static_cast<std::size_t>(nodes * nodes), false);
+  for (int j = 0; j < n_; ++j) {
+    for (int i = 0; i < n_; ++i) {
+      if (cells_[static_cast<std::size_t>(j * n_ + i)] == 0) continue;
+      for (const int k : {0, 1, nodes, nodes + 1}) wanted[static_cast<std::size_t>(j * nodes + i + k)] = true;
     }
   }
   const double eps = 0.01 * std::max(a.diameter, b.diameter);
   const double scale = std::sqrt(std::sqrt(a.hull_area * b.hull_area));
   const double ax = a.width / 2.0, ay = a.height / 2.0, bx = b.width / 2.0, by = b.height / 2.0;
   const Rows rows_a = rows_of(a.circles, ax, ay, gap / 2.0), rows_b = rows_of(b.circles, bx, by, gap / 2.0);
-  nodes_.assign(kNodes * kNodes, 0.0F);
-  for (int j = 0; j < kNodes; ++j) {
-    for (int i = 0; i < kNodes; ++i) {
-      const std::size_t k = static_cast<std::size_t>(j * kNodes + i);
+  nodes_.assign(static_cast<std::size_t>(nodes * nodes), 0.0F);
+  for (int j = 0; j < nodes; ++j) {
+    for (int i = 0; i < nodes; ++i) {
+      const std::size_t k = static_cast<std::size_t>(j * nodes + i);
       if (!wanted[k]) continue;
       const float dx = static_cast<float>(x0_ + i / per_x_ + bx - ax), dy = static_cast<float>(y0_ + j / per_y_ + by - ay);
       const double sum = 3.141592653589793 * circle_sum(rows_a, a.circles.size(), rows_b, dx, dy, static_cast<float>(eps));
@@ -211,7 +321,7 @@ void PairTable::work_out_losses(const Shape& a, const Shape& b, int gap) {
 }
 
 std::size_t PairTable::bytes() const {
-  return sizeof *this + cells_.capacity() * 2 + nodes_.capacity() * 4 + (leaf_begin_.capacity() + piece_begin_.capacity()) * 4 +
+  return sizeof *this + cells_.capacity() * 2 + nodes_.capacity() * 4 + leaf_at_.capacity() * 4 + leaves_.capacity() * 2 +
          lines_.capacity() * sizeof(Line);
 }
 

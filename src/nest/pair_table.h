@@ -12,9 +12,9 @@ namespace gownsheaf::nest {
 
 class PairTable {
  public:
-  static constexpr int kCells = 32;
+  static constexpr int kFine = 32, kCoarse = 16;  // cells along each side
   // gap: kept between the two, in ticks.
-  PairTable(const Shape& a, const Shape& b, int gap);
+  PairTable(const Shape& a, const Shape& b, int gap, int cells);
 
   // Offset: place of b less place of a. 0 = they do not overlap; else how bad it is, above 0.
   double loss(int dx, int dy) const {
@@ -22,42 +22,42 @@ class PairTable {
     if (u <= 0 || v <= 0 || u >= width_ || v >= height_) return 0;
     const double fu = static_cast<double>(u) * per_x_, fv = static_cast<double>(v) * per_y_;
     const int i = static_cast<int>(fu), j = static_cast<int>(fv);
-    const std::uint16_t cell = cells_[j * kCells + i];
+    const std::uint16_t cell = cells_[static_cast<std::size_t>(j * n_ + i)];
     if (cell == 0) return 0;
-    if (cell > 1 && !inside(cell - 2, static_cast<double>(u), static_cast<double>(v))) return 0;
-    const float* n = nodes_.data() + j * (kCells + 1) + i;
+    if (cell > 1 && !inside(leaf_at_[cell - 2], u, v)) return 0;
+    const float* n = nodes_.data() + j * (n_ + 1) + i;
     const double x = fu - i, y = fv - j;
     const double low = n[0] + x * (n[1] - n[0]);
-    const double high = n[kCells + 1] + x * (n[kCells + 2] - n[kCells + 1]);
+    const double high = n[n_ + 1] + x * (n[n_ + 2] - n[n_ + 1]);
     return low + y * (high - low);
   }
   std::size_t bytes() const;
 
  private:
-  struct Line { double a, b, c; };  // a x + b y + c > 0: on the overlapping side
-  struct Active { int piece, first, count; };
-  bool inside(int leaf, double x, double y) const {
-    for (std::uint32_t p = leaf_begin_[leaf]; p < leaf_begin_[leaf + 1]; ++p) {
-      bool in = true;
-      for (std::uint32_t k = piece_begin_[p]; k < piece_begin_[p + 1]; ++k) {
-        const Line& line = lines_[k];
-        if (line.a * x + line.b * y + line.c <= 0) {
-          in = false;
-          break;
-        }
+  friend class TableMaker;
+  struct Line { std::int32_t a, b; std::int64_t c; };  // a u + b v + c > 0: on the overlapping side
+  bool inside(std::uint32_t leaf, std::int64_t u, std::int64_t v) const {
+    const std::uint16_t* at = leaves_.data() + leaf;
+    for (int pieces = *at++; pieces > 0; --pieces) {
+      const int count = *at++;
+      int k = 0;
+      for (; k < count; ++k) {
+        const Line& line = lines_[at[k]];
+        if (line.a * u + line.b * v + line.c <= 0) break;
       }
-      if (in) return true;
+      if (k == count) return true;
+      at += count;
     }
     return false;
   }
-  void classify(int i, int j, int size, const std::vector<std::vector<Line>>& pieces);
   void work_out_losses(const Shape& a, const Shape& b, int gap);
 
-  int x0_ = 0, y0_ = 0, width_ = 0, height_ = 0;  // offsets that matter: x0_ < dx < x0_ + width_
-  double per_x_ = 1, per_y_ = 1;                  // cells per tick
-  std::vector<std::uint16_t> cells_;
+  int n_, x0_ = 0, y0_ = 0, width_ = 0, height_ = 0;  // offsets that matter: x0_ < dx < x0_ + width_
+  double per_x_ = 1, per_y_ = 1;                      // cells per tick
+  std::vector<std::uint16_t> cells_;                  // 0 free, 1 overlapping, else 2 + leaf
   std::vector<float> nodes_;
-  std::vector<std::uint32_t> leaf_begin_, piece_begin_;
+  std::vector<std::uint32_t> leaf_at_;
+  std::vector<std::uint16_t> leaves_;                 // number of pieces, then of each: number of lines, the lines
   std::vector<Line> lines_;
 };
 

@@ -22,7 +22,7 @@ struct Shape {
   int width = 0, height = 0;    // of the exact outline: from 0 to width, 0 to height
   Corner low, high;             // bounds of the cover
   double area = 0, hull_area = 0, diameter = 0;  // of the cover
-  int half_turned = -1;         // the shape that this one is after half a turn, where there is one
+  int turned[4] = {-1, -1, -1, -1};  // the shapes that this one is after so many quarter turns, where there are such
   bool obstacle = false;        // keeps no gap
 };
 

@@ -4,6 +4,11 @@
 #include <array>
 
 namespace gownsheaf::nest {
+namespace {
+
+constexpr int kManyTables = 3000;  // beyond it they are coarse: memory, and time to make them
+
+}  // namespace
 
 void World::prepare() {
   const int n = static_cast<int>(shapes.size());
@@ -14,24 +19,26 @@ void World::prepare() {
   std::vector<int> slot(refs_.size());
   for (int a = 0; a < n; ++a) {
     for (int b = 0; b < n; ++b) {
-      // Offset d of b from a. The same table serves: b from a; a from b, at -d; both turned by half, at (size a - size b) - d.
+      // One table serves b seen from a, a seen from b, and both turned alike by quarters.
       const Shape &sa = shapes[static_cast<std::size_t>(a)], &sb = shapes[static_cast<std::size_t>(b)];
       const int wx = sa.width - sb.width, wy = sa.height - sb.height;
-      Ref best{nullptr, a, b, 1, 0, 0};
-      const auto consider = [&](Ref r) {
-        if (r.a < best.a || (r.a == best.a && r.b < best.b)) best = r;
+      Ref best{nullptr, a, b, 1, 0, 0, 0};
+      const auto consider = [&](int p, int q, int cosine, int sine, int x, int y) {
+        if (p < 0 || q < 0) return;
+        if (p < best.a || (p == best.a && q < best.b)) best = {nullptr, p, q, cosine, sine, x, y};
+        if (q < best.a || (q == best.a && p < best.b)) best = {nullptr, q, p, -cosine, -sine, -x, -y};
       };
-      consider({nullptr, b, a, -1, 0, 0});
-      if (sa.half_turned >= 0 && sb.half_turned >= 0) {
-        consider({nullptr, sa.half_turned, sb.half_turned, -1, wx, wy});
-        consider({nullptr, sb.half_turned, sa.half_turned, 1, -wx, -wy});
-      }
+      consider(a, b, 1, 0, 0, 0);
+      consider(sa.turned[1], sb.turned[1], 0, 1, wy, 0);
+      consider(sa.turned[2], sb.turned[2], -1, 0, wx, wy);
+      consider(sa.turned[3], sb.turned[3], 0, -1, 0, wx);
       int& s = slot_of[index(best.a, best.b)];
       if (s < 0) s = slots++;
       slot[index(a, b)] = s;
       refs_[index(a, b)] = best;
     }
   }
+  if (slots > kManyTables) cells_ = PairTable::kCoarse;
   slots_ = std::vector<std::atomic<const PairTable*>>(static_cast<std::size_t>(slots));
   tables_.resize(static_cast<std::size_t>(slots));
   for (std::size_t i = 0; i < refs_.size(); ++i) refs_[i].slot = &slots_[static_cast<std::size_t>(slot[i])];
@@ -39,7 +46,7 @@ void World::prepare() {
 
 const PairTable* World::make(const Ref& ref) const {
   auto table = std::make_unique<PairTable>(shapes[static_cast<std::size_t>(ref.a)], shapes[static_cast<std::size_t>(ref.b)],
-                                           gap_of(ref.a, ref.b));
+                                           gap_of(ref.a, ref.b), cells_);
   const std::lock_guard lock(making_);
   const PairTable* made = ref.slot->load(std::memory_order_acquire);
   if (made != nullptr) return made;

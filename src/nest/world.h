@@ -29,8 +29,6 @@ struct Fixed { int shape = 0, x = 0, y = 0; };  // an obstacle
 
 struct Place { int x = 0, y = 0, shape = 0, region = 0; };
 
-struct PairRef { const PairTable* table; int sign, x, y; };  // the table's offset = sign * offset + (x, y)
-
 class World {
  public:
   World() = default;
@@ -53,15 +51,16 @@ class World {
     const Ref& ref = refs_[static_cast<std::size_t>(a) * shapes.size() + static_cast<std::size_t>(b)];
     const PairTable* table = ref.slot->load(std::memory_order_acquire);
     if (table == nullptr) table = make(ref);
-    return ref.sign > 0 ? table->loss(ref.x + dx, ref.y + dy) : table->loss(ref.x - dx, ref.y - dy);
+    return table->loss(ref.x + ref.c * dx - ref.s * dy, ref.y + ref.s * dx + ref.c * dy);
   }
   // The least length of the open strip in which every kind has a way to lie somewhere.
   int least_length() const;
 
  private:
-  struct Ref { std::atomic<const PairTable*>* slot; int a, b, sign, x, y; };
+  struct Ref { std::atomic<const PairTable*>* slot; int a, b, c, s, x, y; };  // the table's offset: turned by c, s, then + x, y
   const PairTable* make(const Ref& ref) const;
   std::vector<Ref> refs_;
+  int cells_ = PairTable::kFine;
   mutable std::vector<std::atomic<const PairTable*>> slots_;
   mutable std::vector<std::unique_ptr<PairTable>> tables_;
   mutable std::mutex making_;
