@@ -41,7 +41,7 @@ struct LaidPiece {
   Box at;                           // of the outline where there is one
   bool turned = false;
   bool top_at_right = false, left_hand = false;  // turned end for end; mirrored
-  Polygon outline;                  // in the cloth's places; empty: the box
+  Polygon outline = {};             // in the cloth's places; empty: the box
 };
 
 struct LaidStrip {                // one bought length, or the length to buy

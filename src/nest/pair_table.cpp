@@ -276,7 +276,7 @@ class TableMaker {
 
   PairTable& t_;
   std::vector<Line> lines_;
-  Kept kept_[8];  // one for each halving
+  std::vector<Kept> kept_ = std::vector<Kept>(8);  // one for each halving
   std::vector<std::vector<Spot>> corners_;
   std::vector<Spot> clipped_;
   std::vector<bool> gone_;

@@ -149,7 +149,7 @@ Request any_request(Chance& chance) {
   return request;
 }
 
-void keeps_the_laws(const Request& request, const Lay& lay) {
+void keeps_outline_laws(const Request& request, const Lay& lay) {
   std::set<std::pair<int, int>> seen(lay.left_out.begin(), lay.left_out.end());
   REQUIRE(seen.size() == lay.left_out.size());
   for (const Placed& p : lay.placed) REQUIRE(seen.emplace(p.part, p.copy).second);
@@ -209,7 +209,7 @@ TEST_CASE("law: random lays of odd outlines overlap nowhere, keep their gap, pla
       continue;
     }
     ++laid;
-    keeps_the_laws(request, lay);
+    keeps_outline_laws(request, lay);
     if (round % 25 == 0) {
       Request again = request;
       again.threads = 2;
