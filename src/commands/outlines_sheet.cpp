@@ -14,7 +14,7 @@ constexpr double kAcross = 486, kLeastHigh = 280;  // points
 constexpr double kNumberSize = 12;
 
 // Page mm to points of the drawing.
-struct Shown {
+struct OnPaper {
   Box of;
   double points_per_mm = 1;
   Point operator()(Point p) const {
@@ -23,7 +23,7 @@ struct Shown {
 };
 
 // Chords shorter than a third of a point are not told apart on paper.
-Path path_of(const Polygon& line, bool closed, const Shown& shown) {
+Path path_of(const Polygon& line, bool closed, const OnPaper& shown) {
   Path path;
   Point last;
   for (const Point& p : line) {
@@ -63,7 +63,7 @@ std::vector<Candidate> places_inside(const DrawnOutline& outline) {
 }
 
 // The roomiest place that is not on another number.
-Point number_place(const DrawnOutline& outline, const std::vector<Point>& taken, const Shown& shown) {
+Point number_place(const DrawnOutline& outline, const std::vector<Point>& taken, const OnPaper& shown) {
   const Box box = box_of(outline.region);
   Point best{box.x + box.width.times(1, 2), box.y + box.height.times(1, 2)};
   double most = -1e300;
@@ -89,7 +89,7 @@ Drawing numbered(const SvgDrawing& drawing, double highest) {
     all.push_back({o.box.x, o.box.y});
     all.push_back({o.box.right(), o.box.bottom()});
   }
-  Shown shown{bounds(all), 1};
+  OnPaper shown{bounds(all), 1};
   const double w = std::max(shown.of.width.in_mm(), 1.0), h = std::max(shown.of.height.in_mm(), 1.0);
   shown.points_per_mm = std::min(kAcross / w, highest / h);
   Drawing out;
