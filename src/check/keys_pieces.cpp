@@ -60,7 +60,7 @@ void add_piece_keys(std::vector<KeySpec>& keys) {
       KeyRow("pieces/*/outline", text).means("Drawing of the piece: `file.svg#name`."),
       KeyRow("pieces/*/outline is", word).words("seam line|cut line").is("seam line", 'c')
           .means("What the outline shows."),
-      KeyRow("pieces/*/square measures", length).means("Real side of the drawing's test square."),
+      KeyRow("pieces/*/square measures", length).means("What the drawing's test square of 50 mm came out as; the scale is mended by it."),
       KeyRow("pieces/*/optional", yes_no).since(kLater).means("Whether the garment can do without it."),
       KeyRow("pieces/*/pattern", word).words("own|bought").since(kLater).means("Whose pattern it is."),
       KeyRow("pieces/*/print full size", yes_no).since(kLater).means("Whether it is printed at full size."),
