@@ -54,12 +54,25 @@ class Boning {
     if (bone.channel_length.known())
       figure(bone, "channel length").is(*bone.channel_length).at(bone.channel_length.at).written().from("", bone.channel_length).add();
     figure(bone, "number").is(bone.number).written().add();
+    judge_channel_width(bone, stock);
     const auto length = bone_length(bone, stock, key);
     if (!length) return;
     for (std::int64_t n = 1; n <= bone.number; ++n) bones.push_back({bone.named.name, static_cast<int>(n), *length});
     if (bone.crosses_waist_seam.known() && *bone.crosses_waist_seam && project_.joined_at_waist.known() && *project_.joined_at_waist)
       say(Severity::warning, "bone-in-waist-seam", bone.named, bone.crosses_waist_seam.at,
           "Bone " + bone.named.name + " crosses the waist seam that joins the skirt.", "end its channel above the seam's allowance");
+  }
+
+  // 1/16 to 3/16 in more than the bone is wide (common practice; a log of 1/4 in bones in 3/4 in tape calls them too loose).
+  void judge_channel_width(const Bone& bone, const BoneStock& stock) {
+    if (!bone.channel_width.known() || !stock.width.known()) return;
+    const Length wide = *bone.channel_width, least = *stock.width + Length::sixty_fourths(4), most = *stock.width + Length::sixty_fourths(12);
+    const std::string seen = "Channel " + bone.named.name + " is " + said(wide) + " wide and its bone " + said(*stock.width) + ": ";
+    const std::string hint = "`channel width: " + said(least) + "` to " + said(most) + "; common practice";
+    if (wide < least)
+      say(Severity::warning, "bone-channel-tight", bone.named, bone.channel_width.at, seen + "it will hardly go in, and the cloth strains.", hint);
+    else if (wide > most)
+      say(Severity::warning, "bone-channel-loose", bone.named, bone.channel_width.at, seen + "it will twist and wander.", hint);
   }
 
   std::optional<Length> bone_length(const Bone& bone, const BoneStock& stock, const std::string& key) {

@@ -20,7 +20,8 @@ namespace gownsheaf {
 Length usual_difference(BoneKind kind);
 
 // Figures bones/CHANNEL/…, bone stock/NAME/…, notions/NAME/casing needed, and a plan for each stock. Errors: bone-too-long,
-// no-stock-so-long, no-stock-so-short; hold: casing-short; warning: bone-in-waist-seam.
+// no-stock-so-long, no-stock-so-short; hold: casing-short; warnings: bone-in-waist-seam,
+// bone-channel-tight, bone-channel-loose.
 std::vector<BonePlan> add_bones(const Project& project, Figures& figures, Diagnostics& diag);
 
 }  // namespace gownsheaf

@@ -6,7 +6,7 @@
 // Exchanges (they never cost more, because only a smaller length comes into another bar's place): one item of the fill, or
 // two of them, for one longer item that is left and still fits.
 #include <algorithm>
-#include <unordered_map>
+#include <map>
 
 #include "nest/cut_patterns.h"
 
@@ -18,13 +18,6 @@ constexpr std::size_t kMostFills = 4'000;  // of one bar; more are not looked at
 
 // What is left, packed: of each size and of each limited kind as many bits as it needs.
 __extension__ typedef unsigned __int128 State;
-struct StateHash {
-  std::size_t operator()(State s) const {
-    std::uint64_t x = static_cast<std::uint64_t>(s) ^ (static_cast<std::uint64_t>(s >> 64) * 0x9e3779b97f4a7c15u);
-    x = (x ^ (x >> 30)) * 0xbf58476d1ce4e5b9u;
-    return static_cast<std::size_t>((x ^ (x >> 27)) * 0x94d049bb133111ebu);
-  }
-};
 
 class Search {
  public:
@@ -176,7 +169,7 @@ class Search {
   std::vector<std::int64_t> left_, number_, now_, held_, ratio_;
   std::vector<int> place_;
   Patterns plan_;
-  std::unordered_map<State, std::int64_t, StateHash> failed_;
+  std::map<State, std::int64_t> failed_;
   bool spoilt_ = false, remembers_ = false;
 };
 

@@ -38,7 +38,7 @@ Length bone_of(const Project& project) {
 
 }  // namespace
 
-TEST_CASE("bone from casing, by its kind", "[bones][published]") {
+TEST_CASE("K01, K02: bone from casing, by its kind", "[bones][published]") {
   // Baldt, Clothing for Women (1916): casing 8 in, bone 7 1/2 in. Ingalls, Text-Book on Domestic Art (about 1911): featherbone
   // for 8 in finished is cut 8 1/2 in. Steel: 1/4 in clear at each end, common practice.
   CHECK(bone_of(with(BoneKind::whalebone, Length::inches(8))) == Length::inches(7) + in64(32));
@@ -49,7 +49,7 @@ TEST_CASE("bone from casing, by its kind", "[bones][published]") {
   CHECK(bone_of(clear) == Length::inches(7) + in64(48));
 }
 
-TEST_CASE("an ordinary lining takes about two and a half yards of featherbone", "[bones][published]") {
+TEST_CASE("K03: an ordinary lining takes about two and a half yards of featherbone", "[bones][published]") {
   // Ingalls: side front, underarm, side back and back seams together about 2 1/2 yd. Channels drawn for that lining: two each of
   // 8 1/2, 8, 7 and 6 1/2 in and three in a back seam and the front edges of 9, 13, 13: 60 + 35 in, and 1/2 in turned in on each of 11.
   Project project = with(BoneKind::featherbone, Length::inches(9));
