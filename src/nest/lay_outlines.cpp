@@ -1,6 +1,7 @@
 // The door for outlines: prepare, a first lay from bounds, two searches that exchange what they find, the proof.
 #include <algorithm>
 #include <barrier>
+#include <memory>
 #include <thread>
 #include <tuple>
 
@@ -13,6 +14,7 @@ namespace {
 constexpr int kHunts = 2;                      // always two, whatever the threads
 constexpr std::int64_t kSlice = 20'000, kLeastSlice = 500;  // work of each between exchanges; less for small efforts
 constexpr double kHopefulDensity = 0.8, kFirstStep = 0.03;
+constexpr double kHopefulOfMany = 0.72;  // of many different parts, for which a trial is dear
 
 const Shape& shape_of(const World& world, int s) { return world.shapes[static_cast<std::size_t>(s)]; }
 
@@ -172,9 +174,8 @@ Found first_lay(const Request& request, const Prepared& prepared) {
   return found;
 }
 
-bool proven(const Request& request, const Prepared& prepared, const Found& found) {
+bool proven(const Prepared& prepared, const Found& found) {
   const World& world = prepared.world;
-  (void)request;
   for (std::size_t i = 0; i < world.items.size(); ++i) {
     const Place& p = found.places[i];
     const Kind& kind = world.kinds[static_cast<std::size_t>(world.items[i].kind)];
@@ -216,15 +217,15 @@ Lay lay_outlines(const Request& request, const std::function<double(std::int64_t
   const bool single = request.strips.size() == 1 && !prepared.overflow;
   const int least = std::max(world.least_length(), single ? static_cast<int>(lay.bound.in_ticks()) : 0);
   if (!world.items.empty() && found.length > least) {
-    int hopeful = 0;
+    const double density = world.many_tables() ? kHopefulOfMany : kHopefulDensity;
     double area = 0;
     for (const Item& item : world.items) area += shape_of(world, world.kinds[static_cast<std::size_t>(item.kind)].shapes[0]).area;
-    for (std::size_t r = 0; r + 1 < world.regions.size(); ++r) area -= kHopefulDensity * world.regions[r].length * static_cast<double>(world.regions[r].width);
-    hopeful = std::max(least, static_cast<int>(std::min(1e9, std::max(0.0, area / (kHopefulDensity * world.regions.back().width)))));
+    for (std::size_t r = 0; r + 1 < world.regions.size(); ++r) area -= density * world.regions[r].length * static_cast<double>(world.regions[r].width);
+    const int hopeful = std::max(least, static_cast<int>(std::min(1e9, std::max(0.0, area / (density * world.regions.back().width)))));
     Pair pair(world, request, found, least, hopeful, prepared.overflow ? 0.5 : kFirstStep);
     pair.run(spent);
     lay.work = pair.work();
-    if (proven(request, prepared, pair.best())) found = pair.best();
+    if (proven(prepared, pair.best())) found = pair.best();
   }
   lay.proven = single && lay.left_out.empty() && found.length == lay.bound.in_ticks();
   for (std::size_t i = 0; i < world.items.size(); ++i) {

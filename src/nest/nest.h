@@ -73,12 +73,13 @@ Lay lay_rectangles(const Request& request);
 // Outlines by separation with guided local search (Gardeyn, Vanden Berghe, Wauters 2025). Supports: any outline that does
 // not touch itself, any poses, copies, gap, fixed_y, lattice, several strips, obstacles; cost only when all cost the same.
 // A lay is proven free of overlap in whole numbers on the outlines as given. Parts no longer than 16 m, strips together no
-// longer than 350 m. Where all strips have a length, what does not go is left out.
+// longer than 350 m. Where all strips have a length, what does not go is left out, and what goes is not laid any
+// shorter. A part tied to closed strips beside an open one is refused where bounds do not go there.
 // spent, if given: the share of the effort used up, 0 to 1, from the work done so far, in place of work / request.work. A
 // lay is then only as repeatable as that is.
 Lay lay_outlines(const Request& request, const std::function<double(std::int64_t)>& spent = {});
 
-// Work for lay_outlines that takes about 1, 10 and 60 seconds on two cores of 2020.
+// Work for lay_outlines that takes about 1, 10 and 60 seconds on two cores.
 inline constexpr std::int64_t kQuickWork = 10'000'000, kUsualWork = 100'000'000, kPatientWork = 600'000'000;
 
 // Largest empty axis-parallel rectangles of a strip of this width and length, biggest area first, each at least

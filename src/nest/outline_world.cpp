@@ -1,9 +1,8 @@
 #include "nest/outline_world.h"
 
 #include <algorithm>
-#include <cmath>
+#include <map>
 
-#include "nest/proof.h"
 
 namespace gownsheaf::nest {
 namespace {
@@ -20,37 +19,27 @@ class ShapeBook {
   int shape(const Ring& exact, const Ring& base, int turns) {
     const auto known = by_ring_.find(exact);
     if (known != by_ring_.end()) return known->second;
-    const auto cover = covers_.find(base);
-    const Ring& covered = cover != covers_.end() ? cover->second : covers_.emplace(base, simple_cover(base, kEnoughCorners)).first->second;
-    Shape s;
+    auto straight = straight_.find(base);
+    if (straight == straight_.end()) straight = straight_.emplace(base, prepared(base)).first;
+    if (straight->second.convex.empty()) return -1;
+    Shape s = straight->second;
+    for (int t = 0; t < turns; ++t) {  // by a quarter, within the exact outline's bounds
+      const int height = s.height;
+      const auto turn = [height](Corner& c) { c = {height - c.y, c.x}; };
+      for (Corner& c : s.cover) turn(c);
+      for (Ring& piece : s.convex) {
+        for (Corner& c : piece) turn(c);
+      }
+      for (Circle& c : s.circles) c = {height - c.y, c.x, c.r};
+      s.height = s.width;
+      s.width = height;
+    }
     s.outline = exact;
-    s.cover = covered;
-    for (Corner& c : s.cover) {  // turned with the base's bounds, which are the exact outline's
-      for (int t = 0; t < turns; ++t) c = {-c.y, c.x};
-    }
-    Corner least{0, 0};
-    for (Corner c : base) {
-      for (int t = 0; t < turns; ++t) c = {-c.y, c.x};
-      least = {std::min(least.x, c.x), std::min(least.y, c.y)};
-    }
-    for (Corner& c : s.cover) c = {c.x - least.x, c.y - least.y};
-    for (const Corner& c : exact) {
-      s.width = std::max(s.width, c.x);
-      s.height = std::max(s.height, c.y);
-    }
-    s.low = s.high = s.cover[0];
-    for (const Corner& c : s.cover) {
-      s.low = {std::min(s.low.x, c.x), std::min(s.low.y, c.y)};
-      s.high = {std::max(s.high.x, c.x), std::max(s.high.y, c.y)};
-    }
-    s.convex = convex_pieces(s.cover);
-    std::int64_t pieces_area = 0;
-    for (const Ring& piece : s.convex) pieces_area += twice_area(piece);
-    if (pieces_area != twice_area(s.cover)) return -1;
-    s.circles = circles_in(s.cover);
-    s.area = 0.5 * static_cast<double>(twice_area(s.cover));
-    s.hull_area = hull_area(s.cover);
-    s.diameter = diameter(s.cover);
+    bounds_of(s.cover, s.low, s.high);
+    s.convex_low.resize(s.convex.size());
+    s.convex_high.resize(s.convex.size());
+    for (std::size_t i = 0; i < s.convex.size(); ++i) bounds_of(s.convex[i], s.convex_low[i], s.convex_high[i]);
+    s.rows = rows_of(s, 0);
     const int at = static_cast<int>(shapes_.size());
     shapes_.push_back(std::move(s));
     by_ring_.emplace(exact, at);
@@ -66,9 +55,33 @@ class ShapeBook {
   }
 
  private:
+  static void bounds_of(const Ring& ring, Corner& low, Corner& high) {
+    low = high = ring[0];
+    for (const Corner& c : ring) {
+      low = {std::min(low.x, c.x), std::min(low.y, c.y)};
+      high = {std::max(high.x, c.x), std::max(high.y, c.y)};
+    }
+  }
+  static Shape prepared(const Ring& ring) {  // no convex pieces: it could not be cut up
+    Shape s;
+    Corner low, high;
+    bounds_of(ring, low, high);
+    s.width = high.x;
+    s.height = high.y;
+    s.cover = simple_cover(ring, kEnoughCorners);
+    s.convex = convex_pieces(s.cover);
+    std::int64_t pieces_area = 0;
+    for (const Ring& piece : s.convex) pieces_area += twice_area(piece);
+    if (pieces_area != twice_area(s.cover)) s.convex.clear();
+    s.circles = circles_in(s.cover);
+    s.area = 0.5 * static_cast<double>(twice_area(s.cover));
+    s.hull_area = hull_area(s.cover);
+    s.diameter = diameter(s.cover);
+    return s;
+  }
   std::vector<Shape>& shapes_;
   std::map<Ring, int> by_ring_;
-  std::map<Ring, Ring> covers_;
+  std::map<Ring, Shape> straight_;
 };
 
 bool may_lie_on(const Part& part, int strip) {
@@ -181,6 +194,8 @@ void prepare(const Request& request, Prepared& prepared) {
       s.width = x1 - x0;
       s.height = y1 - y0;
       s.high = {s.width, s.height};
+      s.convex_low = {s.low};
+      s.convex_high = {s.high};
       s.area = s.hull_area = static_cast<double>(s.width) * s.height;
       s.diameter = diameter(s.outline);
       s.obstacle = true;

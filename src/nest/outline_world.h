@@ -1,6 +1,5 @@
 // From a request to the world of a search, and from a lay found there back to a Lay. Internal to nest/.
 #pragma once
-#include <map>
 #include <string>
 
 #include "nest/hunt.h"
@@ -14,7 +13,6 @@ struct Prepared {
   World world;
   bool overflow = false;                     // the open strip is none of the request's: what lies there is left out
   std::vector<std::pair<int, int>> nowhere;  // part, copy: goes on no strip in any pose
-  int bound = 0;                             // of the open strip's length; 0 where there are others
   std::string unsupported;
 };
 void prepare(const Request& request, Prepared& prepared);
@@ -23,7 +21,7 @@ void prepare(const Request& request, Prepared& prepared);
 Found first_lay(const Request& request, const Prepared& prepared);
 
 // No overlap, everything inside its strip, its poses, lines and lattices.
-bool proven(const Request& request, const Prepared& prepared, const Found& found);
+bool proven(const Prepared& prepared, const Found& found);
 Length bound_of_outlines(const Request& request);
 
 }  // namespace gownsheaf::nest

@@ -17,23 +17,8 @@ std::size_t lowest(const Ring& ring) {
   return at;
 }
 
-// Circles as rows, filled up to fours with circles that count nothing.
-struct Rows { std::vector<float> x, y, r, weight; };
-
-Rows rows_of(const std::vector<Circle>& circles, double centre_x, double centre_y, double more) {
-  Rows rows;
-  for (std::size_t i = 0; i < (circles.size() + 3) / 4 * 4; ++i) {
-    const Circle& c = circles[std::min(i, circles.size() - 1)];
-    rows.x.push_back(static_cast<float>(c.x - centre_x));
-    rows.y.push_back(static_cast<float>(c.y - centre_y));
-    rows.r.push_back(static_cast<float>(c.r + more));
-    rows.weight.push_back(i < circles.size() ? 1.0F : 0.0F);
-  }
-  return rows;
-}
-
 // The sum over circle pairs of a's circles and b's at offset (dx, dy); four partial sums in a fixed order.
-double circle_sum(const Rows& a, std::size_t count_a, const Rows& b, float dx, float dy, float eps) {
+double circle_sum(const CircleRows& a, std::size_t count_a, const CircleRows& b, float dx, float dy, float eps) {
   float sums[4] = {0, 0, 0, 0};
 #ifdef __SSE2__
   const __m128 eps1 = _mm_set1_ps(eps), eps2 = _mm_set1_ps(eps * eps), twice = _mm_set1_ps(2 * eps);
@@ -67,7 +52,77 @@ double circle_sum(const Rows& a, std::size_t count_a, const Rows& b, float dx, f
   return static_cast<double>((sums[0] + sums[2]) + (sums[1] + sums[3]));
 }
 
+struct LossAtNodes {
+  LossAtNodes(const TableFrame& frame, const Shape& a_, const CircleRows& rows_a_, const Shape& b_, const CircleRows& rows_b_)
+      : f(frame), a(a_), b(b_), rows_a(rows_a_), rows_b(rows_b_), eps(0.01 * std::max(a_.diameter, b_.diameter)),
+        scale(std::sqrt(std::sqrt(a_.hull_area * b_.hull_area))) {}
+  float operator()(int i, int j) const {
+    const float dx = static_cast<float>(f.x0 + i / f.per_x + b.width / 2.0 - a.width / 2.0);
+    const float dy = static_cast<float>(f.y0 + j / f.per_y + b.height / 2.0 - a.height / 2.0);
+    const double sum = 3.141592653589793 * circle_sum(rows_a, a.circles.size(), rows_b, dx, dy, static_cast<float>(eps));
+    return static_cast<float>(std::sqrt(sum + eps * eps) * scale * 1e-9);
+  }
+  const TableFrame& f;
+  const Shape &a, &b;
+  const CircleRows &rows_a, &rows_b;
+  double eps, scale;
+};
+
+bool side_apart(const Ring& a, const Ring& b, std::int64_t dx, std::int64_t dy) {  // some edge of a has all of b beyond it
+  for (std::size_t i = 0, j = a.size() - 1; i < a.size(); j = i++) {
+    const std::int64_t ux = static_cast<std::int64_t>(a[i].x) - a[j].x, uy = static_cast<std::int64_t>(a[i].y) - a[j].y;
+    const std::int64_t most = ux * (a[j].y - dy) - uy * (a[j].x - dx);
+    bool beyond = true;
+    for (std::size_t k = 0; k < b.size() && beyond; ++k) beyond = ux * b[k].y - uy * b[k].x <= most;
+    if (beyond) return true;
+  }
+  return false;
+}
+
+bool overlap_at(const Shape& a, const Shape& b, int dx, int dy) {
+  for (std::size_t p = 0; p < a.convex.size(); ++p) {
+    const Corner low{a.convex_low[p].x - dx, a.convex_low[p].y - dy}, high{a.convex_high[p].x - dx, a.convex_high[p].y - dy};
+    if (low.x >= b.high.x || high.x <= b.low.x || low.y >= b.high.y || high.y <= b.low.y) continue;
+    for (std::size_t q = 0; q < b.convex.size(); ++q) {
+      if (low.x >= b.convex_high[q].x || high.x <= b.convex_low[q].x || low.y >= b.convex_high[q].y || high.y <= b.convex_low[q].y) continue;
+      if (!side_apart(a.convex[p], b.convex[q], dx, dy) && !side_apart(b.convex[q], a.convex[p], -static_cast<std::int64_t>(dx), -static_cast<std::int64_t>(dy))) return true;
+    }
+  }
+  return false;
+}
+
 }  // namespace
+
+CircleRows rows_of(const Shape& shape, double more) {
+  CircleRows rows;
+  const std::vector<Circle>& circles = shape.circles;
+  for (std::size_t i = 0; i < (circles.size() + 3) / 4 * 4; ++i) {
+    const Circle& c = circles[std::min(i, circles.size() - 1)];
+    rows.x.push_back(static_cast<float>(c.x - shape.width / 2.0));
+    rows.y.push_back(static_cast<float>(c.y - shape.height / 2.0));
+    rows.r.push_back(static_cast<float>(c.r + more));
+    rows.weight.push_back(i < circles.size() ? 1.0F : 0.0F);
+  }
+  return rows;
+}
+
+TableFrame::TableFrame(const Shape& a, const Shape& b, int gap, int cells)
+    : n(cells), x0(a.low.x - b.high.x - gap), y0(a.low.y - b.high.y - gap), width(a.high.x - b.low.x + gap - x0),
+      height(a.high.y - b.low.y + gap - y0), per_x(static_cast<double>(n) / width), per_y(static_cast<double>(n) / height) {}
+
+double loss_without_table(const Shape& a, const Shape& b, int cells, int dx, int dy) {
+  const TableFrame f(a, b, 0, cells);
+  const std::int64_t u = static_cast<std::int64_t>(dx) - f.x0, v = static_cast<std::int64_t>(dy) - f.y0;
+  if (u <= 0 || v <= 0 || u >= f.width || v >= f.height || !overlap_at(a, b, dx, dy)) return 0;
+  const double fu = static_cast<double>(u) * f.per_x, fv = static_cast<double>(v) * f.per_y;
+  const int i = static_cast<int>(fu), j = static_cast<int>(fv);
+  const LossAtNodes at(f, a, a.rows, b, b.rows);
+  const float n0 = at(i, j), n1 = at(i + 1, j), n2 = at(i, j + 1), n3 = at(i + 1, j + 1);
+  const double x = fu - i, y = fv - j;
+  const double low = n0 + x * (n1 - n0);
+  const double high = n2 + x * (n3 - n2);
+  return low + y * (high - low);
+}
 
 Ring turned_half(const Ring& ring) {
   Ring out = ring;
@@ -148,8 +203,8 @@ class TableMaker {
   void visit(int i, int j, int size, int depth) {
     // A tick more on every side: which cell a place falls into is rounded.
     const double xl = i / t_.per_x_ - 1, xh = (i + size) / t_.per_x_ + 1, yl = j / t_.per_y_ - 1, yh = (j + size) / t_.per_y_ + 1;
-    const Kept& from = kept_[depth];
-    Kept& to = kept_[depth + 1];
+    const Kept& from = kept_[static_cast<std::size_t>(depth)];
+    Kept& to = kept_[static_cast<std::size_t>(depth) + 1];
     to.ids.clear();
     to.ends.clear();
     int begin = 0;
@@ -284,12 +339,13 @@ class TableMaker {
 };
 
 PairTable::PairTable(const Shape& a, const Shape& b, int gap, int cells) : n_(cells) {
-  x0_ = a.low.x - b.high.x - gap;
-  y0_ = a.low.y - b.high.y - gap;
-  width_ = a.high.x - b.low.x + gap - x0_;
-  height_ = a.high.y - b.low.y + gap - y0_;
-  per_x_ = static_cast<double>(n_) / width_;
-  per_y_ = static_cast<double>(n_) / height_;
+  const TableFrame f(a, b, gap, cells);
+  x0_ = f.x0;
+  y0_ = f.y0;
+  width_ = f.width;
+  height_ = f.height;
+  per_x_ = f.per_x;
+  per_y_ = f.per_y;
   cells_.assign(static_cast<std::size_t>(n_) * static_cast<std::size_t>(n_), 0);
   TableMaker(*this, a, b, gap);
   work_out_losses(a, b, gap);
@@ -304,18 +360,13 @@ void PairTable::work_out_losses(const Shape& a, const Shape& b, int gap) {
       for (const int k : {0, 1, nodes, nodes + 1}) wanted[static_cast<std::size_t>(j * nodes + i + k)] = true;
     }
   }
-  const double eps = 0.01 * std::max(a.diameter, b.diameter);
-  const double scale = std::sqrt(std::sqrt(a.hull_area * b.hull_area));
-  const double ax = a.width / 2.0, ay = a.height / 2.0, bx = b.width / 2.0, by = b.height / 2.0;
-  const Rows rows_a = rows_of(a.circles, ax, ay, gap / 2.0), rows_b = rows_of(b.circles, bx, by, gap / 2.0);
+  const TableFrame frame(a, b, gap, n_);
+  const CircleRows rows_a = rows_of(a, gap / 2.0), rows_b = rows_of(b, gap / 2.0);
+  const LossAtNodes at(frame, a, rows_a, b, rows_b);
   nodes_.assign(static_cast<std::size_t>(nodes * nodes), 0.0F);
   for (int j = 0; j < nodes; ++j) {
     for (int i = 0; i < nodes; ++i) {
-      const std::size_t k = static_cast<std::size_t>(j * nodes + i);
-      if (!wanted[k]) continue;
-      const float dx = static_cast<float>(x0_ + i / per_x_ + bx - ax), dy = static_cast<float>(y0_ + j / per_y_ + by - ay);
-      const double sum = 3.141592653589793 * circle_sum(rows_a, a.circles.size(), rows_b, dx, dy, static_cast<float>(eps));
-      nodes_[k] = static_cast<float>(std::sqrt(sum + eps * eps) * scale * 1e-9);
+      if (wanted[static_cast<std::size_t>(j * nodes + i)]) nodes_[static_cast<std::size_t>(j * nodes + i)] = at(i, j);
     }
   }
 }

@@ -10,6 +10,19 @@
 
 namespace gownsheaf::nest {
 
+// The offsets at which two shapes' bounds meet, cut into cells.
+struct TableFrame {
+  TableFrame(const Shape& a, const Shape& b, int gap, int cells);
+  int n, x0, y0, width, height;  // offsets that matter: x0 < dx < x0 + width
+  double per_x, per_y;           // cells per tick
+};
+
+CircleRows rows_of(const Shape& shape, double more);
+
+// What a table of no gap would say, worked out for this offset alone: the same to the last bit, but slower. For pairs that
+// are asked for too seldom to be worth a table.
+double loss_without_table(const Shape& a, const Shape& b, int cells, int dx, int dy);
+
 class PairTable {
  public:
   static constexpr int kFine = 32, kCoarse = 16;  // cells along each side

@@ -33,6 +33,9 @@ std::string unsupported(const Request& r) {
   for (const Part& part : r.parts) {
     if (!is_rectangle(part.outline)) return "an outline that is not a rectangle";
     if (part.poses.empty()) return "a part without an allowed pose";
+    for (const Pose& pose : part.poses) {
+      if (pose.millidegrees != 0) return "a turn that is not a quarter turn";
+    }
     if (part.copies < 0) return "a negative number of copies";
     if (part.lattice && part.lattice->step <= Length()) return "a lattice whose step is not above nothing";
     for (const int strip : part.strips) {

@@ -36,6 +36,7 @@ Separation::Separation(const World& world, std::uint64_t seed) : world_(world), 
   n_ = static_cast<int>(world.items.size());
   all_ = n_ + static_cast<int>(world.obstacles.size());
   stride_ = all_;
+  trial_cost_ = world.many_tables() ? 10 : 1 + all_ / 64;
   for (const Item& item : world.items) kind_of_.push_back(item.kind);
   places_.resize(static_cast<std::size_t>(all_));
   laid_.assign(static_cast<std::size_t>(all_), true);
@@ -241,7 +242,7 @@ void Separation::descend(int item, Trial& trial, double first, double last) {
       axis = dice_.below(4);
     }
   }
-  work_ += tries;
+  work_ += tries * trial_cost_;
 }
 
 Separation::Trial Separation::find(int item) {
@@ -251,7 +252,7 @@ Separation::Trial Separation::find(int item) {
   int count = 0;
   const Place& now = places_[static_cast<std::size_t>(item)];
   kept[count++] = {value_at(now.shape, now.x, now.y, kNone), now};
-  ++work_;
+  work_ += trial_cost_;
   if (kept[0].value == 0 && range_of(k, now.shape, now.region) != nullptr) return kept[0];
   const auto same = [&](const Place& a, const Place& b) {
     if (a.shape != b.shape || a.region != b.region) return false;
@@ -263,7 +264,7 @@ Separation::Trial Separation::find(int item) {
     const Place p = t < kNear ? near_by(item) : anywhere(k);
     const double bound = count == kKept ? kept[kKept - 1].value : kNone;
     const double value = value_at(p.shape, p.x, p.y, bound);
-    ++work_;
+    work_ += trial_cost_;
     if (value >= bound) continue;
     int at = count;
     for (int i = 0; i < count; ++i) {
@@ -373,61 +374,6 @@ void Separation::sweep() {
       weight_[static_cast<std::size_t>(j) * static_cast<std::size_t>(stride_) + static_cast<std::size_t>(i)] = w;
     }
   }
-}
-
-void Separation::kick() {
-  const auto shape_of = [&](int i) -> const Shape& { return world_.shapes[static_cast<std::size_t>(places_[static_cast<std::size_t>(i)].shape)]; };
-  const int a = large_[static_cast<std::size_t>(dice_.below(static_cast<int>(large_.size())))];
-  std::vector<int> partners;
-  for (const int i : large_) {
-    const double r = shape_of(i).area / shape_of(a).area, d = shape_of(i).diameter / shape_of(a).diameter;
-    if (r < 0.99 || r > 1.01 || d < 0.99 || d > 1.01) partners.push_back(i);
-  }
-  if (partners.empty()) {
-    move(a, anywhere(kind_of_[static_cast<std::size_t>(a)]));
-    refresh_all();
-    return;
-  }
-  const int b = partners[static_cast<std::size_t>(dice_.below(static_cast<int>(partners.size())))];
-  const Place old_a = places_[static_cast<std::size_t>(a)], old_b = places_[static_cast<std::size_t>(b)];
-  // Put i with its middle where the other's was; items whose middle it covers go to the matching spot in the hole.
-  const auto put = [&](int i, const Place& there, const Shape& other) {
-    const int k = kind_of_[static_cast<std::size_t>(i)];
-    const Place now = places_[static_cast<std::size_t>(i)];
-    const Range* range = range_of(k, now.shape, there.region);
-    if (range == nullptr) {
-      places_[static_cast<std::size_t>(i)] = anywhere(k);
-      return;
-    }
-    const Shape& own = world_.shapes[static_cast<std::size_t>(now.shape)];
-    const double x = there.x + (other.width - own.width) / 2.0, y = there.y + (other.height - own.height) / 2.0;
-    places_[static_cast<std::size_t>(i)] = {allowed_x(world_.kinds[static_cast<std::size_t>(k)], *range, x),
-                                            static_cast<int>(std::clamp<double>(y, range->y0, range->y1)), now.shape, there.region};
-  };
-  const Shape &sa = shape_of(a), &sb = shape_of(b);
-  put(a, old_b, sb);
-  put(b, old_a, sa);
-  const bool a_larger = sa.hull_area > sb.hull_area;
-  const int larger = a_larger ? a : b;
-  const Place hole = a_larger ? old_a : old_b, now = places_[static_cast<std::size_t>(larger)];
-  for (int i = 0; i < n_; ++i) {
-    if (i == a || i == b) continue;
-    Place& p = places_[static_cast<std::size_t>(i)];
-    if (p.region != now.region) continue;
-    const Shape& s = shape_of(i);
-    const Circle& middle = s.circles[0];
-    const double mx = p.x + middle.x - now.x, my = p.y + middle.y - now.y;
-    const Shape& big = shape_of(larger);
-    bool covered = false;
-    for (const Circle& c : big.circles) covered = covered || (mx - c.x) * (mx - c.x) + (my - c.y) * (my - c.y) < c.r * c.r;
-    if (!covered) continue;
-    const int k = kind_of_[static_cast<std::size_t>(i)];
-    const Range* range = range_of(k, p.shape, hole.region);
-    if (range == nullptr) continue;
-    p = {allowed_x(world_.kinds[static_cast<std::size_t>(k)], *range, static_cast<double>(p.x) - now.x + hole.x),
-         static_cast<int>(std::clamp<double>(static_cast<double>(p.y) - now.y + hole.y, range->y0, range->y1)), p.shape, hole.region};
-  }
-  refresh_all();
 }
 
 }  // namespace gownsheaf::nest

@@ -54,7 +54,7 @@ class Separation {
   std::vector<std::vector<Range>> ranges_;   // of each kind
   std::vector<std::vector<double>> chance_;  // running sums, where there is more than one strip
   double total_ = 0;
-  std::int64_t work_ = 0;
+  std::int64_t work_ = 0, trial_cost_ = 1;   // a trial among many parts counts for more
   std::vector<int> large_;
   // The others, as the item being moved sees them: four to a step.
   int moving_ = 0, others_ = 0;

@@ -14,11 +14,16 @@ struct Corner { int x = 0, y = 0; friend auto operator<=>(const Corner&, const C
 using Ring = std::vector<Corner>;  // anticlockwise, no three corners in one line, nowhere touching itself
 struct Circle { double x = 0, y = 0, r = 0; };
 
+// Circles as rows, filled up to fours with circles that count nothing; from the middle of the exact outline's bounds.
+struct CircleRows { std::vector<float> x, y, r, weight; };
+
 struct Shape {
   Ring outline;                 // exact
   Ring cover;                   // contains the outline; the same when that has few corners
   std::vector<Ring> convex;     // the cover in convex pieces, any two sharing no more than edges
+  std::vector<Corner> convex_low, convex_high;  // their bounds
   std::vector<Circle> circles;  // inside the cover, apart, greatest first
+  CircleRows rows;
   int width = 0, height = 0;    // of the exact outline: from 0 to width, 0 to height
   Corner low, high;             // bounds of the cover
   double area = 0, hull_area = 0, diameter = 0;  // of the cover

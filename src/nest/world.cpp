@@ -6,7 +6,9 @@
 namespace gownsheaf::nest {
 namespace {
 
-constexpr int kManyTables = 3000;  // beyond it they are coarse: memory, and time to make them
+constexpr int kManyTables = 3000;  // beyond it they are coarse, for memory, and made late, for time
+constexpr int kOften = 500;
+constexpr int kMostTables = 9000;
 
 }  // namespace
 
@@ -38,10 +40,24 @@ void World::prepare() {
       refs_[index(a, b)] = best;
     }
   }
-  if (slots > kManyTables) cells_ = PairTable::kCoarse;
+  if (slots > kManyTables) {
+    cells_ = PairTable::kCoarse;
+    asked_ = std::vector<std::atomic<int>>(static_cast<std::size_t>(slots));
+  }
   slots_ = std::vector<std::atomic<const PairTable*>>(static_cast<std::size_t>(slots));
   tables_.resize(static_cast<std::size_t>(slots));
   for (std::size_t i = 0; i < refs_.size(); ++i) refs_[i].slot = &slots_[static_cast<std::size_t>(slot[i])];
+}
+
+double World::first_loss(const Ref& ref, int x, int y) const {
+  if (!asked_.empty()) {
+    const Shape &a = shapes[static_cast<std::size_t>(ref.a)], &b = shapes[static_cast<std::size_t>(ref.b)];
+    if (gap_of(ref.a, ref.b) == 0) {
+      const int times = asked_[static_cast<std::size_t>(ref.slot - slots_.data())].fetch_add(1, std::memory_order_relaxed);
+      if (times < kOften || made_.load(std::memory_order_relaxed) >= kMostTables) return loss_without_table(a, b, cells_, x, y);
+    }
+  }
+  return make(ref)->loss(x, y);
 }
 
 const PairTable* World::make(const Ref& ref) const {
@@ -52,6 +68,7 @@ const PairTable* World::make(const Ref& ref) const {
   if (made != nullptr) return made;
   std::unique_ptr<PairTable>& kept = tables_[static_cast<std::size_t>(ref.slot - slots_.data())];
   kept = std::move(table);
+  made_.fetch_add(1, std::memory_order_relaxed);
   ref.slot->store(kept.get(), std::memory_order_release);
   return kept.get();
 }

@@ -44,25 +44,29 @@ class World {
 
   void prepare();  // after all of the above are there
   int open_region() const { return static_cast<int>(regions.size()) - 1; }
+  bool many_tables() const { return !asked_.empty(); }
   int gap_of(int a, int b) const { return shapes[static_cast<std::size_t>(a)].obstacle || shapes[static_cast<std::size_t>(b)].obstacle ? 0 : gap; }
-  // How bad it is when b lies at this offset from a; 0 = not at all. Tables are made when first asked for; which thread
-  // makes one makes no difference to it.
+  // How bad it is when b lies at this offset from a; 0 = not at all. Tables are made when asked for, where they would be
+  // many, after being asked for often; that makes no difference to the answer.
   double loss(int a, int b, int dx, int dy) const {
     const Ref& ref = refs_[static_cast<std::size_t>(a) * shapes.size() + static_cast<std::size_t>(b)];
     const PairTable* table = ref.slot->load(std::memory_order_acquire);
-    if (table == nullptr) table = make(ref);
-    return table->loss(ref.x + ref.c * dx - ref.s * dy, ref.y + ref.s * dx + ref.c * dy);
+    const int x = ref.x + ref.c * dx - ref.s * dy, y = ref.y + ref.s * dx + ref.c * dy;
+    return table != nullptr ? table->loss(x, y) : first_loss(ref, x, y);
   }
   // The least length of the open strip in which every kind has a way to lie somewhere.
   int least_length() const;
 
  private:
   struct Ref { std::atomic<const PairTable*>* slot; int a, b, c, s, x, y; };  // the table's offset: turned by c, s, then + x, y
+  double first_loss(const Ref& ref, int x, int y) const;
   const PairTable* make(const Ref& ref) const;
   std::vector<Ref> refs_;
   int cells_ = PairTable::kFine;
   mutable std::vector<std::atomic<const PairTable*>> slots_;
   mutable std::vector<std::unique_ptr<PairTable>> tables_;
+  mutable std::vector<std::atomic<int>> asked_;  // where tables are many, how often each was wanted
+  mutable std::atomic<int> made_{0};
   mutable std::mutex making_;
 };
 
