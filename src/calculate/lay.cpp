@@ -8,6 +8,7 @@
 #include "calculate/width_chart.h"
 #include "calculate/yardage.h"
 #include "diagnostics/message.h"
+#include "geometry/region.h"
 
 namespace gownsheaf {
 namespace {
@@ -144,13 +145,16 @@ class ClothLay {
     NewFigure bound = figure("bound");
     bound.is(plan_.bound);
     from_cuts(bound);
-    bound.working("no lay can be shorter", "the most of: area / usable width; the longest piece; pieces too wide to lie side by side, end to end",
+    bound.working("no lay can be shorter",
+                  any_outline() && work_.outlines > 0 ? "the most of: area of the outlines / usable width; the longest piece"
+                                                      : "the most of: area / usable width; the longest piece; pieces too wide to lie side by side, end to end",
                   bound_in_words()).add();
     return true;
   }
 
   // The three sums that the bound is the most of.
   std::string bound_in_words() const {
+    const bool as_drawn = any_outline() && work_.outlines > 0;
     Area area;
     Length longest, stacked;
     for (const Cut& cut : cuts_) {
@@ -158,11 +162,13 @@ class ClothLay {
       const Length across = cut.piece.full_width ? usable_ : cut.piece.across;
       const Length least_along = cut.may_turn ? std::min(cut.takes, across) : cut.takes;
       const Length least_across = cut.may_turn ? std::min(cut.takes, across) : across;
-      area += Area::of(cut.takes, across) * cut.piece.copies;
+      const Area ring = as_drawn && !cut.piece.outline.empty() ? gownsheaf::area(cut.piece.outline) : Area::of(cut.takes, across);
+      area += (ring < Area{} ? Area{} - ring : ring) * cut.piece.copies;
       longest = std::max(longest, least_along);
       if (2 * least_across > usable_) stacked += cut.piece.copies * least_along;
     }
-    return worked(area.over(usable_, Rounding::up), in_) + "; " + worked(longest, in_) + "; " + worked(stacked, in_);
+    const std::string first_two = worked(area.over(usable_, Rounding::up), in_) + "; " + worked(longest, in_);
+    return as_drawn ? first_two : first_two + "; " + worked(stacked, in_);
   }
 
   std::string lay_in_words() const {

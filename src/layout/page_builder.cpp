@@ -9,6 +9,7 @@ namespace {
 
 constexpr Length kBetweenSheets = Length::points(16);
 constexpr double kBarFrom = 14, kBarWide = 4;  // left of the live area
+constexpr std::size_t kMostPages = 4;          // of a sheet that is set again: of a long one a page more is little
 constexpr double kFewLines = 0.4;              // of a page: what is worth setting tight to save
 
 // Everything that stands above `cut`, and the rest moved up by it.
@@ -191,7 +192,7 @@ Setting PageBuilder::add_best(const Sheet& sheet) {
   const std::size_t loose = pages_.size() - pages;
   const double last = (place_.y - top_).in_points() / (bottom_ - top_).in_points();
   // A sheet that shares a page is whole on it.
-  if (loose < 2 || (last > kFewLines && sheet.shorter.empty())) return best;
+  if (loose < 2 || loose > kMostPages || (last > kFewLines && sheet.shorter.empty())) return best;
   for (std::size_t k = 0; k <= sheet.shorter.size(); ++k) {
     for (const Closeness close : {Closeness::usual, Closeness::tight, Closeness::condensed}) {
       if (k == 0 && close == Closeness::usual) continue;

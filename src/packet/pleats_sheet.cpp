@@ -57,13 +57,13 @@ Text ends(const PleatPlan& plan, const FigureText& text) {
   return out;
 }
 
-Sheet folded_sheet(const PacketInput& input, const PleatPlan& plan) {
+Sheet folded_sheet(const PacketInput& input, const PleatPlan& plan, bool flat_drawn) {
   const FigureText text = figure_text_of(input);
   const std::string key = "pleats/" + plan.run;
   Sheet sheet;
   sheet.section = Section::pleats;
   sheet.answer = answer(plan, key, text);
-  sheet.blocks.push_back(block(draw_flat_run(plan, text, input.typesetter), true));
+  if (flat_drawn) sheet.blocks.push_back(block(draw_flat_run(plan, text, input.typesetter), true));
   sheet.blocks.push_back(block(draw_folded_run(plan, text, input.typesetter)));
 
   const std::string from = plan.measured_from.empty() ? "the start of the run" : plan.measured_from;
@@ -140,7 +140,11 @@ void add_landings(Sheet& sheet, const PleatPlan& plan, const FigureText& text, b
 }
 
 Sheet pleats_sheet(const PacketInput& input, const PleatPlan& plan) {
-  return plan.marks.empty() ? gathered_sheet(input, plan) : folded_sheet(input, plan);
+  if (plan.marks.empty()) return gathered_sheet(input, plan);
+  Sheet sheet = folded_sheet(input, plan, true);
+  // The wall does without the flat run when that saves a page: the table has its marks.
+  if (pinned_up(input)) sheet.shorter.push_back([input, &plan] { return folded_sheet(input, plan, false).blocks; });
+  return sheet;
 }
 
 }  // namespace gownsheaf
