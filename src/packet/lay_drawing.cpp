@@ -272,10 +272,11 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
     items.push_back(grey);
     Label label;
     label.text = condensed("bad place");
-    label.at = {box.x + box.width.times(1, 2), box.y + box.height.times(1, 2)};
-    label.across = Label::Across::middle;
-    label.up = Label::Up::middle;
     label.size = typesetter.scale().smallest;
+    const bool inside = typesetter.width(label.text, label.size) + pt(6) <= box.width && pt(label.size + 4) <= box.height;
+    label.at = {inside ? box.x + box.width.times(1, 2) : box.right() + pt(4), box.y + box.height.times(1, 2)};
+    label.across = inside ? Label::Across::middle : Label::Across::left;
+    label.up = Label::Up::middle;
     label.on_white = true;
     labels.in_order.push_back(label);
   }
