@@ -199,7 +199,7 @@ class CutList {
     const bool covers = to_cover(project_, piece, cloth).has_value();
     const std::string seen = capital(piece.named.name) + " is " + worked(c.across, in_) + " across; " + worked(usable, in_) +
                              " of " + name + " can be used";
-    if (covers || (piece.may_be_pieced.known() && *piece.may_be_pieced)) {
+    if (!piece.drawn && (covers || (piece.may_be_pieced.known() && *piece.may_be_pieced))) {
       const auto panel = piece_panel(panel_of(project_, piece, c.across, usable, c.seam));
       const bool joins_allowed = panel && (!piece.joining.joins || static_cast<std::int64_t>(panel->joins.size()) <= *piece.joining.joins);
       if (joins_allowed) {
@@ -220,7 +220,8 @@ class CutList {
     const std::string turn = grain == Grain::across ? "along" : "across";
     const bool sure = cloth.width.origin == Origin::written;
     say(sure ? Severity::error : Severity::hold, "wider-than-cloth", piece, piece.width.at, seen + ".",
-        turned_fits ? "turn it: `grain: " + turn + "`, or `may be pieced: yes`" : "`may be pieced: yes`, or a wider cloth");
+        piece.drawn ? (turned_fits ? "turn it: `grain: " + turn + "`, or draw it in parts" : "draw it in parts, or a wider cloth")
+        : turned_fits ? "turn it: `grain: " + turn + "`, or `may be pieced: yes`" : "`may be pieced: yes`, or a wider cloth");
     return {std::move(cut)};
   }
 

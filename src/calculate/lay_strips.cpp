@@ -89,7 +89,7 @@ std::vector<LaidStrip> shelf(const Cloth& cloth) {
   for (const Remnant& r : cloth.remnants) {
     const auto along = [&](Length l, Rounding way) { return l.times(s.d - s.n, s.d, way); };
     LaidStrip strip = strip_of(cloth, "remnant " + r.named.name, after_shrinking_across(cloth, r.width), along(r.length, Rounding::down));
-    for (const Box& bad : r.bad_places) {  // across as it lay: it shrinks towards the selvage that was measured from, or less
+    for (const Box& bad : r.bad_places) {  // rather too large: across it reaches from where it has shrunk to, to where it lay
       const Length x = along(bad.x, Rounding::down), low = after_shrinking_across(cloth, bad.y);
       strip.bad_places.push_back({x, low, along(bad.right(), Rounding::up) - x, bad.bottom() - low});
     }
@@ -122,7 +122,8 @@ LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>
     const bool full = cut.piece.full_width;
     const Length across = full ? breadth_usable : cut.piece.across;
     nest::Part part;
-    const bool as_drawn = !cut.piece.outline.empty() && work.outlines > 0;
+    // Cloth that is taken besides, for a repeat, is no part of the outline: then its box is laid, that much longer.
+    const bool as_drawn = !cut.piece.outline.empty() && work.outlines > 0 && cut.takes == cut.piece.along;
     any_outline = any_outline || as_drawn;
     part.outline = as_drawn ? cut.piece.outline : rectangle(cut.takes, across);
     part.copies = static_cast<int>(these.size());
@@ -162,7 +163,7 @@ LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>
       piece.at = {p.at.x, p.at.y + strip.selvage, cut.piece.along, cut.piece.across};
       if (piece.turned) std::swap(piece.at.width, piece.at.height);
       if (!cut.piece.outline.empty()) {
-        piece.left_hand = p.pose.mirrored;
+        piece.mirrored = p.pose.mirrored;
         piece.top_at_right = p.pose.quarter_turns == (p.pose.mirrored ? 0 : 2);
         piece.outline = moved_to(nest::posed(cut.piece.outline, p.pose), piece.at.x, piece.at.y);
       }

@@ -110,6 +110,9 @@ std::optional<DrawnPiece> drawn_piece(const DrawnAsked& asked, Drawings& drawing
   const auto lines = cut_and_seam(*picked, asked.is_cut_line ? OutlineIs::cut_line : OutlineIs::seam_line,
                                   {*piece.seam_allowance, no_hem ? *piece.seam_allowance : *piece.hem}, asked.at, diag);
   if (!lines) return std::nullopt;
+  if (lines->hem_guessed)
+    diag.add(message({piece.named.name, "pieces", "cutting list"}, Severity::warning, "hem-guessed", asked.at,
+                     "No line of the drawing of " + piece.named.name + " is its hem: its lowest side is taken.", "a line of class `hem` along the edge that is hemmed"));
   Polygon cut = lines->cut;
   if (piece.on_fold.known() && *piece.on_fold) {
     const PickedMark* fold = mark_of(*picked, MarkKind::fold);

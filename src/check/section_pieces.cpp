@@ -163,7 +163,7 @@ void fill_joining(const Filling& file, const Item& item, Piece& piece) {
 void fill_outline(const Filling& file, const Item& item, Piece& piece) {
   const Entry* outline = item.at("outline");
   if (outline == nullptr || outline->kind != Entry::Kind::text || file.drawings == nullptr) return;
-  for (const char* given : {"finished width", "finished length", "cut width", "cut length"})
+  for (const char* given : {"finished width", "finished length", "cut width", "cut length", "lining longer by"})
     if (const Entry* size = item.at(given))
       report(file, {"pieces", piece.named.name}, Severity::error, "cut-or-finished", size->key_at,
              capital(piece.named.name) + " has an outline and `" + given + "`: its size is the outline's.", "take one of the two out");

@@ -40,7 +40,7 @@ struct LaidPiece {
   int copy = 1;
   Box at;                           // of the outline where there is one
   bool turned = false;
-  bool top_at_right = false, left_hand = false;  // turned end for end; mirrored
+  bool top_at_right = false, mirrored = false;  // turned end for end; the other hand of a pair
   Polygon outline = {};             // in the cloth's places; empty: the box
 };
 

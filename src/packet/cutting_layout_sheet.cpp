@@ -137,7 +137,7 @@ Table placing_table(const LayPlan& plan, const std::vector<const LaidStrip*>& st
       row.cells.push_back({text.cell(key + "/from end", true)});
       row.cells.push_back({text.cell(key + "/from selvage", true)});
       const bool drawn = !laid.outline.empty();
-      const Text lies = condensed(std::string(drawn && laid.top_at_right ? ", top to the right" : "") + (drawn && laid.left_hand ? ", other hand" : ""));
+      const Text lies = condensed(std::string(drawn && laid.top_at_right ? ", top to the right" : "") + (drawn && laid.mirrored ? ", other hand" : ""));
       row.cells.push_back({laid.turned ? text.sizes(cut + "/cut length", cut + "/cut width") + condensed(", turned")
                                        : text.sizes(cut + "/cut width", cut + "/cut length") + lies});
       table.rows.push_back(row);

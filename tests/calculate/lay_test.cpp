@@ -89,7 +89,7 @@ TEST_CASE("gores lie head to foot where they may, and side by side where the clo
     for (const LaidPiece& laid : strip.placed) {
       CHECK(laid.outline.size() == 4);
       CHECK(bounds(laid.outline) == laid.at);
-      CHECK_FALSE(laid.left_hand);
+      CHECK_FALSE(laid.mirrored);
     }
   }
 }
@@ -114,7 +114,7 @@ TEST_CASE("of a pair one lies mirrored, also under a nap; a gap and a bad place 
   REQUIRE(g.lay("wool").on_bought.size() == 1);
   const LaidStrip& strip = g.lay("wool").on_bought.front();
   REQUIRE(strip.placed.size() == 2);
-  CHECK(strip.placed[0].left_hand != strip.placed[1].left_hand);
+  CHECK(strip.placed[0].mirrored != strip.placed[1].mirrored);
   REQUIRE(strip.bad_places.size() == 1);
   for (const LaidPiece& laid : strip.placed) {
     CHECK_FALSE(laid.top_at_right);
