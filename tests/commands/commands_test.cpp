@@ -4,32 +4,18 @@
 
 #include "support/catch.h"
 #include "support/golden.h"
-#include "support/run.h"
+#include "support/program.h"
 
 namespace fs = std::filesystem;
+using gownsheaf_test::fresh_folder;
+using gownsheaf_test::in;
+using gownsheaf_test::kProgram;
+using gownsheaf_test::kTop;
 using gownsheaf_test::run;
 using gownsheaf_test::slurp;
 
-namespace {
-
-const std::string kTop = GOWNSHEAF_SOURCE_DIR;
-const std::string kProgram = "'" + std::string(GOWNSHEAF_BINARY_DIR) + "/gownsheaf'";
-
-fs::path fresh_folder(const std::string& name) {
-  const fs::path folder = fs::path(GOWNSHEAF_BINARY_DIR) / "tests" / ("commands-" + name);
-  fs::remove_all(folder);
-  fs::create_directories(folder);
-  return folder;
-}
-
-gownsheaf_test::Ran in(const fs::path& folder, const std::string& arguments) {
-  return run("cd '" + folder.string() + "' && " + kProgram + " " + arguments + " 2>&1");
-}
-
-}  // namespace
-
 TEST_CASE("start writes a project for each garment that checks without errors and makes a packet", "[commands]") {
-  const fs::path folder = fresh_folder("start");
+  const fs::path folder = fresh_folder("commands-start");
   for (const std::string garment : {"dress", "bodice", "skirt", "petticoat"}) {
     CAPTURE(garment);
     CHECK(in(folder, "start " + garment + ".yaml --garment " + garment).code == 0);
@@ -44,7 +30,7 @@ TEST_CASE("start writes a project for each garment that checks without errors an
 }
 
 TEST_CASE("start never writes over a file", "[commands]") {
-  const fs::path folder = fresh_folder("start-twice");
+  const fs::path folder = fresh_folder("commands-start-twice");
   std::ofstream(folder / "mine.yaml") << "mine\n";
   const auto ran = in(folder, "start mine.yaml --garment skirt");
   CHECK(ran.code == 2);
@@ -52,7 +38,7 @@ TEST_CASE("start never writes over a file", "[commands]") {
 }
 
 TEST_CASE("a failed run leaves the old packet as it was and exits with 1", "[commands]") {
-  const fs::path folder = fresh_folder("failed");
+  const fs::path folder = fresh_folder("commands-failed");
   REQUIRE(in(folder, "start skirt.yaml --garment skirt").code == 0);
   REQUIRE(in(folder, "packet skirt.yaml").code == 0);
   const std::string before = slurp((folder / "skirt.pdf").string());
@@ -66,7 +52,7 @@ TEST_CASE("a failed run leaves the old packet as it was and exits with 1", "[com
 }
 
 TEST_CASE("wrong use exits with 2, a file that cannot be read or written with 3", "[commands]") {
-  const fs::path folder = fresh_folder("codes");
+  const fs::path folder = fresh_folder("commands-codes");
   REQUIRE(in(folder, "start skirt.yaml --garment skirt").code == 0);
   CHECK(in(folder, "").code == 2);
   CHECK(in(folder, "sew skirt.yaml").code == 2);
@@ -87,7 +73,7 @@ TEST_CASE("wrong use exits with 2, a file that cannot be read or written with 3"
 }
 
 TEST_CASE("check writes nothing; figures and schema print JSON", "[commands]") {
-  const fs::path folder = fresh_folder("print");
+  const fs::path folder = fresh_folder("commands-print");
   REQUIRE(in(folder, "start skirt.yaml --garment skirt").code == 0);
   CHECK(in(folder, "check skirt.yaml").code == 0);
   CHECK(std::distance(fs::directory_iterator(folder), fs::directory_iterator()) == 1);
@@ -101,7 +87,7 @@ TEST_CASE("check writes nothing; figures and schema print JSON", "[commands]") {
 }
 
 TEST_CASE("messages as JSON are one object a line", "[commands]") {
-  const fs::path folder = fresh_folder("json");
+  const fs::path folder = fresh_folder("commands-json");
   std::ofstream(folder / "bad.yaml") << "gownsheaf: 1\ntitle: Bad\nmeasures: { waist: 28, hip: \"40 inchs\" }\n";
   const auto ran = in(folder, "check bad.yaml --log json");
   CHECK(ran.code == 1);
@@ -142,7 +128,7 @@ std::string figures_alone(const std::string& json) {
 }  // namespace
 
 TEST_CASE("--size makes what writing the size in the file makes", "[commands]") {
-  const fs::path folder = fresh_folder("size");
+  const fs::path folder = fresh_folder("commands-size");
   std::ofstream(folder / "quay.yaml") << sized_project("");
   for (const std::string size : {"16", "larger", "between", "nearest", "14"}) {
     CAPTURE(size);
@@ -157,7 +143,7 @@ TEST_CASE("--size makes what writing the size in the file makes", "[commands]") 
 }
 
 TEST_CASE("--size with the file's own size gives the same bytes", "[commands]") {
-  const fs::path folder = fresh_folder("size-same");
+  const fs::path folder = fresh_folder("commands-size-same");
   std::ofstream(folder / "quay.yaml") << sized_project(kByLabel);
   REQUIRE(in(folder, "packet quay.yaml -q").code == 0);
   REQUIRE(in(folder, "packet quay.yaml -q --size 16 -o option.pdf").code == 0);
@@ -168,7 +154,7 @@ TEST_CASE("--size with the file's own size gives the same bytes", "[commands]") 
 }
 
 TEST_CASE("a --size that is not there exits with 1 and says what there is", "[commands]") {
-  const fs::path folder = fresh_folder("size-unknown");
+  const fs::path folder = fresh_folder("commands-size-unknown");
   std::ofstream(folder / "quay.yaml") << sized_project(kByLabel);
   for (const std::string command : {"packet", "check", "figures"}) {
     CAPTURE(command);

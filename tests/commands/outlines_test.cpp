@@ -5,30 +5,22 @@
 
 #include "support/catch.h"
 #include "support/golden.h"
-#include "support/run.h"
+#include "support/program.h"
 
 namespace fs = std::filesystem;
-using gownsheaf_test::run;
+using gownsheaf_test::in;
 using gownsheaf_test::slurp;
 
 namespace {
 
-const std::string kProgram = "'" + std::string(GOWNSHEAF_BINARY_DIR) + "/gownsheaf'";
-
 fs::path folder_with(const std::string& drawing) {
-  const fs::path folder = fs::path(GOWNSHEAF_BINARY_DIR) / "tests" / "commands-outlines";
-  fs::remove_all(folder);
-  fs::create_directories(folder);
+  const fs::path folder = gownsheaf_test::fresh_folder("commands-outlines");
   std::ofstream(folder / "pieces.svg", std::ios::binary) << drawing;
   return folder;
 }
 
 std::string page(const std::string& inside) {
   return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"300mm\" height=\"200mm\" viewBox=\"0 0 300 200\">\n" + inside + "\n</svg>\n";
-}
-
-gownsheaf_test::Ran in(const fs::path& folder, const std::string& arguments) {
-  return run("cd '" + folder.string() + "' && " + kProgram + " " + arguments);
 }
 
 }  // namespace

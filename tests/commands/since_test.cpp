@@ -6,27 +6,14 @@
 #include "support/catch.h"
 #include "support/golden.h"
 #include "support/pdf_tools.h"
+#include "support/program.h"
 
 namespace fs = std::filesystem;
+using gownsheaf_test::fresh_folder;
+using gownsheaf_test::in;
 using gownsheaf_test::slurp;
 
 namespace {
-
-const std::string kProgram = "'" + std::string(GOWNSHEAF_BINARY_DIR) + "/gownsheaf'";
-
-fs::path fresh_folder(const std::string& name) {
-  const fs::path folder = fs::path(GOWNSHEAF_BINARY_DIR) / "tests" / ("since-" + name);
-  fs::remove_all(folder);
-  fs::create_directories(folder);
-  return folder;
-}
-
-struct Ran { int code = 0; std::string out; };
-Ran in(const fs::path& folder, const std::string& arguments) {
-  const std::string said = (folder / "said.txt").string();
-  const auto ran = gownsheaf::testing::run("cd '" + folder.string() + "' && ( " + kProgram + " " + arguments + " >'" + said + "' 2>&1 )");
-  return {ran.code, slurp(said)};
-}
 
 void write(const fs::path& path, const std::string& text) { std::ofstream(path, std::ios::binary | std::ios::trunc) << text; }
 
@@ -68,12 +55,12 @@ bool holds(const std::string& text, const std::string& part) { return text.find(
 }  // namespace
 
 TEST_CASE("story: packet, waist two inches more, the sheet names what changes, and back to the old bytes", "[since]") {
-  const fs::path folder = fresh_folder("story");
+  const fs::path folder = fresh_folder("since-story");
   write(folder / "old.yaml", skirt(28));
   REQUIRE(in(folder, "packet old.yaml -o first.pdf").code == 0);
 
   write(folder / "skirt.yaml", skirt(30));
-  const Ran grown = in(folder, "packet skirt.yaml --since old.yaml -o grown.pdf");
+  const auto grown = in(folder, "packet skirt.yaml --since old.yaml -o grown.pdf");
   INFO(grown.out);
   REQUIRE(grown.code == 0);
   const std::string sheet = sheet_of(folder / "grown.pdf");
@@ -101,7 +88,7 @@ TEST_CASE("story: packet, waist two inches more, the sheet names what changes, a
   CHECK_FALSE(holds(wall, "Measures waist"));
 
   // Its figures serve as well as the project.
-  const Ran by_figures = in(folder, "packet skirt.yaml --since first.figures.json -o same.pdf");
+  const auto by_figures = in(folder, "packet skirt.yaml --since first.figures.json -o same.pdf");
   REQUIRE(by_figures.code == 0);
   CHECK(sheet_of(folder / "same.pdf") == sheet);
 
@@ -113,7 +100,7 @@ TEST_CASE("story: packet, waist two inches more, the sheet names what changes, a
 }
 
 TEST_CASE("the same file has no change, and its sheet is one sentence", "[since]") {
-  const fs::path folder = fresh_folder("same");
+  const fs::path folder = fresh_folder("since-same");
   write(folder / "skirt.yaml", skirt(28));
   REQUIRE(in(folder, "packet skirt.yaml --since skirt.yaml").code == 0);
   const std::string text = gownsheaf::testing::run("pdftotext -raw '" + (folder / "skirt.pdf").string() + "' -").out;
@@ -122,7 +109,7 @@ TEST_CASE("the same file has no change, and its sheet is one sentence", "[since]
 }
 
 TEST_CASE("a renamed piece keeps its figures by `was`", "[since]") {
-  const fs::path folder = fresh_folder("was");
+  const fs::path folder = fresh_folder("since-was");
   write(folder / "old.yaml", skirt(28));
   std::string renamed = skirt(28);
   renamed.replace(renamed.find("{ piece: waistband,"), 19, "{ piece: belt, was: waistband,");
@@ -133,26 +120,26 @@ TEST_CASE("a renamed piece keeps its figures by `was`", "[since]") {
 }
 
 TEST_CASE("already-cut can be decided, and is not missed when nothing is compared", "[since]") {
-  const fs::path folder = fresh_folder("decided");
+  const fs::path folder = fresh_folder("since-decided");
   write(folder / "old.yaml", skirt(28));
   write(folder / "skirt.yaml", skirt(30) + "accept: [{ code: already-cut, at: waistband, because: \"a strip was let in at the back\" }]\n");
   REQUIRE(in(folder, "packet skirt.yaml --since old.yaml").code == 0);
   const std::string sheet = sheet_of(folder / "skirt.pdf");
   CAPTURE(sheet);
   CHECK(holds(sheet, "Decided, because a strip was let in at the back."));
-  const Ran without = in(folder, "packet skirt.yaml");
+  const auto without = in(folder, "packet skirt.yaml");
   CHECK(without.code == 0);
   CHECK_FALSE(holds(without.out, "accept-unused"));
 }
 
 TEST_CASE("what --since cannot read is said in a sentence, with its exit code, and nothing is written", "[since]") {
-  const fs::path folder = fresh_folder("faulty");
+  const fs::path folder = fresh_folder("since-faulty");
   write(folder / "skirt.yaml", skirt(30));
   const std::string takes = " `--since` takes an older project file, or the figures.json that was made beside its packet.\n";
   const auto refused = [&](const std::string& name, const std::string& bytes, int code, const std::string& sentence) {
     CAPTURE(name);
     write(folder / name, bytes);
-    const Ran ran = in(folder, "packet skirt.yaml --since " + name);
+    const auto ran = in(folder, "packet skirt.yaml --since " + name);
     CHECK(ran.code == code);
     CHECK(ran.out == sentence);
     CHECK_FALSE(fs::exists(folder / "skirt.pdf"));

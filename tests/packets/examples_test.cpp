@@ -8,17 +8,17 @@
 #include "make_packet.h"
 #include "support/catch.h"
 #include "support/golden.h"
+#include "support/program.h"
 #include "support/run.h"
 
 namespace fs = std::filesystem;
 using namespace gownsheaf;
+using gownsheaf_test::kProgram;
+using gownsheaf_test::kTop;
 using gownsheaf_test::run;
 using gownsheaf_test::slurp;
 
 namespace {
-
-const std::string kTop = GOWNSHEAF_SOURCE_DIR;
-const std::string kProgram = std::string(GOWNSHEAF_BINARY_DIR) + "/gownsheaf";
 
 std::vector<std::string> example_names() {
   std::vector<std::string> names;

@@ -10,13 +10,13 @@
 #include "make_packet.h"
 #include "support/catch.h"
 #include "support/pdf_tools.h"
+#include "support/program.h"
 
 namespace fs = std::filesystem;
 using namespace gownsheaf;
+using gownsheaf_test::kTop;
 
 namespace {
-
-const std::string kTop = GOWNSHEAF_SOURCE_DIR;
 
 // Odd measures that no cut, mark or lay comes to by itself. The folder has a telling name too.
 const char* const kProject = R"(gownsheaf: 1

@@ -13,14 +13,14 @@
 #include "make_packet.h"
 #include "support/catch.h"
 #include "support/golden.h"
+#include "support/program.h"
 
 namespace fs = std::filesystem;
 using namespace gownsheaf;
+using gownsheaf_test::kTop;
 using gownsheaf_test::slurp;
 
 namespace {
-
-const std::string kTop = GOWNSHEAF_SOURCE_DIR;
 
 std::set<std::string> all_matches(const std::string& text, const std::regex& pattern) {
   std::set<std::string> found;

@@ -9,15 +9,16 @@
 #include "make_packet.h"
 #include "support/catch.h"
 #include "support/golden.h"
+#include "support/program.h"
 #include "support/scratch_folder.h"
 
 namespace fs = std::filesystem;
 using namespace gownsheaf;
+using gownsheaf_test::kTop;
 using gownsheaf_test::slurp;
 
 namespace {
 
-const std::string kTop = GOWNSHEAF_SOURCE_DIR;
 const std::string kHead = "gownsheaf: 1\ntitle: Ferry skirt\n";
 const std::string kTwill = "cloths: { brown twill: { kind: wool twill, width: 58 in, bought: [9 yd] } }\n";
 

@@ -9,13 +9,13 @@
 #include "files/files.h"
 #include "read/entry.h"
 #include "support/catch.h"
+#include "support/program.h"
 
 using namespace gownsheaf;
 using nlohmann::json;
+using gownsheaf_test::kTop;
 
 namespace {
-
-const std::string kTop = GOWNSHEAF_SOURCE_DIR;
 
 const json& schema() {
   static const json made = json::parse(json_schema());
