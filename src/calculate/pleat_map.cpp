@@ -261,20 +261,24 @@ class PleatMap {
 
   void say_seam_shows(const Part& part, const Place& p, const std::string& number) {
     const std::string& run = part.sum->run->named.name;
+    const Hiding hiding = how_to_hide(part);
     diag_.add(message({run, "pleats", "pleats"}, Severity::warning, "seam-shows", part.sum->run->named.at,
                       "Breadth " + number + " of " + run + " falls where it shows, " +
-                          (p.landing.pleat == 0 ? "past the last pleat." : "before pleat " + whole_number(p.landing.pleat) + "."),
-                      how_to_hide(part) + shift(part, p.landing.to_hidden) + " it is hidden; or `rules: { pleat seams: as they fall }`"));
+                          (p.landing.pleat == 0 ? "past the last pleat" : "before pleat " + whole_number(p.landing.pleat)) + hiding.words + ".",
+                      hiding.to_type + shift(part, p.landing.to_hidden) + " it is hidden; or `rules: { pleat seams: as they fall }`"));
   }
 
-  // What to write so that all of them lie under the pleats.
-  std::string how_to_hide(const Part& part) const {
-    if (!way_.other_centre().empty()) return "`centre front is: " + way_.other_centre() + "` hides every seam; ";
+  // How all of its seams would lie under the pleats, and what to write for it; empty where no way was found.
+  struct Hiding { std::string words, to_type; };
+  Hiding how_to_hide(const Part& part) const {
+    if (const std::string& centre = way_.other_centre(); !centre.empty())
+      return {"; with " + std::string(centre == "a seam" ? "a seam" : "the middle of a breadth") + " at centre front none would show", "`centre front is: " + centre + "`; "};
     std::vector<Length> places;
     for (const Length seam : way_.seams())
       if (const auto p = way_.place(seam); p && p->part == &part) places.push_back(p->in_run);
     const auto count = count_that_hides(*part.sum, places);
-    return count ? "`count: " + whole_number(*count) + "` hides every seam of it; " : "";
+    if (!count) return {};
+    return {"; " + whole_number(*count) + " pleats would hide every seam of it", "`count: " + whole_number(*count) + "`; "};
   }
 
   template <class Clear>

@@ -106,7 +106,7 @@ class Reinforcement {
 
   std::string assumed() const {
     std::string out = "It stands on this: ";
-    out += load_->by_study ? "the pressure of corsets " + std::string(word_for(*input_.project.rules.corset_pressure)) + ", the choice of `rules`"
+    out += load_->by_study ? "the pressure of corsets " + std::string(word_for(*input_.project.rules.corset_pressure)) + ", as chosen under rules"
            : strain_->pressure.known() ? std::string("the pressure written") : std::string("how much smaller it is than the body it goes round");
     out += ", worn over " + (strain_->over.known() ? (*strain_->over == "body" ? std::string("the body") : *strain_->over) : "the body");
     out += "; breath at the " + *strain_->breathes_at + "; " + *strain_->moves;
