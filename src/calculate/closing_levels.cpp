@@ -29,4 +29,14 @@ void judge_levels(const Closure& closure, const ClosingPlan& plan, ShownIn in, D
   }
 }
 
+void judge_eyelets(const Project& project, const Closure& closure, Diagnostics& diag) {
+  if (closure.fasten != Fasten::lacing || closure.edge.empty() || project.failed_sections.count("bones") > 0) return;
+  const bool boned = std::any_of(project.bones.begin(), project.bones.end(), [&](const Bone& b) { return same_name(b.on_edge, closure.edge); });
+  const bool strained = std::any_of(project.strain.begin(), project.strain.end(), [&](const Strain& s) { return same_name(s.closure, closure.named.name); });
+  if (boned || strained) return;
+  diag.add(message({closure.named.name, "closures", "closures"}, Severity::warning, "eyelets-unboned", closure.fasten_at.line > 0 ? closure.fasten_at : closure.named.at,
+                   "No bone stands beside the eyelets of " + closure.edge + ".",
+                   "a bone `on edge: " + closure.edge + "`, one to each side; an article of 1894"));
+}
+
 }  // namespace gownsheaf

@@ -38,6 +38,7 @@ class Closing {
     if (!plan_.fasteners.empty()) {
       add_comparison();
       judge_levels(closure_, plan_, in_, diag_);
+      judge_eyelets(project_, closure_, diag_);
     }
     return plan_;
   }
