@@ -127,7 +127,7 @@ class Strips {
     return "";
   }
 
-  // Of a piece that its seam or edge is of, else of the skirt.
+  // Of a piece that its seam or edge is of, else of the skirt, else of the first piece.
   std::string cloth_of(const Placket& placket) const {
     const Seam* seam = project_.seam(placket.seam);
     const EdgeLine* edge = project_.edge(placket.edge);
@@ -139,7 +139,7 @@ class Strips {
     }
     for (const Piece& piece : project_.pieces)
       if (on_the_skirt({piece.named.name}) && !piece.from.empty()) return piece.from.front();
-    return "";
+    return project_.pieces.empty() || project_.pieces.front().from.empty() ? "" : project_.pieces.front().from.front();
   }
 
   bool on_the_skirt(const std::vector<std::string>& pieces) const {
