@@ -8,7 +8,8 @@
 namespace gownsheaf {
 namespace {
 
-constexpr Length kSmallerBy = Length::inches(1), kLargerBy = Length::inches(4), kFloorBy = Length::inches(1);
+constexpr Length kSmallerBy = Length::inches(1), kLargerBy = Length::inches(4), kFloorBy = Length::inches(1),
+                 kJoinsBy = Length::sixty_fourths(8);
 
 Length size_of(Length l) { return l < Length{} ? -l : l; }
 
@@ -122,6 +123,37 @@ void judge_waist(const Project& project, const RoundSums& sums, Diagnostics& dia
   diag.add(std::move(d));
 }
 
+struct BodiceWaist { Length girth; std::string where; };
+
+// The bodice's waist as it was last measured: at a fitting, else on the garment or its pattern.
+std::optional<BodiceWaist> bodice_waist(const Project& project) {
+  for (auto fitting = project.fittings.rbegin(); fitting != project.fittings.rend(); ++fitting)
+    if (const auto girth = fitting->girths.find("waist"); girth != fitting->girths.end() && girth->second.known())
+      return BodiceWaist{*girth->second, "at " + fitting->named.name};
+  if (const auto girth = project.finished_girths.find("waist"); girth != project.finished_girths.end() && girth->second.known())
+    return BodiceWaist{*girth->second, "on the pattern"};
+  return std::nullopt;
+}
+
+// A skirt planned from the waist on paper does not meet the bodice that was fitted.
+void judge_joined_waist(const Project& project, const RoundSums& sums, Diagnostics& diag) {
+  const auto bodice = bodice_waist(project);
+  if (!bodice || !project.joined_at_waist.known() || !*project.joined_at_waist) return;
+  const std::vector<WaistEdge> edges = waist_edges(project, sums);
+  if (edges.empty()) return;
+  const WaistEdge& edge = *std::min_element(edges.begin(), edges.end(), [&](const WaistEdge& a, const WaistEdge& b) {
+    return size_of(a.finished - bodice->girth) < size_of(b.finished - bodice->girth);
+  });
+  const Length over = edge.finished - bodice->girth;
+  if (size_of(over) <= kJoinsBy) return;
+  const ShownIn in = shown_in(project);
+  Diagnostic d = about_the_body("skirt-meets-no-bodice", Severity::hold, *edge.named, edge.section, "pleats");
+  d.sentence = "The bodice's waist was " + worked(bodice->girth, in) + " " + bodice->where + "; " + edge.what + " finishes at " + worked(edge.finished, in) + ", " +
+               worked(size_of(over), in) + (over < Length{} ? " too small." : " too large.");
+  d.hint = "pleat the skirt to the bodice that was fitted: `finished: " + worked(bodice->girth, in) + "`, and its runs with it";
+  diag.add(std::move(d));
+}
+
 // From where the breadths hang down to the lowest hem line there is: the longest way from waist to floor.
 std::optional<Length> longest_to_floor(const Project& project) {
   std::optional<Length> longest;
@@ -168,7 +200,10 @@ void judge_floor(const Project& project, Diagnostics& diag) {
 void judge_by_the_body(const Project& project, const RoundSums& sums, Diagnostics& diag) {
   const auto clean = [&](const char* section) { return project.failed_sections.count(section) == 0; };
   if (!clean("measures") || !clean("ease") || !clean("pieces") || !clean("cloths")) return;
-  if (!in_tiers(project) && clean("pleats") && clean("rounds")) judge_waist(project, sums, diag);
+  if (!in_tiers(project) && clean("pleats") && clean("rounds")) {
+    judge_waist(project, sums, diag);
+    if (clean("fittings") && clean("finished girths")) judge_joined_waist(project, sums, diag);
+  }
   if (clean("skirt")) judge_floor(project, diag);
 }
 

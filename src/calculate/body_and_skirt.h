@@ -8,7 +8,8 @@ namespace gownsheaf {
 // Only when the measures are written. Limits are common practice, no source: the edge may be 1 in smaller or 4 in larger than
 // waist and ease together (lap and turnings), a breadth 1 in off the floor line, and shorter by the height of a band.
 // Of several edges on the skirt the one nearest to the waist is taken: the others are flounces or an overskirt.
-// Holds: waist-measure-differs, short-of-floor. Warning: long-for-floor. All are private: they speak of the body.
+// A joined skirt's edge is held against the bodice's waist as last measured, to 1/8 in.
+// Holds: waist-measure-differs, skirt-meets-no-bodice, short-of-floor. Warning: long-for-floor. All are private: they speak of the body.
 void judge_by_the_body(const Project& project, const RoundSums& sums, Diagnostics& diag);
 
 }  // namespace gownsheaf

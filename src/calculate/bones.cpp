@@ -75,6 +75,22 @@ class Boning {
       say(Severity::warning, "bone-channel-loose", bone.named, bone.channel_width.at, seen + "it will twist and wander.", hint);
   }
 
+  // The rules that were read: Baldt's of whalebone, Ingalls' of featherbone.
+  static bool published(BoneKind kind) { return kind == BoneKind::whalebone || kind == BoneKind::featherbone; }
+  std::string rule_words() const {
+    const BoneLengthIs rule = *project_.rules.bone_length_is;
+    return rule == BoneLengthIs::by_its_kind ? "the rule of its kind" : "by `rules: bone length is`";
+  }
+
+  // A written bone that fits the seam or edge it follows and leaves less than its kind asks for at the ends: it wears through them.
+  void judge_ends(const Bone& bone, const BoneStock& stock, Length length, const std::optional<Length>& room) {
+    const Length less = usual_difference(stock.kind, *project_.rules.bone_length_is);
+    if (!bone.bone_length.known() || !room || less > Length{} || length <= *room + less) return;
+    say(Severity::warning, "bone-ends-tight", bone.named, bone.bone_length.at,
+        "Bone " + bone.named.name + " is " + said(length) + " in a channel of " + said(*room) + ": " + said(-less) + " less is usual, so that its ends lie clear.",
+        "`bone length: " + said(*room + less) + "`, or a `length` of its channel in its stead");
+  }
+
   std::optional<Length> bone_length(const Bone& bone, const BoneStock& stock, const std::string& key) {
     const auto room = holds(bone);
     const bool turned_in = stock.kind == BoneKind::featherbone;
@@ -85,7 +101,7 @@ class Boning {
       f.is(length).at(bone.bone_length.at).written().from("", bone.bone_length);
     } else if (bone.channel_length.known()) {
       const Given<Length>& clear = bone.end_clear.known() ? bone.end_clear : stock.end_clear;
-      const Length more = clear.known() ? -(*clear * 2) : usual_difference(stock.kind);
+      const Length more = clear.known() ? -(*clear * 2) : usual_difference(stock.kind, *project_.rules.bone_length_is);
       // Down to what a rule can measure: as printed, the bone still fits its channel and its bar.
       length = (*bone.channel_length + more).to_step(mark_step(in_), Rounding::down);
       if (!*stock.may_be_cut) length = nearest_sold(stock, length, bone);
@@ -93,9 +109,9 @@ class Boning {
       const bool less = more <= Length{};
       f.is(length).from(key + "channel length");
       if (clear.known()) f.from("bones/" + bone.named.name + "/end clear", clear);
-      else f.from("", Given<Length>::standing(more, stock.kind == BoneKind::flat_steel || stock.kind == BoneKind::spiral_steel ? 'c' : 'a', "the rule of its kind"));
+      else f.from("rules/bone length is").from("", Given<Length>::standing(more, published(stock.kind) ? 'a' : 'c', "the rule of its kind"));
       f.working(std::string(word_for(stock.kind)) + " for " + bone.named.name, std::string("channel ") + (less ? "−" : "+") + " " +
-                    (clear.known() ? "2 × end clear" : "the rule of its kind") + (*stock.may_be_cut ? "" : ", the next shorter that is sold"),
+                    (clear.known() ? "2 × end clear" : rule_words()) + (*stock.may_be_cut ? "" : ", the next shorter that is sold"),
                 said(*bone.channel_length) + (less ? " − " : " + ") + said(less ? -more : more));
     } else {
       return std::nullopt;  // to be measured
@@ -103,9 +119,12 @@ class Boning {
     if (room && length > *room && !turned_in) {
       say(Severity::error, "bone-too-long", bone.named, bone.bone_length.known() ? bone.bone_length.at : bone.named.at,
           "Bone " + bone.named.name + " is " + said(length) + " in a channel of " + said(*room) + ".",
-          "give the channel's `length` and leave the bone to the stock's rule");
+          bone.bone_length.known() || *project_.rules.bone_length_is != BoneLengthIs::casing_and_more
+              ? "give the channel's `length` and leave the bone to the stock's rule"
+              : "only featherbone is turned in: `rules: { bone length is: by its kind }`");
       return std::nullopt;
     }
+    judge_ends(bone, stock, length, room);
     const Length longest = longest_of(stock);
     if (length > longest) {
       say(Severity::error, "no-stock-so-long", bone.named, stock.sold_as_at,
@@ -244,9 +263,10 @@ class Boning {
 
 }  // namespace
 
-Length usual_difference(BoneKind kind) {
+Length usual_difference(BoneKind kind, BoneLengthIs rule) {
   const Length half = Length::sixty_fourths(32);
-  return kind == BoneKind::featherbone ? half : -half;
+  const bool more = rule == BoneLengthIs::casing_and_more || (rule == BoneLengthIs::by_its_kind && kind == BoneKind::featherbone);
+  return more ? half : -half;
 }
 
 std::vector<BonePlan> add_bones(const Project& project, Figures& figures, Diagnostics& diag) {

@@ -16,11 +16,12 @@
 
 namespace gownsheaf {
 
-// What the bone is longer (+) or shorter (−) than its channel where nothing else is written.
-Length usual_difference(BoneKind kind);
+// What the bone is longer (+) or shorter (−) than its channel where nothing else is written: by its kind, or by the
+// maker's rule for all kinds.
+Length usual_difference(BoneKind kind, BoneLengthIs rule = BoneLengthIs::by_its_kind);
 
 // Figures bones/CHANNEL/…, bone stock/NAME/…, notions/NAME/casing needed, and a plan for each stock. Errors: bone-too-long,
-// no-stock-so-long, no-stock-so-short; hold: casing-short; warnings: bone-in-waist-seam,
+// no-stock-so-long, no-stock-so-short; hold: casing-short; warnings: bone-in-waist-seam, bone-ends-tight,
 // bone-channel-tight, bone-channel-loose.
 std::vector<BonePlan> add_bones(const Project& project, Figures& figures, Diagnostics& diag);
 

@@ -27,6 +27,7 @@
 #include "calculate/rules.h"
 #include "calculate/safety.h"
 #include "calculate/sizes.h"
+#include "calculate/stays.h"
 #include "calculate/what_changed.h"
 
 namespace gownsheaf {
@@ -80,6 +81,7 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   if (clean("bones") && clean("bone stock")) plans.bones = add_bones(project, figures, diag);
   const std::optional<Mass> skirt = add_skirt_weight(project, plans, figures);
   if (clean("strain")) plans.loads = add_loads(project, plans, skirt, figures, diag);
+  if (clean("strain") && clean("edges") && clean("rounds")) add_stays(project, figures, diag);
 
   add_girths(project, figures);
   const std::vector<FittingChange> changes = add_fittings(project, figures, diag);

@@ -267,6 +267,8 @@ bool buttonhole_eighth_more(const Given<ButtonholeIs>& rule, bool shank) {
   return *rule == ButtonholeIs::eighth_more || (*rule == ButtonholeIs::more_for_a_shank && shank);
 }
 
+Length lace_through(std::int64_t pairs, Length thickness) { return thickness * (4 * pairs); }
+
 TieCut tie_cut(Length free) { return {free, Length::inches(2), Length::sixty_fourths(32)}; }
 
 Length lace_path(LaceAs as, std::int64_t pairs, Length gap, const std::vector<Length>& pitches) {

@@ -51,6 +51,9 @@ TieCut tie_cut(Length free);
 // The lace through n pairs of eyelets, gap g between the edges, `pitches` between neighbours (n - 1 of them), both tie
 // ends not counted. Rounded once for each different diagonal.
 Length lace_path(LaceAs as, std::int64_t pairs, Length gap, const std::vector<Length>& pitches);
+// What the thickness of the edge takes besides: at each of 2n eyelets the lace goes through it and back over its lip;
+// common practice.
+Length lace_through(std::int64_t pairs, Length thickness);
 // factor × √(a² + b²) to the nearest tick.
 Length diagonal(std::int64_t factor, Length a, Length b);
 

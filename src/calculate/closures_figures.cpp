@@ -1,6 +1,7 @@
 // The project's closings to figures and plans.
 #include <algorithm>
 
+#include "calculate/closing_levels.h"
 #include "calculate/closing_notions.h"
 #include "calculate/closures.h"
 #include "calculate/new_figure.h"
@@ -11,7 +12,6 @@
 namespace gownsheaf {
 namespace {
 
-const Length kNear = Length::sixty_fourths(32);  // a fastener within 1/2 in of a level holds it (common practice)
 const Length kLapLineToHole = Length::sixty_fourths(8);
 
 class Closing {
@@ -37,7 +37,8 @@ class Closing {
     if (closure_.fasten == Fasten::ties) add_ties();
     if (!plan_.fasteners.empty()) {
       add_comparison();
-      warn_of_levels();
+      judge_levels(closure_, plan_, in_, diag_);
+      judge_eyelets(project_, closure_, diag_);
     }
     return plan_;
   }
@@ -89,7 +90,7 @@ class Closing {
       for (const Level& level : closure_.levels)
         if (same_name(level.name, near.level)) in.closer.push_back({level.name, level.from_top - *near.within, level.from_top + *near.within, *near.at_most});
     const Notion* notion = project_.notion(closure_.with);
-    in.closest = kNear;
+    in.closest = kHoldsLevel;
     if (closure_.fasten == Fasten::buttons && notion != nullptr && notion->across.known()) in.closest = std::max(in.closest, *notion->across);
     return in;
   }
@@ -257,7 +258,7 @@ class Closing {
         .from("rules/buttonhole is")
         .working("length of each buttonhole", std::string("across + thickness") + (!more ? "" : notion->shank ? " + 1/8 in for the shank" : " + 1/8 in, by the rule"),
                  worked(*notion->across, in_) + " + " + worked(thick, in_) + (more ? " + " + worked(kLapLineToHole, in_) : "")).add();
-    if (!closure_.buttonholes_along) figure("buttonhole begins").is(kLapLineToHole).add();
+    if (!closure_.buttonholes_along) figure("buttonhole begins").is(kLapLineToHole).from(key("buttonhole")).add();
   }
 
   void add_lace() {
@@ -272,12 +273,37 @@ class Closing {
     const auto n = static_cast<std::int64_t>(plan_.fasteners.size());
     const Length path = lace_path(closure_.lace_as, n, gap, pitches);
     const std::int64_t times = loops ? 4 : 2;
+    const Length through = add_through_eyelets(n);
     NewFigure f = figure("lace length");
-    f.is(path + ends * times).from(key("gap")).from(key("count")).from(key("tie ends"), closure_.tie_ends);
-    f.working("lace of " + closure_.named.name, lace_formula() + (loops ? " + 4 × loop" : " + 2 × tie end"),
+    f.is(path + through + ends * times).from(key("gap")).from(key("count")).from(key("tie ends"), closure_.tie_ends);
+    if (!through.is_zero()) f.from(key("through the eyelets"));
+    f.working("lace of " + closure_.named.name,
+              lace_formula() + (through.is_zero() ? "" : " + through the eyelets") + (loops ? " + 4 × loop" : " + 2 × tie end"),
               "g " + worked(gap, in_) + ", d " + worked(plan_.widest_gap, in_) + ", n " + whole_number(n) + ": " + worked(path, in_) + " + " +
-                  whole_number(times) + " × " + worked(ends, in_));
+                  (through.is_zero() ? "" : worked(through, in_) + " + ") + whole_number(times) + " × " + worked(ends, in_));
     f.add();
+  }
+
+  // What the cloth's thickness takes; nothing where a layer's is not known.
+  Length add_through_eyelets(std::int64_t pairs) {
+    const Piece* side = closure_.sides.empty() ? nullptr : project_.piece(closure_.sides.front());
+    if (side == nullptr) return {};
+    std::vector<std::string> layers = side->from;
+    if (closure_.backed_with.known() && std::none_of(layers.begin(), layers.end(), [&](const std::string& l) { return same_name(l, *closure_.backed_with); }))
+      layers.push_back(*closure_.backed_with);
+    Length thick;
+    NewFigure f = figure("through the eyelets");
+    for (const std::string& name : layers) {
+      const Cloth* cloth = project_.cloth(name);
+      if (cloth == nullptr || !cloth->thickness.known()) return {};
+      thick += *cloth->thickness;
+      f.from("cloths/" + name + "/thickness", cloth->thickness);
+    }
+    const Length all = lace_through(pairs, thick);
+    const auto fine = [](Length l) { return text_of(l, ShownIn::centimetres, Length::tenth_mm(1), Rounding::nearest).plain(); };
+    f.is(all).from(key("count")).working("lace of " + closure_.named.name + " through its eyelets", "eyelets × 2 × thickness of the edge",
+                                         whole_number(2 * pairs) + " × 2 × " + fine(thick)).add();
+    return all;
   }
 
   std::string lace_formula() const {
@@ -326,7 +352,7 @@ class Closing {
         // Another kind keeps its own usual distance; hooks stay as far apart as hooks were asked for.
         const bool both_hooks = fastener_words(kind).one == words_.one;
         if (usual_at_most(kind) && !both_hooks) {
-          other.at_most = usual_at_most(kind);
+          other.at_most = fastener_words(kind).one == "hook" ? *project_.rules.hook_pitch : usual_at_most(kind);
           other.number.reset();
         }
         const auto outcome = place_fasteners(other, in_);
@@ -342,25 +368,6 @@ class Closing {
         figure(compare + "minutes").is(*work.minutes).from(key(compare + "places"))
             .working("minutes of " + word, "places × minutes each, common practice", whole_number(places) + " × " + whole_number(*work.minutes / places)).add();
       plan_.compared.push_back(word);
-    }
-  }
-
-  void warn_of_levels() {
-    for (const Level& level : closure_.levels) {
-      const std::string& name = level.name;
-      const bool waist = name.find("waist") != std::string::npos, bust = name.find("bust") != std::string::npos;
-      if (!waist && !bust) continue;
-      const Fastener* nearest = &plan_.fasteners.front();
-      const auto away = [&](const Fastener& f) { return f.from_top < level.from_top ? level.from_top - f.from_top : f.from_top - level.from_top; };
-      for (const Fastener& f : plan_.fasteners)
-        if (away(f) < away(*nearest)) nearest = &f;
-      if (away(*nearest) <= kNear) continue;
-      const bool last = nearest == &plan_.fasteners.back() && nearest->from_top < level.from_top;
-      if (waist)
-        say(Severity::warning, "no-hook-at-waist", level.at, capital((last ? "the last " : "the nearest ") + words_.one) + " is " + worked(away(*nearest), in_) +
-            (nearest->from_top < level.from_top ? " above the " : " below the ") + name + ".", "`one at: [" + name + "]`");
-      else
-        say(Severity::warning, "bust-gapes", level.at, "No " + words_.one + " within " + worked(kNear, in_) + " of the " + name + ".", "`one at: [" + name + "]`");
     }
   }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "calculate/cut_list.h"
 #include "calculate/joined_layers.h"
 #include "calculate/layers.h"
 #include "calculate/new_figure.h"

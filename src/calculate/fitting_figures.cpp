@@ -77,7 +77,7 @@ class FittingWorked {
   // Figures of a change shared over edges, none above what it may take; what is left is said and warned of.
   std::string each_edge(const Finding& f, std::int64_t edges, const std::string& found, FittingChange& change) {
     const Shared s = share(f.by, edges, *f.at_most);
-    const std::string count = figure(f.where, "edges", f.at).is(edges).add().key;
+    const std::string count = figure(f.where, "edges", f.at).is(edges).plain_input("seams").add().key;
     const bool whole = s.left.is_zero();
     const std::string total = whole ? worked(f.by, in_) : "(" + worked(f.by, in_) + " − " + worked(s.left, in_) + ")";
     NewFigure each = figure(f.where, "each edge", f.at);
@@ -118,7 +118,7 @@ class FittingWorked {
       change.change = {say_words(too_large(f) ? "show less of each pleat" : "show more of each pleat")};
       return;
     }
-    const std::string count = figure(f.where, "edges", f.at).is(sharing.edges).add().key;
+    const std::string count = figure(f.where, "edges", f.at).is(sharing.edges).plain_input("pleats").add().key;
     const std::string each = figure(f.where, "each pleat", f.at).is(f.by.times(1, sharing.edges)).from(found).from(count)
         .working(f.where + " of " + fitting_.named.name + ", each pleat", "found / pleats", worked(f.by, in_) + " / " + whole_number(sharing.edges)).add().key;
     change.change = {say_words("show "), say_figure(each), say_words(too_large(f) ? " less on each of " : " more on each of "), say_figure(count), say_words(" pleats")};
@@ -168,9 +168,16 @@ class FittingWorked {
     f.working("layers more than the mock-up had", "2 π × (layers of " + thickest->named.name + " − mock-up)",
               "2 π × (" + fine(most) + " − " + fine(*fitting_.cloth_thickness) + ")");
     const std::string whole = f.add().key;
-    const std::string edges = figure(kLayers, "edges", fitting_.named.at).is(sharing.edges).add().key;
+    const std::string edges = figure(kLayers, "edges", fitting_.named.at).is(sharing.edges).plain_input("seams").add().key;
     const std::string each = figure(kLayers, "each edge", fitting_.named.at).is(round.times(1, sharing.edges)).from(whole).from(edges)
         .working("for the thicker layers, each edge", "round / edges", worked(round, in_) + " / " + whole_number(sharing.edges)).add().key;
+    if (round > Length::sixty_fourths(16)) {
+      Diagnostic d = message({fitting_.named.name, "fittings", "fitting checklist", true}, Severity::warning, "layers-thicker", fitting_.named.at,
+                             "The layers of " + thickest->named.name + " go " + worked(round.to_step(cut_step(in_), Rounding::nearest), in_) +
+                                 " farther round than those of " + fitting_.named.name + ", and its pattern holds none of it.",
+                             "let it out as the fitting's page says; or `cloth thickness` of what the mock-up was made of");
+      diag_.add(std::move(d));
+    }
     FittingChange change;
     change.fitting = fitting_.named.name;
     change.where = kLayers;

@@ -22,7 +22,7 @@ void add_girths(const Project& project, Figures& figures) {
     const Sharing sharing = seams_across(project, name);
     if (!sharing.known) continue;
     const Length one = in == ShownIn::inches ? Length::inches(1) : Length::cm(1);
-    const std::string edges = NewFigure(figures, in, "sharing", name, "edges").is(sharing.edges).add().key;
+    const std::string edges = NewFigure(figures, in, "sharing", name, "edges").is(sharing.edges).plain_input("seams").add().key;
     NewFigure(figures, in, "sharing", name, "each edge").is(one.times(1, sharing.edges)).from(edges)
         .working("of each " + worked(one, in) + " at the " + name, "1 / edges", worked(one, in) + " / " + whole_number(sharing.edges)).add();
   }

@@ -26,6 +26,21 @@ Pressure worn_pressure(Length shortfall, Length girth, bool over_corset, double 
   return mm_of_mercury(std::max(6.0, each_percent * (over_corset ? 2 : 1) * percent));
 }
 
+// Dickinson, Toleration of the Corset (1910), p. 1034, means at rest; at the natural waist that of the navel, the nearest
+// place measured. The study of 2011: 0.938 kPa, one mean for all places (docs/sources.md#dickinson-1910, #corset-korea-2011).
+Pressure corset_pressure(CorsetPressure study, std::string_view place) {
+  if (study == CorsetPressure::of_2011) return {938};
+  if (place == "ribs") return mm_of_mercury(42);
+  if (place == "upper belly") return mm_of_mercury(25);
+  if (place == "lower belly") return mm_of_mercury(31);
+  if (place == "hip bone") return mm_of_mercury(47);
+  return mm_of_mercury(44);
+}
+
+double corset_moving_factor(CorsetPressure study, std::string_view moves) {
+  return study == CorsetPressure::of_2011 && moves != "standing" ? 3.006 / 0.938 : 1;
+}
+
 double breath_factor(std::string_view place) {
   if (place == "ribs") return 2.1;
   if (place == "upper belly" || place == "natural waist") return 2.0;

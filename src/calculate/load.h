@@ -17,6 +17,7 @@
 #include <string>
 #include <string_view>
 
+#include "project/rules.h"
 #include "units/quantities.h"
 
 namespace gownsheaf {
@@ -25,6 +26,10 @@ LoadPerLength hoop_tension(Pressure pressure, Length girth);
 constexpr double kPressureEachPercent = 3.5;  // mmHg for each % smaller, on the body
 // Pressure of a garment that is `shortfall` smaller than the girth it goes round; negative: looser.
 Pressure worn_pressure(Length shortfall, Length girth, bool over_corset, double each_percent = kPressureEachPercent);
+// Mean pressure under a laced corset at a place in the file's words, of the study that the rule names.
+Pressure corset_pressure(CorsetPressure study, std::string_view place);
+// What moving makes of it in that study: 3.2 in a bow of 45 degrees, 2011; nothing was measured moving in 1910, so 1.
+double corset_moving_factor(CorsetPressure study, std::string_view moves);
 // Factor of a deep breath at a place in the file's words ("ribs", "natural waist"); 1 when nothing is known of it.
 double breath_factor(std::string_view place);
 double movement_factor(std::string_view moves);        // dancing 1.5, else 1

@@ -111,7 +111,10 @@ class Putting {  // a Strained together
     pulled.girth = *from.girth;
     find_shortfall(zone, from, pulled);
     const std::string place = zone != nullptr && zone->breathes_at.known() ? *zone->breathes_at : strain.breathes_at.value.value_or("");
-    const double breath = breath_factor(place), sits = posture_factor(place, *strain.moves), moves = movement_factor(*strain.moves);
+    const bool by_study = from.pressure_from == kByStudy;
+    if (by_study) pulled.pressure = corset_pressure(*s_.project.rules.corset_pressure, place);
+    const double breath = breath_factor(place), moves = movement_factor(*strain.moves);
+    const double sits = by_study ? corset_moving_factor(*s_.project.rules.corset_pressure, *strain.moves) : posture_factor(place, *strain.moves);
     pulled.factor = std::max({breath, sits, moves});
     from.because = breath >= pulled.factor ? "a deep breath" : sits >= pulled.factor ? "sitting and bending" : "dancing";
     s_.edge.zones.push_back(pulled);
@@ -141,6 +144,8 @@ class Putting {  // a Strained together
       from.pressure_from = "ease";
     } else if (strain.worn.known()) {
       worn(*strain.worn);
+    } else if (laced_by_study(s_.project, strain)) {
+      from.pressure_from = kByStudy;
     } else {
       from.pressure_from = "nothing written";
     }
@@ -162,6 +167,18 @@ std::string Strained::fasteners() const {
   return in_rows() ? "hooks" : std::string(word_for(closure.fasten));
 }
 
+bool laced_by_study(const Project& project, const Strain& strain) {
+  if (strain.worn.known() || strain.pressure.known()) return false;
+  const auto ease = project.ease.find(strain.goes_round);
+  if (ease != project.ease.end() && ease->second.known()) return false;
+  if (project.garment.known() && *project.garment == Garment::corset) return true;
+  const Closure* closure = project.closure(strain.closure);
+  return closure != nullptr && std::any_of(closure->sides.begin(), closure->sides.end(), [&](const std::string& side) {
+           const Piece* piece = project.piece(side);
+           return piece != nullptr && piece->part_of.known() && *piece->part_of == PartOf::corset;
+         });
+}
+
 Length band_pitch(std::string_view band) {
   if (band == "R0" || band == "R1") return in64(80);
   if (band == "R2") return Length::inches(1);
@@ -181,6 +198,7 @@ std::vector<LoadPlan> add_loads(const Project& project, const Plans& plans, std:
     LoadPlan load;
     load.closure = closure->named.name;
     load.at = strain.at;
+    load.by_study = std::any_of(s.zones.begin(), s.zones.end(), [](const ZoneFrom& z) { return z.pressure_from == kByStudy; });
     load.at_rest = s.pull.zones[s.pull.heaviest].at_rest;
     load.moving = s.pull.zones[s.pull.heaviest].moving;
     load.band = std::string(s.pull.band);

@@ -16,6 +16,9 @@ namespace gownsheaf {
 std::vector<LoadPlan> add_loads(const Project& project, const Plans& plans, std::optional<Mass> skirt, Figures& figures,
                                 Diagnostics& diag);
 
+// A corset's closing of which nothing says how close it is laced: `rules: corset pressure` says how hard it presses.
+bool laced_by_study(const Project& project, const Strain& strain);
+
 // The pitch that a band asks for, at most; common practice.
 Length band_pitch(std::string_view band);
 

@@ -157,7 +157,16 @@ std::vector<Ranged> plausible(const Strained& s) {
         each_zone([by](PulledZone& z) { z.shortfall -= by; }), each_zone([by](PulledZone& z) { z.shortfall += by; }));
     add("pressure of each percent", "2 to 5 mmHg", [](PulledEdge& e) { e.each_percent = 2; }, [](PulledEdge& e) { e.each_percent = 5; });
   }
-  if (std::any_of(zones.begin(), zones.end(), [](const PulledZone& z) { return z.pressure.has_value(); })) {
+  const bool by_study = std::any_of(s.zones.begin(), s.zones.end(), [](const ZoneFrom& z) { return z.pressure_from == kByStudy; });
+  if (by_study) {
+    const auto of_study = [&s](CorsetPressure study, std::string_view place) {
+      return [&s, p = corset_pressure(study, place)](PulledEdge& e) {
+        for (std::size_t i = 0; i < e.zones.size(); ++i)
+          if (s.zones[i].pressure_from == kByStudy) e.zones[i].pressure = p;
+      };
+    };
+    add("which study is right", "7 to 47 mmHg", of_study(CorsetPressure::of_2011, ""), of_study(CorsetPressure::of_1910, "hip bone"));
+  } else if (std::any_of(zones.begin(), zones.end(), [](const PulledZone& z) { return z.pressure.has_value(); })) {
     const auto part = [](double share) { return each_zone([share](PulledZone& z) { if (z.pressure) z.pressure->value *= share; }); };
     add("pressure as written", "a fifth to either side", part(0.8), part(1.2));
   }

@@ -79,10 +79,12 @@ class Added {
     }
     NewFigure pressure = s_.figure(figures_, at + "pressure");
     pressure.is(p.pressure).from(s_.key(at + "girth"));
+    const bool by_study = from.pressure_from == kByStudy;
     if (!z.pressure) pressure.from(s_.key(at + "shortfall"));
+    if (by_study) pressure.from("rules/corset pressure").label('a');
     pressure.working("pressure" + said + ", an estimate (" + from.pressure_from + ")",
-                     z.pressure ? "as written" : "3.5 mmHg for each % smaller, twice that over a corset; 6 mmHg at least",
-                     z.pressure ? "" : worked(z.shortfall, s_.in) + " of " + worked(z.girth, s_.in));
+                     by_study ? "mean of the study that the rules name" : z.pressure ? "as written" : "3.5 mmHg for each % smaller, twice that over a corset; 6 mmHg at least",
+                     by_study ? std::string(word_for(*s_.project.rules.corset_pressure)) : z.pressure ? "" : worked(z.shortfall, s_.in) + " of " + worked(z.girth, s_.in));
     pressure.add();
     s_.figure(figures_, at + "line load at rest").is(p.at_rest).from(s_.key(at + "pressure")).from(s_.key(at + "girth"))
         .working("pull along the closing at rest" + said + ", an estimate", "pressure × girth / 2π",

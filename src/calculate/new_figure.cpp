@@ -2,6 +2,8 @@
 
 #include <stdexcept>
 
+#include "figures/formula_sources.h"
+
 namespace gownsheaf {
 
 ShownIn shown_in(const Project& project) {
@@ -48,6 +50,7 @@ NewFigure& NewFigure::plain_input(std::string_view name) {
 
 NewFigure& NewFigure::rests_on(std::string_view name, Origin origin, char label, const std::string& because) {
   if (!name.empty()) figure_.inputs.emplace_back(name);
+  else if (origin == Origin::standing || origin == Origin::guessed) not_written_ = label == 'a' || label == 'b' ? label : 'c';
   if (origin == Origin::guessed) {
     if (!figure_.guessed) figure_.guessed_from = because;
     figure_.guessed = true;
@@ -61,8 +64,16 @@ NewFigure& NewFigure::working(std::string what, std::string formula, std::string
   return *this;
 }
 
+std::string_view NewFigure::source() const {
+  if (figure_.label == 'c') return kCommonPractice;
+  if (!figure_.formula.empty()) return source_of_formula(figure_.formula);
+  if (figure_.key.rfind("rules/", 0) == 0) return "where-sources-disagree";
+  return not_written_ == 0 ? kFromProjectFile : not_written_ == 'c' ? kCommonPractice : std::string_view("makers-defaults");
+}
+
 const Figure& NewFigure::add() {
   if (figure_.working) figure_.working->result = plain_text(figure_, in_);
+  figure_.source = std::string(source());
   return figures_.add(std::move(figure_));
 }
 

@@ -43,9 +43,11 @@ class NewFigure {
 
  private:
   NewFigure& rests_on(std::string_view name, Origin origin, char label, const std::string& because);
+  std::string_view source() const;
   Figures& figures_;
   ShownIn in_;
   Figure figure_;
+  char not_written_ = 0;  // label of the default or guess that the figure itself is
 };
 
 }  // namespace gownsheaf

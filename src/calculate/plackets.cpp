@@ -6,6 +6,7 @@ namespace gownsheaf {
 
 PlacketStrip continuous_lap(Length slit) { return {Length::sixty_fourths(240), slit * 2}; }
 PlacketStrip separate_underlap(Length slit) { return {Length::sixty_fourths(96), slit + Length::inches(1)}; }
+PlacketStrip placket_facing(Length slit) { return separate_underlap(slit); }
 
 void add_plackets(const Project& project, Figures& figures) {
   const ShownIn in = shown_in(project);
@@ -28,6 +29,11 @@ void add_plackets(const Project& project, Figures& figures) {
       figure("underlap wide").is(lap.wide).from(length).add();
       figure("underlap long").is(lap.long_).from(length)
           .working("underlap of the placket " + p.named.name, "slit + 1 in", worked(*p.length, in) + " + " + worked(Length::inches(1), in)).add();
+    } else {
+      const PlacketStrip facing = placket_facing(*p.length);
+      figure("facing wide").is(facing.wide).from(length).label('c').add();
+      figure("facing long").is(facing.long_).from(length).label('c')
+          .working("each facing of the placket " + p.named.name, "slit + 1 in", worked(*p.length, in) + " + " + worked(Length::inches(1), in)).add();
     }
   }
 }

@@ -10,8 +10,11 @@ struct PlacketStrip { Length wide, long_; };
 PlacketStrip continuous_lap(Length slit);
 // A separate underlap, finished: 1 1/2 in wide, 1 in longer than the slit.
 PlacketStrip separate_underlap(Length slit);
+// Each of two facings, finished: as wide and long as an underlap; common practice.
+PlacketStrip placket_facing(Length slit);
 
-// plackets/NAME/length, and by its finish strip wide, strip long, set back, or underlap wide, underlap long.
+// plackets/NAME/length, and by its finish strip wide, strip long, set back, or underlap wide, underlap
+// long, or facing wide, facing long.
 void add_plackets(const Project& project, Figures& figures);
 
 }  // namespace gownsheaf

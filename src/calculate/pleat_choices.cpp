@@ -56,8 +56,8 @@ void add_pleat_choices(const Project& project, RoundSums& sums, std::vector<Plea
         return f;
       };
       figure("kind").is(std::string(word_for(c.kind))).add();
-      figure("count").is(c.count).add();
-      figure("flat").is(c.flat + s.sum.plus).add();
+      figure("count").is(c.count).from("pleats/" + run + "/count").add();
+      figure("flat").is(c.flat + s.sum.plus).from("pleats/" + run + "/flat").add();
       figure("visible").is(c.visible).from("pleats/" + run + "/finished").from(key + "count").add();
       figure("depth").is(c.depth).from(key + "flat").from("pleats/" + run + "/finished").from(key + "count").add();
       figure("cloths thick").is(Ratio::of(c.flat.in_ticks(), c.finished.in_ticks())).from(key + "flat").from("pleats/" + run + "/finished").add();

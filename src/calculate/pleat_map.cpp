@@ -3,15 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "calculate/hidden_seams.h"
 #include "calculate/new_figure.h"
 #include "diagnostics/message.h"
 
 namespace gownsheaf {
 namespace {
 
-Length off(Length a, Length b) { return a < b ? b - a : a - b; }
-constexpr std::int64_t kSame = 2;  // halves are rounded once each
-bool same(Length a, Length b) { return off(a, b) <= Length::ticks(kSame); }
+constexpr std::int64_t kSame = 2;  // ticks: halves are rounded once each
 
 bool one_way_round(const RunSum& s) { return s.pleated && !s.mirrored; }
 
@@ -68,8 +67,25 @@ class Way {
       parts_.push_back(part);
     }
     whole_ = pleated;
-    if (!parts_.empty()) seams_ = breadth_seams(project, sums, *parts_.front().sum->run, half_);
+    if (parts_.empty()) return;
+    const PleatRun& run = *parts_.front().sum->run;
+    const Round* round = sums.round_of(run);
+    const bool at_front = round != nullptr && round->centre_front_is_seam;
+    seams_ = breadth_seams(project, sums, run, half_, at_front);
+    if (round == nullptr) return;
+    const std::vector<Length> others = breadth_seams(project, sums, run, half_, !at_front);
+    if (!others.empty() && std::none_of(others.begin(), others.end(), [&](Length at) { return in_the_open(place(at)); }))
+      other_centre_ = at_front ? "mid-breadth" : "a seam";
   }
+
+  // Between the pleats of a run that has them.
+  static bool shows(const std::optional<Place>& p) {
+    return p && p->part->sum->run->kind != PleatKind::tucks && p->landing.in == Landing::In::seen && !p->landing.to_hidden.is_zero();
+  }
+  // Shows, or lies in plain cloth, where nothing can hide it.
+  static bool in_the_open(const std::optional<Place>& p) { return shows(p) || (p && p->part->sum->run->kind == PleatKind::plain); }
+  // What `centre front is` would hide every seam; "" where neither word does, or where it hides them already.
+  const std::string& other_centre() const { return other_centre_; }
 
   const std::vector<Part>& parts() const { return parts_; }
   const std::vector<Length>& seams() const { return seams_; }
@@ -138,6 +154,7 @@ class Way {
  private:
   std::vector<Part> parts_;
   std::vector<Length> seams_;
+  std::string other_centre_;
   Length whole_;
   bool half_ = true, closed_ = true;
 };
@@ -158,8 +175,7 @@ class PleatMap {
         const std::string number = "seam " + whole_number(static_cast<std::int64_t>(i + 1));
         const Place& p = places[i];
         add("pleats", part.sum->run->named.name, number, p, "breadth " + number);
-        if (part.sum->run->kind != PleatKind::tucks && p.landing.in == Landing::In::seen && !p.landing.to_hidden.is_zero() && *project_.rules.pleat_seams == PleatSeams::inner_fold)
-          say_seam_shows(part, p, number);
+        if (Way::shows(p) && *project_.rules.pleat_seams == PleatSeams::inner_fold) say_seam_shows(part, p, number);
       }
     }
   }
@@ -171,7 +187,7 @@ class PleatMap {
     const auto x = way_.seam_at(*side);
     const auto p = x ? way_.place(*x) : std::nullopt;
     if (!p) return;
-    figure("plackets", placket.named.name, "past centre front").is(*x).add();
+    figure("plackets", placket.named.name, "past centre front").is(*x).plain_input("plackets/" + placket.named.name + "/side").plain_input("pieces").plain_input("cloths").add();
     add("plackets", placket.named.name, "", *p, "placket " + placket.named.name);
     warn_inside(placket.named, "plackets", "The placket " + placket.named.name, *p,
                 [&](Length by) { return "move its seam " + shift(*p->part, by) + ", or the pleats"; });
@@ -184,7 +200,7 @@ class PleatMap {
     NewFigure f = figure("pockets", pocket.named.name, "past centre front");
     f.is(*x).at(pocket.named.at);
     if (pocket.past_centre_front.known()) f.written().from("", pocket.past_centre_front);
-    else f.label('c').working("place of the pocket", "the line under a fold nearest 95 degrees, of those from 80 to 110", "");
+    else f.plain_input("pleats").label('c').working("place of the pocket", "the line under a fold nearest 95 degrees, of those from 80 to 110", "");
     f.add();
     if (pocket.opening.known()) figure("pockets", pocket.named.name, "opening").is(*pocket.opening).written().at(pocket.opening.at).add();
     add("pockets", pocket.named.name, "", *p, "pocket " + pocket.named.name + (pocket.side.known() ? ", " + *pocket.side : ""));
@@ -222,7 +238,7 @@ class PleatMap {
     const std::string below = part.empty() ? "" : part + "/", key = section + "/" + item + (part.empty() ? "" : "/" + part);
     const std::string flat = part.empty() ? key + "/in the run" : key;
     if (part.empty()) figure(section, item, "in the run").is(p.in_run).from(key + "/past centre front").add();
-    else if (figures_.find(key) == nullptr) figure(section, item, part).is(p.in_run).add();
+    else if (figures_.find(key) == nullptr) figure(section, item, part).is(p.in_run).plain_input("pieces").plain_input("cloths").add();
     figure(section, item, below + "pleated").is(p.pleated).from(flat).add();
     figure(section, item, below + "angle").is(way_.angle(p.pleated)).from(key + "/pleated").add();
     if (PleatPlan* plan = plan_for(*p.part))
@@ -245,10 +261,24 @@ class PleatMap {
 
   void say_seam_shows(const Part& part, const Place& p, const std::string& number) {
     const std::string& run = part.sum->run->named.name;
+    const Hiding hiding = how_to_hide(part);
     diag_.add(message({run, "pleats", "pleats"}, Severity::warning, "seam-shows", part.sum->run->named.at,
                       "Breadth " + number + " of " + run + " falls where it shows, " +
-                          (p.landing.pleat == 0 ? "past the last pleat." : "before pleat " + whole_number(p.landing.pleat) + "."),
-                      shift(part, p.landing.to_hidden) + " it is hidden; or `rules: { pleat seams: as they fall }`"));
+                          (p.landing.pleat == 0 ? "past the last pleat" : "before pleat " + whole_number(p.landing.pleat)) + hiding.words + ".",
+                      hiding.to_type + shift(part, p.landing.to_hidden) + " it is hidden; or `rules: { pleat seams: as they fall }`"));
+  }
+
+  // How all of its seams would lie under the pleats, and what to write for it; empty where no way was found.
+  struct Hiding { std::string words, to_type; };
+  Hiding how_to_hide(const Part& part) const {
+    if (const std::string& centre = way_.other_centre(); !centre.empty())
+      return {"; with " + std::string(centre == "a seam" ? "a seam" : "the middle of a breadth") + " at centre front none would show", "`centre front is: " + centre + "`; "};
+    std::vector<Length> places;
+    for (const Length seam : way_.seams())
+      if (const auto p = way_.place(seam); p && p->part == &part) places.push_back(p->in_run);
+    const auto count = count_that_hides(*part.sum, places);
+    if (!count) return {};
+    return {"; " + whole_number(*count) + " pleats would hide every seam of it", "`count: " + whole_number(*count) + "`; "};
   }
 
   template <class Clear>
@@ -270,7 +300,7 @@ class PleatMap {
     const std::string& run = part.sum->run->named.name;
     const bool middle = sides == 2;
     const std::string quantity = middle ? "at " + where : "at the next run";
-    figure("pleats", run, quantity + "/makes").is(std::string(parts ? "box pleat" : "inverted pleat")).add();
+    figure("pleats", run, quantity + "/makes").is(std::string(parts ? "box pleat" : "inverted pleat")).plain_input("pleats/" + run + "/toward").add();
     if (parts && middle && part.sum->half.plus.is_zero())
       figure("pleats", run, quantity + "/wide").is(2 * part.sum->half.visible).from("pleats/" + run + "/visible")
           .working("the box pleat at " + where, "2 × visible", "2 × " + worked(part.sum->half.visible, in_)).add();
@@ -289,57 +319,6 @@ class PleatMap {
 
 bool marked_from_the_back(const RunSum& s) {
   return s.mirrored && s.run->toward.known() && *s.run->toward == Toward::centre_front;
-}
-
-Landing landing_of(const std::vector<PleatMark>& marks, Length at, Length plus) {
-  Landing out;
-  Length flat = plus, edge;  // end of the last doubled cloth, and where that lies
-  bool any_before = false;
-  for (const PleatMark& m : marks) {
-    const Length a = std::min(m.fold, m.lay_on), b = std::max(m.fold, m.lay_on), deep = (b - a).times(1, 2);
-    const bool fold_first = m.fold < m.lay_on;
-    if (at > b && !same(at, b)) {
-      flat = b;
-      edge = m.edge;
-      any_before = true;
-      continue;
-    }
-    out.pleat = m.pleat;
-    out.pleated = m.edge;
-    if (same(at, m.fold)) out.in = Landing::In::fold;
-    else if (same(at, m.lay_on)) out.in = Landing::In::line;
-    else if (at > a) {
-      out.in = Landing::In::hidden;
-      const Length in = at - a, back = in <= deep ? in : deep - (in - deep);
-      out.pleated = fold_first ? m.edge - back : m.edge + back;
-      out.to_edge = at - a <= b - at ? a - at : b - at;
-    } else {
-      out.pleated = std::max(Length{}, edge + (at - flat));
-      const Length ahead = a - at, behind = at - flat;
-      out.to_hidden = any_before && behind < ahead ? -behind : ahead;
-    }
-    return out;
-  }
-  out.pleated = edge + (at - flat);
-  out.to_hidden = flat - at;
-  return out;
-}
-
-std::vector<Length> breadth_seams(const Project& project, RoundSums& sums, const PleatRun& run, bool half) {
-  const Round* round = sums.round_of(run);
-  const std::vector<std::string>& of = run.of.empty() && round != nullptr ? round->of : run.of;
-  if (of.size() != 1) return {};
-  const Piece* piece = project.piece(of.front());
-  const Cloth* cloth = piece != nullptr && !piece->from.empty() ? project.cloth(piece->from.front()) : nullptr;
-  if (cloth == nullptr || !is_full_width(*piece)) return {};
-  const auto breadth = joined_width(*piece, *cloth);
-  const auto number = sums.number_of(*piece, *cloth);
-  if (!breadth || !number || *number < 2) return {};
-  if (piece->make.known() && piece->make->kind == Make::Kind::fills) return {};  // cut back to its run: where is not said
-  const std::int64_t first = round != nullptr && round->centre_front_is_seam ? 0 : 1;  // in half breadths
-  std::vector<Length> at;
-  for (std::int64_t i = 0; 2 * i + first <= (half ? *number : 2 * *number); ++i) at.push_back((*breadth * (2 * i + first)).times(1, 2));
-  return at;
 }
 
 void add_pleat_map(const Project& project, RoundSums& sums, std::vector<PleatPlan>& plans, Figures& figures, Diagnostics& diag) {

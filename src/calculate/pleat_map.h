@@ -18,9 +18,9 @@
 
 namespace gownsheaf {
 
-// Seams of full breadths, flat from centre front: of half the round, or of all of it. The middle of a breadth lies at
-// centre front unless the run's round says that a seam does; so seams fall symmetrically. Empty where it is not known.
-std::vector<Length> breadth_seams(const Project& project, RoundSums& sums, const PleatRun& run, bool half);
+// Seams of full breadths, flat from centre front: of half the round, or of all of it. A seam lies at centre front, or the
+// middle of a breadth; either way seams fall symmetrically. Empty where it is not known.
+std::vector<Length> breadth_seams(const Project& project, RoundSums& sums, const PleatRun& run, bool half, bool seam_at_front);
 
 // A place of the flat cloth in a pleated run, distances from where its marks begin.
 struct Landing {

@@ -21,7 +21,11 @@ class Run {
     add_flat();
     if (s_.finished) add_finished();
     if (s_.pleated && !s_.sum.plus.is_zero()) figure("plus").is(s_.sum.plus).from("", run_.plus).written().at(run_.plus.at).add();
-    figure("begins at").is(s_.begins_at).at(run_.begins_at.at).add();
+    NewFigure begins = figure("begins at");
+    begins.is(s_.begins_at).at(run_.begins_at.at);
+    if (run_.begins_at.known()) begins.from("", run_.begins_at).written();
+    else begins.plain_input("pleats");  // the runs before it
+    begins.add();
     if (s_.pleated) {
       add_depth();
       add_visible();
@@ -112,7 +116,12 @@ class Run {
       figure(part + "finished length").is(*tier.finished_length).written().at(tier.finished_length.at).add();
       deep += *tier.finished_length;
     }
-    if (all_deep) figure("tiers deep").is(deep).working("all tiers together", "the sum of their lengths", "").add();
+    if (all_deep) {
+      NewFigure f = figure("tiers deep");
+      f.is(deep).working("all tiers together", "the sum of their lengths", "");
+      for (const TierSum& tier : s_.tiers) f.from(key("tier " + tier.name + "/finished length"));
+      f.add();
+    }
   }
 
   void add_count() {

@@ -153,8 +153,10 @@ void add_rounds(const Project& project, RoundSums& sums, Figures& figures, Diagn
     if (joined.length && *joined.length > Length{}) add_uses(sums, round, *joined.length, in, figures);
     const Sum flat = add_up(sums, round.runs, in, true);
     if (!flat.known || round.runs.empty()) continue;
-    NewFigure(figures, in, "rounds", name, "explained").is(flat.total).at(round.named.at)
-        .working("flat cloth that the runs use", "sum of the runs, both halves", flat.numbers).add();
+    NewFigure explained(figures, in, "rounds", name, "explained");
+    explained.is(flat.total).at(round.named.at).working("flat cloth that the runs use", "sum of the runs, both halves", flat.numbers);
+    for (const std::string& run : round.runs) explained.from("rounds/" + name + "/runs/" + run + "/uses");
+    explained.add();
     if (joined.length && size_of(*joined.length - flat.total) > mark_step(in).times(1, 2))
       NewFigure(figures, in, "rounds", name, "unexplained").is(*joined.length - flat.total).at(round.named.at)
           .from("rounds/" + name + "/joined round").from("rounds/" + name + "/explained")

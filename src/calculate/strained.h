@@ -18,9 +18,10 @@ struct ZoneFrom {                      // where a zone of PulledEdge comes from
   const StrainZone* written = nullptr; // else the strain itself
   std::string goes_round;              // measure, or ""
   Given<Length> girth;
-  std::string pressure_from;           // "worn snug", "ease", "written", "nothing written"
+  std::string pressure_from;           // "worn snug", "ease", "written", kByStudy, "nothing written"
   std::string because;                 // what makes it move most: "a deep breath", "sitting and bending", "dancing"
 };
+inline constexpr const char* kByStudy = "a published study";
 inline constexpr const char* kRestOfEdge = "rest of the edge";
 
 struct Strained {

@@ -106,7 +106,7 @@ void add_body_keys(std::vector<KeySpec>& keys) {
       KeyRow("fittings/*/found/*/shared over", list).each(name).of("seams").guess("~ all that cross it")
           .means("Seams that share the change."),
       KeyRow("fittings/*/found/*/at most", length).is("1/4 in", 'c').means("The most that one edge may take."),
-      KeyRow("fittings/*/girths", map).each(length).of("measures").means("Girths measured at the fitting."),
+      KeyRow("fittings/*/girths", map).each(length).of("measures").means("Girths of the garment at the fitting; a joined skirt must meet the waist."),
       KeyRow("fittings/*/signed", day).words("not yet").means("The day it was found right."),
   };
   keys.insert(keys.end(), rows.begin(), rows.end());

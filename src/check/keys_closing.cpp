@@ -85,9 +85,9 @@ void add_bone_keys(std::vector<KeySpec>& keys) {
       KeyRow("bone stock/*/may be cut", yes_no).guess("~ its kind").means("Whether it can be cut to length."),
       KeyRow("bone stock/*/kerf", length).limits("0 in", "1 in").is("0 in", 'c').means("Lost at each cut."),
       KeyRow("bone stock/*/width", length).means("Its width."),
-      KeyRow("bone stock/*/thickness", length).means("Its thickness."),
+      KeyRow("bone stock/*/thickness", length).since(kLater).means("Its thickness."),
       KeyRow("bone stock/*/bought", list).each(length).means("Lengths on the shelf."),
-      KeyRow("bone stock/*/price", money).secret().means("Price of one length."),
+      KeyRow("bone stock/*/price", money).secret().since(kLater).means("Price of one length."),
       KeyRow("bone stock/*/end clear", length).limits("-2 in", "2 in").means("Left free at each end of a channel."),
       KeyRow("bone stock/*/casing ends", length).is("1 in", 'a').means("Casing that each channel takes beyond its length."),
   };

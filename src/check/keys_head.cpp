@@ -76,10 +76,16 @@ void add_rules_keys(std::vector<KeySpec>& keys) {
           .means("How cloth for matching is added."),
       KeyRow("rules/pleat seams", word).words("inner fold|as they fall").is("inner fold", 'a')
           .means("Where breadth seams lie among pleats."),
+      KeyRow("rules/hook pitch", length).is("1 1/4 in", 'a').limits("1/4 in", "3 in")
+          .means("How far hooks stand apart at most, where a closing has no `at most`."),
       KeyRow("rules/hook set back", length).is("1/4 in", 'a').limits("0 in", "2 in")
           .means("How far hooks sit behind the edge."),
       KeyRow("rules/buttonhole is", word).words("across and thickness|and 1/8 in more|more for a shank")
           .is("across and thickness", 'a').means("How long a buttonhole is cut."),
+      KeyRow("rules/bone length is", word).words("by its kind|casing less 1/2 in|casing and 1/2 in more").is("by its kind", 'a')
+          .means("How long a bone is cut for its casing, where no `end clear` is written."),
+      KeyRow("rules/corset pressure", word).words("measured 1910|measured 2011").is("measured 1910", 'a')
+          .means("How hard a corset presses, where neither `worn`, `pressure` nor ease says it."),
       KeyRow("rules/bias by", word).words("real strips|joined strips|area|length along the selvage").is("real strips", 'x').since(kLater)
           .means("How bias strips are reckoned."),
       KeyRow("rules/piping strip", word).words("by the cord|flat 1 1/4 in").is("by the cord", 'x').since(kLater)
@@ -88,7 +94,7 @@ void add_rules_keys(std::vector<KeySpec>& keys) {
       KeyRow("rules/thread by", word).words("formula|class ratio").since(kLater).means("How thread is reckoned."),
       KeyRow("rules/overedge base", count).limits("3", "5").since(kLater).means("Base ratio of an overedge seam: 3 or 5."),
       KeyRow("rules/thread waste", percent).is("15 %", 'a').since(kLater).means("Thread lost at starts and ends."),
-      KeyRow("rules/waist is", word).words("belt line|midway").is("belt line", 'a').means("Where the waist was measured; told with the sums."),
+      KeyRow("rules/waist is", word).words("belt line|midway").is("belt line", 'a').means("Where the waist was measured; a closing round it breathes there."),
       KeyRow("rules/steps from", word).words("library|this file").is("library", 'x').since(kLater)
           .means("Where the steps of work come from."),
   };

@@ -1,5 +1,5 @@
 // Strips that another section asks for and no piece gives: the guard behind a closing, the strips that strengthen its edges,
-// the facing and the stiffening of the hem. They are cut like any piece, so that the cloth for them is bought.
+// the facing and the stiffening of the hem, the strip of a placket. They are cut like any piece, so that the cloth for them is bought.
 #include <algorithm>
 
 #include "check/sections.h"
@@ -42,6 +42,40 @@ class Strips {
     strip.width = {Size::Kind::cut, *closing.backing_width, closing.backing_width.at};
     strip.length = {Size::Kind::finished, *closing.length, closing.length.at};
     add(std::move(strip));
+  }
+
+  // What finishes a slit, of the cloth it is cut in; sizes as in docs/formulas.md#plackets. None where a piece of the maker's
+  // own is named for a placket.
+  void strip_of_placket(const Placket& placket) {
+    const std::string cloth = cloth_of(placket);
+    const bool own = std::any_of(project_.pieces.begin(), project_.pieces.end(), [](const Piece& p) { return p.made_for.empty() && has_word(p.named.name, "placket"); });
+    if (!placket.length.known() || !placket.finish.known() || cloth.empty() || own) return;
+    const Length slit = *placket.length, inch = Length::inches(1), wide = Length::sixty_fourths(96);
+    const auto strip = [&](const char* what, const char* note) {
+      const std::string name = placket.named.name + (has_word(placket.named.name, "placket") ? " " : " placket ") + what;
+      Piece piece = strip_of(name, cloth, placket.named.name, placket.named.at);
+      piece.named.note = note;
+      return piece;
+    };
+    if (*placket.finish == PlacketFinish::continuous_lap) {
+      Piece piece = strip("strip", "one strip for the continuous lap");
+      piece.width = {Size::Kind::cut, Length::sixty_fourths(240), placket.named.at};
+      piece.length = {Size::Kind::cut, slit * 2, placket.named.at};
+      add(std::move(piece));
+    } else if (*placket.finish == PlacketFinish::separate_underlap) {
+      Piece piece = strip("underlap", "folded along its length");
+      piece.width = {Size::Kind::finished, wide * 2, placket.named.at};
+      piece.length = {Size::Kind::finished, slit + inch, placket.named.at};
+      add(std::move(piece));
+    } else {
+      Piece piece = strip("facing", "one to each side of the slit");
+      Make both;
+      both.number = 2;
+      piece.make = Given<Make>::standing(both, 'x', "one to each side");
+      piece.width = {Size::Kind::finished, wide, placket.named.at};
+      piece.length = {Size::Kind::finished, slit + inch, placket.named.at};
+      add(std::move(piece));
+    }
   }
 
   // As many widths as go round the hem; joined, then sewn on flat.
@@ -93,6 +127,21 @@ class Strips {
     return "";
   }
 
+  // Of a piece that its seam or edge is of, else of the skirt, else of the first piece.
+  std::string cloth_of(const Placket& placket) const {
+    const Seam* seam = project_.seam(placket.seam);
+    const EdgeLine* edge = project_.edge(placket.edge);
+    for (const std::vector<std::string>* lines : {seam == nullptr ? nullptr : &seam->joins, edge == nullptr ? nullptr : &edge->of}) {
+      if (lines == nullptr) continue;
+      for (const std::string& line : *lines)
+        if (const Piece* piece = project_.piece(line.substr(line.find(" of ") == std::string::npos ? 0 : line.find(" of ") + 4)); piece != nullptr && !piece->from.empty())
+          return piece->from.front();
+    }
+    for (const Piece& piece : project_.pieces)
+      if (on_the_skirt({piece.named.name}) && !piece.from.empty()) return piece.from.front();
+    return project_.pieces.empty() || project_.pieces.front().from.empty() ? "" : project_.pieces.front().from.front();
+  }
+
   bool on_the_skirt(const std::vector<std::string>& pieces) const {
     return std::any_of(pieces.begin(), pieces.end(), [&](const std::string& name) {
       const Piece* piece = project_.piece(name);
@@ -122,13 +171,14 @@ class Strips {
 }  // namespace
 
 void add_pieces_made_for(const Filling& file, Project& project) {
-  for (const char* section : {"pieces", "cloths", "closures", "edges", "allowances"})
+  for (const char* section : {"pieces", "cloths", "closures", "edges", "seams", "plackets", "allowances"})
     if (project.failed_sections.contains(section)) return;
   Strips strips(file, project);
   for (const Closure& closing : project.closures) {
     strips.guard_of(closing);
     strips.backing_of(closing);
   }
+  for (const Placket& placket : project.plackets) strips.strip_of_placket(placket);
   const bool rounds_clean = !project.failed_sections.contains("rounds") && !project.failed_sections.contains("pleats");
   if (project.skirt && rounds_clean) strips.hem_of(*project.skirt);
 }

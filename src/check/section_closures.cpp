@@ -190,7 +190,9 @@ void fill_closures(const Filling& file, Project& project) {
     closure.eyelets = item.count("eyelets");
     const bool counted = closure.number.known() || closure.pitch.known() || closure.eyelets.known();
     if (!counted) {
-      if (hooks(closure.fasten)) fall_back(closure.at_most, Length::sixty_fourths(80), 'a', "1 1/4 in between hooks");
+      const Given<Length>& pitch = project.rules.hook_pitch;
+      const bool by_rule = pitch.origin == Origin::written;
+      if (hooks(closure.fasten)) fall_back(closure.at_most, *pitch, by_rule ? 'x' : pitch.label, by_rule ? "by `rules: hook pitch`" : pitch.because);
       if (closure.fasten == Fasten::snaps) fall_back(closure.at_most, Length::inches(2), 'a', "2 in between snaps");
       if (closure.fasten == Fasten::lacing) fall_back(closure.at_most, Length::mm(30), 'a', "30 mm between eyelets");
       if (closure.fasten == Fasten::buckle && !closure.at_most.known()) fall_back(closure.number, std::int64_t{1}, 'c', "one buckle");

@@ -22,6 +22,9 @@ void fill_rules(const Filling& file, Project& project) {
   take(item, "pleat seams", PleatSeams::as_they_fall, rules.pleat_seams);
   take(item, "buttonhole is", ButtonholeIs::more_for_a_shank, rules.buttonhole_is);
   take(item, "waist is", WaistIs::midway, rules.waist_is);
+  take(item, "bone length is", BoneLengthIs::casing_and_more, rules.bone_length_is);
+  take(item, "corset pressure", CorsetPressure::of_2011, rules.corset_pressure);
+  if (const Given<Length> pitch = item.length("hook pitch"); pitch.known()) rules.hook_pitch = pitch;
   if (const Given<Length> back = item.length("hook set back"); back.known()) rules.hook_set_back = back;
 }
 

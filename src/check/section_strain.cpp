@@ -85,6 +85,9 @@ void fill_strain(const Filling& file, Project& project) {
     strain.pressure = item.pressure("pressure");
     strain.over = item.word("over");
     strain.breathes_at = item.word("breathes at");
+    const bool midway = *project.rules.waist_is == WaistIs::midway && folded_name(strain.goes_round) == "waist";
+    if (!strain.breathes_at.known() && midway)
+      strain.breathes_at = Given<std::string>::guessed("navel", "the waist is measured midway, near the navel", strain.at);
     if (!strain.breathes_at.known())
       strain.breathes_at = Given<std::string>::standing("natural waist", 'c', "closings are reckoned at the natural waist");
     strain.moves = item.word("moves");

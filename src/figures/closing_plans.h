@@ -73,6 +73,7 @@ struct LoadPlan {                 // one strained closing; figures closures/NAME
   std::size_t most = 0;           // the fastener that takes most
   std::optional<std::size_t> gives_way, neighbour;  // worst: this one opens, that one then takes …/if one opens
   Force neighbour_takes;
+  bool by_study = false;          // pressure by `rules: corset pressure`, nothing else being written
   std::vector<WayToEase> eased;
   std::vector<InputThatMatters> matters;            // what matters most comes first
   std::optional<BandHold> band_hold;

@@ -28,6 +28,7 @@ const std::vector<FigureKind>& closing_figure_kinds() {
       {"closures", "buttonhole", "length", kMark, kRemark, "buttonhole", "length of each buttonhole", false},
       {"closures", "buttonhole begins", "length", kMark, kRemark, "buttonhole", "past the lap line, toward the edge", false},
       {"closures", "gap", "length", kMark, kNone, "", "between the edges when laced", false},
+      {"closures", "through the eyelets", "length", kMark, kNone, "lacing", "lace that the thickness of the edge takes", false},
       {"closures", "lace length", "length", kCut, kBuy, "lacing", "lace or cord, its ends to tie counted", false},
       {"closures", "ties", "count", kExact, kBuy, "ties", "how many ties are cut, two a place", false},
       {"closures", "tie length", "length", kCut, kBuy, "ties", "each tie as it is cut", false},
@@ -42,10 +43,13 @@ const std::vector<FigureKind>& closing_figure_kinds() {
       {"plackets", "strip wide", "length", kCut, kRecut, "plackets", "cut width of its strip", false},
       {"plackets", "strip long", "length", kCut, kRecut, "plackets", "cut length of its strip", false},
       {"plackets", "set back", "length", kMark, kNone, "plackets", "how far the strip's edge stands back", false},
+      {"plackets", "facing wide", "length", kMark, kRecut, "plackets", "finished width of each of its two facings", false},
+      {"plackets", "facing long", "length", kMark, kRecut, "plackets", "finished length of each of its two facings", false},
       {"plackets", "underlap wide", "length", kMark, kRecut, "plackets", "finished width of its underlap", false},
       {"plackets", "underlap long", "length", kMark, kRecut, "plackets", "finished length of its underlap", false},
 
       {"notions", "fasteners needed", "count", kExact, kBuy, "closures", "what all closings take of it", false},
+      {"notions", "stay needed", "length", kCut, kBuy, "stays", "ribbon of a waist stay, or tape along the edges that are stayed", false},
       {"notions", "braid needed", "length", kCut, kBuy, "hem-braid", "braid round the hem, its ends turned under", false},
       {"notions", "lace needed", "length", kCut, kBuy, "lacing", "all laces that are cut from it", false},
   };

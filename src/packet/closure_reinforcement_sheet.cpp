@@ -106,7 +106,8 @@ class Reinforcement {
 
   std::string assumed() const {
     std::string out = "It stands on this: ";
-    out += strain_->pressure.known() ? "the pressure written" : "how much smaller it is than the body it goes round";
+    out += load_->by_study ? "the pressure of corsets " + std::string(word_for(*input_.project.rules.corset_pressure)) + ", as chosen under rules"
+           : strain_->pressure.known() ? std::string("the pressure written") : std::string("how much smaller it is than the body it goes round");
     out += ", worn over " + (strain_->over.known() ? (*strain_->over == "body" ? std::string("the body") : *strain_->over) : "the body");
     out += "; breath at the " + *strain_->breathes_at + "; " + *strain_->moves;
     out += "; the skirt hangs from " + *strain_->skirt_hangs_from + ". A round waist and an even pull are assumed: bands only, not a test.";

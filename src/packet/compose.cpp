@@ -105,6 +105,18 @@ void place_contents(const PacketInput& input, std::vector<Sheet>& sheets) {
   }
 }
 
+// Below the first sentence, in every form of the sheet.
+void tell_first(std::vector<Block> told, Sheet& sheet) {
+  if (told.empty()) return;
+  sheet.blocks.insert(sheet.blocks.begin(), told.begin(), told.end());
+  for (auto& shorter : sheet.shorter)
+    shorter = [said = told, blocks_of = std::move(shorter)] {
+      std::vector<Block> blocks = blocks_of();
+      blocks.insert(blocks.begin(), said.begin(), said.end());
+      return blocks;
+    };
+}
+
 // What "at a glance" had no room for stands whole on its own sheet at the end.
 Sheet all_to_settle(const PacketInput& input) {
   Sheet sheet;
@@ -178,11 +190,13 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
   for (const SheetEntry& entry : input.set.sheets) {
     if (entry.sheet == "what changed" && input.changes == nullptr) continue;
     const std::string kind = repeats_over(entry);
-    for (const std::string& item : items_of(input, kind)) {
+    const std::vector<std::string> items = items_of(input, kind);
+    for (const std::string& item : items) {
       // A condition that cannot be answered leaves a sheet out; on a step it would count as met.
       if (entry.when.holds(input.facts, item) != Truth::yes) continue;
       Sheet sheet = sheet_of(input, entry, item);
       if (sheet.answer.empty() && sheet.blocks.empty() && entry.sheet != "contents") continue;
+      tell_first(told_on(input, entry.sheet, item, items), sheet);
       sheet.id = entry.sheet;
       sheet.title = title_of(input, entry, kind, item);
       sheet.anchor = sheet_anchor(entry.sheet, item);

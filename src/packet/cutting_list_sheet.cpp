@@ -57,16 +57,21 @@ Text words_of(const CutPiece& c, const FigureText& text) {
 }
 
 // The strip that a slit is finished with; it is no piece unless the maker wrote it as one.
-Text placket_strip(const Placket& placket, const FigureText& text) {
+Text placket_strip(const PacketInput& input, const Placket& placket, const FigureText& text) {
   const std::string key = "plackets/" + placket.named.name + "/";
   const Text name = bold("Placket " + placket.named.name + ", ") + text.checking(key + "length") + bold(": ");
-  const Text no_piece = condensed(" It is cut beside the pieces of this list, unless you wrote it as one.");
+  Text of_list = condensed(" It is a piece of your own, or cut beside this list.");
+  for (const Piece& piece : input.project.pieces)
+    if (same_name(piece.made_for, placket.named.name)) of_list = words(" In this list: " + piece.named.name + ".");
   if (text.has(key + "strip long"))
     return name + words("one strip ") + text.measured(key + "strip wide") + words(" wide and ") + text.measured(key + "strip long") +
-           words(" long for its continuous lap, its edge ") + text.checking(key + "set back") + words(" back.") + no_piece;
+           words(" long for its continuous lap, its edge ") + text.checking(key + "set back") + words(" back.") + of_list;
   if (text.has(key + "underlap long"))
     return name + words("an underlap ") + text.measured(key + "underlap wide") + words(" wide and ") + text.measured(key + "underlap long") +
-           words(" long when finished; seams and hem come to that.") + no_piece;
+           words(" long when finished, two cloths thick.") + of_list;
+  if (text.has(key + "facing long"))
+    return name + words("two facings, each ") + text.measured(key + "facing wide") + words(" wide and ") + text.measured(key + "facing long") +
+           words(" long when finished, one to each side of the slit.") + of_list;
   return {};
 }
 
@@ -135,7 +140,7 @@ Sheet cutting_list_sheet(const PacketInput& input) {
                        ", cut in this order. The sizes are where the scissors go, allowances in them, of shrunk cloth, of the piece opened out.");
   sheet.blocks.push_back(block(list(input, text)));
   for (const Placket& p : input.project.plackets) {
-    const Text said = placket_strip(p, text);
+    const Text said = placket_strip(input, p, text);
     if (!said.empty()) sheet.blocks.push_back(paragraph(said));
   }
   for (const Seam& seam : input.project.seams) {

@@ -33,6 +33,9 @@ struct ToSettle {
   PairRow row;
 };
 std::vector<ToSettle> to_settle(const PacketInput& input);
+// Holds and warnings, not decided, that are about this sheet, for below its first sentence. Of sheets made once for each
+// item those about the item; the first also has those whose item has no sheet of this kind (a round among runs).
+std::vector<Block> told_on(const PacketInput& input, std::string_view sheet, std::string_view item, const std::vector<std::string>& items);
 
 // width in points, 0 = what is left.
 void add_column(Table& table, Column::Kind kind, const std::string& head, double width, bool bold);

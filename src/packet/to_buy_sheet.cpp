@@ -8,7 +8,7 @@
 namespace gownsheaf {
 namespace {
 
-constexpr const char* kLengthsNeeded[] = {"lace needed", "casing needed", "braid needed"};
+constexpr const char* kLengthsNeeded[] = {"lace needed", "casing needed", "braid needed", "stay needed"};
 
 bool is_short(const FigureText& text, const std::string& cloth) { return text.has("cloths/" + cloth + "/short"); }
 

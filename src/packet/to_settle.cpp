@@ -107,7 +107,25 @@ void add_decided(const PacketInput& input, std::vector<ToSettle>& rows) {
   }
 }
 
+// What a sheet says in its own words, where it lies in them.
+bool has_its_own_line(const Diagnostic& d) {
+  static constexpr std::string_view kCodes[] = {"cloth-short", "fills-unknown", "gate-unsigned", "joined-interlining", "second-mock-up", "size-missing", "width-unknown"};
+  return std::find(std::begin(kCodes), std::end(kCodes), d.code) != std::end(kCodes);
+}
+
 }  // namespace
+
+std::vector<Block> told_on(const PacketInput& input, std::string_view sheet, std::string_view item, const std::vector<std::string>& items) {
+  std::vector<Block> told;
+  for (const Severity severity : {Severity::hold, Severity::warning})
+    for (const Diagnostic& d : input.messages) {
+      if (d.severity != severity || d.sheet != sheet || !d.accepted_because.empty() || !shown_to_reader(input, d) || has_its_own_line(d)) continue;
+      const bool of_a_sheet = std::find(items.begin(), items.end(), d.item) != items.end();
+      if (!item.empty() && (of_a_sheet ? d.item != item : item != items.front())) continue;
+      told.push_back(paragraph(tag(severity == Severity::hold ? Tag::hold : Tag::warning) + words(" ") + sentence_text(said(d), true), true));
+    }
+  return told;
+}
 
 std::vector<ToSettle> to_settle(const PacketInput& input) {
   std::vector<ToSettle> rows;

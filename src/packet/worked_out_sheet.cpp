@@ -141,27 +141,46 @@ void defaults(const PacketInput& input, Sheet& sheet) {
   sheet.blocks.push_back(block(table));
 }
 
-// Where sources disagree: which rule was used, and whose choice it was.
+// Why the default stands where the maker has written no other.
+std::string why(const Rules& rules, const std::string& rule) {
+  std::string because;
+  const auto of = [&](const char* name, const auto& given) {
+    if (rule == name && given.origin == Origin::standing) because = given.because;
+  };
+  of("yardage by", rules.yardage_by);
+  of("strips lose", rules.strips_lose);
+  of("plaid extra", rules.plaid_extra);
+  of("pleat seams", rules.pleat_seams);
+  of("hook pitch", rules.hook_pitch);
+  of("hook set back", rules.hook_set_back);
+  of("buttonhole is", rules.buttonhole_is);
+  of("bone length is", rules.bone_length_is);
+  of("corset pressure", rules.corset_pressure);
+  of("waist is", rules.waist_is);
+  return because;
+}
+
+// Where sources disagree: which rule was used, whose choice it was, and why.
 void rules_used(const PacketInput& input, Sheet& sheet) {
   const FigureText text = figure_text_of(input);
   Table table;
-  add_column(table, Column::Kind::words, "where sources disagree", 190, false);
-  add_column(table, Column::Kind::words, "used here", 140, false);
-  add_column(table, Column::Kind::words, "whose choice", 0, false);
+  add_column(table, Column::Kind::words, "where sources disagree", 130, false);
+  add_column(table, Column::Kind::words, "used here", 120, false);
+  add_column(table, Column::Kind::words, "whose choice, and why", 0, false);
   for (const Figure& f : input.figures.all()) {
     const std::vector<std::string> parts = parts_of_key(f.key);
     if (parts.size() != 2 || parts[0] != "rules") continue;
     Row row;
     row.cells.push_back({words(parts[1])});
     row.cells.push_back({text.drawn(f.key, Inline::Size::as_text, Face::bold)});
-    row.cells.push_back({condensed(f.origin.line > 0 ? "written in the project file"
-                                   : f.label == 'a' ? "the default, a published rule; write another under rules"
-                                                    : "the default; write another under rules")});
+    const std::string because = why(input.project.rules, parts[1]);
+    row.cells.push_back({because.empty() ? condensed("written in the project file") : condensed("the default: ") + sentence_text(in_unit_of(because, text.shown_in()), false, Face::condensed)});
     table.rows.push_back(row);
   }
   if (table.rows.empty()) return;
   sheet.blocks.push_back(heading("Rules"));
   sheet.blocks.push_back(block(table));
+  sheet.blocks.push_back(paragraph(condensed("Another is written under rules in the project file; docs/sources.md names the works.")));
 }
 
 }  // namespace

@@ -44,6 +44,23 @@ std::string_view word_for(ButtonholeIs r) {
   return "";
 }
 
+std::string_view word_for(BoneLengthIs r) {
+  switch (r) {
+    case BoneLengthIs::by_its_kind: return "by its kind";
+    case BoneLengthIs::casing_less: return "casing less 1/2 in";
+    case BoneLengthIs::casing_and_more: return "casing and 1/2 in more";
+  }
+  return "";
+}
+
+std::string_view word_for(CorsetPressure r) {
+  switch (r) {
+    case CorsetPressure::of_1910: return "measured 1910";
+    case CorsetPressure::of_2011: return "measured 2011";
+  }
+  return "";
+}
+
 std::string_view word_for(WaistIs r) {
   switch (r) {
     case WaistIs::belt_line: return "belt line";

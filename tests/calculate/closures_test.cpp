@@ -34,12 +34,12 @@ ClosureInput edge(Length length, Length top, Length bottom) {
 
 }  // namespace
 
-TEST_CASE("C01: hooks and eyes keep 1 1/4 in at most (The New Dressmaker, Butterick 1921, p. 117)") {
+TEST_CASE("[C01] a: hooks and eyes keep 1 1/4 in at most (The New Dressmaker, Butterick 1921, p. 117)") {
   CHECK(usual_at_most(Fasten::hooks_and_eyes) == in(5, 4));
   CHECK(usual_at_most(Fasten::snaps) == in(2));  // C04, the same, p. 101: unstrained placket
 }
 
-TEST_CASE("C02: 12 1/2 in from first to last at 1 1/4 in are ten gaps, eleven hooks (C01 and counting)") {
+TEST_CASE("[C02] a, x: 12 1/2 in from first to last at 1 1/4 in are ten gaps, eleven hooks (C01 and counting)") {
   ClosureInput input = edge(in(25, 2), Length{}, Length{});
   input.at_most = in(5, 4);
   const ClosurePlaces p = placed(input);
@@ -47,26 +47,26 @@ TEST_CASE("C02: 12 1/2 in from first to last at 1 1/4 in are ten gaps, eleven ho
   CHECK(p.widest == in(5, 4));
 }
 
-TEST_CASE("C03: a 10 1/4 in placket with hooks 1 1/4 in apart from 1/4 in: eight gaps (Ingalls, Text-Book on Domestic Art)") {
+TEST_CASE("[C03] a: a 10 1/4 in placket with hooks 1 1/4 in apart from 1/4 in: eight gaps (Ingalls, Text-Book on Domestic Art)") {
   ClosureInput input = edge(in(41, 4), in(1, 4), Length{});
   input.at_most = in(5, 4);
   CHECK(placed(input).places.size() == 9);  // 10 / 1 1/4 = 8 gaps
 }
 
-TEST_CASE("C05: ten buttons over 36 cm stand 4 cm apart (thesewingcorner, May 2013)") {
+TEST_CASE("[C05] a: ten buttons over 36 cm stand 4 cm apart (thesewingcorner, May 2013)") {
   ClosureInput input = edge(cm(36), Length{}, Length{});
   input.number = 10;
   CHECK(placed(input).widest == cm(4));
 }
 
-TEST_CASE("C06: a button 1/2 in across and 1/8 in thick wants 5/8 in (sewing-adventures, February 2024)") {
+TEST_CASE("[C06] a: a button 1/2 in across and 1/8 in thick wants 5/8 in (sewing-adventures, February 2024)") {
   CHECK(buttonhole_length(in(1, 2), in(1, 8), false) == in(5, 8));
 }
-TEST_CASE("C07: 3/4 in across, 1/8 in high, with a shank: 1 in (Vogue Sewing Book 1970, as reported)") {
+TEST_CASE("[C07] a: 3/4 in across, 1/8 in high, with a shank: 1 in (Vogue Sewing Book 1970, as reported)") {
   CHECK(buttonhole_length(in(3, 4), in(1, 8), true) == in(1));
 }
 
-TEST_CASE("C09 to C11: laces over 3-4-5 triangles (datagenetics, June 2022, and geometry)") {
+TEST_CASE("[C09] a, x; [C10] [C11] x: laces over 3-4-5 triangles (datagenetics, June 2022, and geometry)") {
   const std::vector<Length> pitches(4, cm(4));
   CHECK(lace_path(LaceAs::cross, 5, cm(3), pitches) == cm(43));   // 3 + 2 x 4 x 5
   CHECK(lace_path(LaceAs::spiral, 5, cm(3), pitches) == cm(35));  // 5 x 3 + 4 x 5
@@ -74,7 +74,7 @@ TEST_CASE("C09 to C11: laces over 3-4-5 triangles (datagenetics, June 2022, and 
   CHECK(lace_path(LaceAs::staggered_spiral, 5, cm(3), std::vector<Length>(4, cm(8))) == cm(45));
 }
 
-TEST_CASE("C12: from four pairs on cross < straight < shop; of three pairs the last two are equal (Halton, as reported)") {
+TEST_CASE("[C12] a from four pairs on, b of three: from four pairs on cross < straight < shop; of three pairs the last two are equal (Halton, as reported)") {
   draws::Draws draw(20261);
   for (int i = 0; i < kLawRounds; ++i) {
     const Length gap = Length::ticks(draw.of(100, 900000)), pitch = Length::ticks(draw.of(1000, 400000));
@@ -89,7 +89,7 @@ TEST_CASE("C12: from four pairs on cross < straight < shop; of three pairs the l
   }
 }
 
-TEST_CASE("C13: eyelets at most 3 cm apart over 28 cm: ten gaps of 2.8 cm (zanotowane.pl, a costume handbook, p. 54)") {
+TEST_CASE("[C13] a, x: eyelets at most 3 cm apart over 28 cm: ten gaps of 2.8 cm (zanotowane.pl, a costume handbook, p. 54)") {
   ClosureInput input = edge(cm(28), Length{}, Length{});
   input.at_most = *usual_at_most(Fasten::lacing);
   const ClosurePlaces p = placed(input);
@@ -166,7 +166,7 @@ TEST_CASE("the cut edge: lap and turn, or lap and the seam of a facing") {
   CHECK(side_cut(closure, &front, false).past() == mm(28));
 }
 
-TEST_CASE("C04: a tape placket keeps 1 in (Baldt, Tailored Skirt, part 3); snaps where nothing pulls 2 in (Butterick 1921, p. 101)") {
+TEST_CASE("[C04] a: a tape placket keeps 1 in (Baldt, Tailored Skirt, part 3); snaps where nothing pulls 2 in (Butterick 1921, p. 101)") {
   // Baldt, chestofbooks.com, by `at most`: 10 in from first to last are ten gaps. Snaps without a word: five gaps of 2 in.
   ClosureInput hooks = edge(in(10), Length{}, Length{});
   hooks.at_most = in(1);
@@ -178,7 +178,7 @@ TEST_CASE("C04: a tape placket keeps 1 in (Baldt, Tailored Skirt, part 3); snaps
   CHECK(placed(snaps).widest == in(2));
 }
 
-TEST_CASE("C08: a slit of 10 in wants a strip 20 by 3 3/4 in, or an underlap 1 1/2 by 11 in (The New Dressmaker, Butterick 1921, pp. 100 to 102)") {
+TEST_CASE("[C08] a: a slit of 10 in wants a strip 20 by 3 3/4 in, or an underlap 1 1/2 by 11 in (The New Dressmaker, Butterick 1921, pp. 100 to 102)") {
   CHECK(continuous_lap(in(10)).long_ == in(20));
   CHECK(continuous_lap(in(10)).wide == in(15, 4));
   CHECK(separate_underlap(in(10)).wide == in(3, 2));
@@ -193,6 +193,17 @@ TEST_CASE("C08: a slit of 10 in wants a strip 20 by 3 3/4 in, or an underlap 1 1
   add_plackets(project, figures);
   CHECK(figures.length("plackets/side/set back") == in(1, 8));
   CHECK(figures.length("plackets/side/strip long") == in(20));
+  project.plackets[0].finish = garment::said(PlacketFinish::faced);  // two facings as long and wide as an underlap: common practice
+  Figures faced;
+  add_plackets(project, faced);
+  CHECK(faced.length("plackets/side/facing long") == in(11));
+  CHECK(faced.length("plackets/side/facing wide") == in(3, 2));
+  CHECK(faced.at("plackets/side/facing wide").label == 'c');
+}
+
+TEST_CASE("lace through its eyelets: 14 pairs in an edge of 1.2 mm take 28 x 2 x 1.2 = 67.2 mm more (common practice)") {
+  CHECK(lace_through(14, Length::tenth_mm(12)) == Length::tenth_mm(672));
+  CHECK(lace_through(14, Length{}).is_zero());
 }
 
 TEST_CASE("a tie: 12 in to tie, 2 in sewn down, 1/2 in hemmed; cut 14 1/2 in (common practice)") {

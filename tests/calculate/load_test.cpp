@@ -16,7 +16,7 @@ double lbf(Force f) { return f.value / kNewtonsPerPoundForce; }
 
 }  // namespace
 
-TEST_CASE("hoop tension of published corset pressures", "[load][published]") {
+TEST_CASE("[L01] [L05] [L06] a, x; [L02] x: hoop tension of published corset pressures", "[load][published]") {
   // R. L. Dickinson, Toleration of the Corset (1910), p. 1035: 50 mmHg is the most to be tolerated; a 26 in waist as a circle.
   const LoadPerLength most = hoop_tension(mmhg(50), Length::inches(26));
   CHECK_THAT(most.value, Catch::Matchers::WithinAbs(700.6, 0.1));
@@ -35,13 +35,23 @@ TEST_CASE("hoop tension of published corset pressures", "[load][published]") {
   CHECK_THAT(hoop_tension({3006}, Length::cm(69)).value / kLbfIn, Catch::Matchers::WithinAbs(1.885, 0.001));
 }
 
-TEST_CASE("breath factors are the quotients of the published pressures", "[load][published]") {
+TEST_CASE("[L03] [L04] a: breath factors are the quotients of the published pressures", "[load][published]") {
   // Dickinson 1910, p. 1034, means at rest and in a deep breath, mmHg; the factor is their quotient to one decimal.
   struct Place { const char* name; double rest, deep; };
   for (const Place& p : {Place{"ribs", 42, 89}, {"upper belly", 25, 50}, {"navel", 44, 71}, {"lower belly", 31, 47}, {"hip bone", 47, 61}}) {
     INFO(p.name);
     CHECK_THAT(breath_factor(p.name), Catch::Matchers::WithinAbs(p.deep / p.rest, 0.05));
+    CHECK(corset_pressure(CorsetPressure::of_1910, p.name) == mmhg(p.rest));
   }
+}
+
+TEST_CASE("two studies of corsets disagree by six: the maker chooses whose pressure is taken", "[load][published]") {
+  // Korea 2011: 0.938 kPa mean, 3.006 kPa at most, in a bow of 45 degrees; Dickinson 1910 at the navel 44 mmHg, so at the waist.
+  CHECK(corset_pressure(CorsetPressure::of_2011, "natural waist") == Pressure{938});
+  CHECK_THAT(corset_pressure(CorsetPressure::of_2011, "ribs").value * corset_moving_factor(CorsetPressure::of_2011, "walking"), Catch::Matchers::WithinAbs(3006, 0.1));
+  CHECK(corset_moving_factor(CorsetPressure::of_2011, "standing") == 1);
+  CHECK(corset_moving_factor(CorsetPressure::of_1910, "walking") == 1);
+  CHECK(corset_pressure(CorsetPressure::of_1910, "natural waist") == mmhg(44));
 }
 
 TEST_CASE("pressure from how much smaller it is", "[load]") {

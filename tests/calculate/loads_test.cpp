@@ -168,3 +168,21 @@ TEST_CASE("everything reckoned of a strain is private but the band", "[load]") {
   }
   CHECK_FALSE(out.figures.at("closures/front/load band").is_private);
 }
+
+TEST_CASE("a corset of which nothing says how close it is laced presses as the study that the maker names", "[load]") {
+  Project project = strained_bodice();
+  project.garment = garment::said(Garment::corset);
+  const auto pressure = [](const Outcome& out) { return std::get<Pressure>(out.figures.at("closures/front/pressure").value).value / kPascalsPerMillimetreOfMercury; };
+  const Outcome of_1910 = worked(project);
+  CHECK_THAT(pressure(of_1910), WithinAbs(44, 1e-9));  // Dickinson 1910, p. 1034, the navel
+  const auto& inputs = of_1910.figures.at("closures/front/pressure").inputs;
+  CHECK(std::find(inputs.begin(), inputs.end(), "rules/corset pressure") != inputs.end());
+  REQUIRE(of_1910.loads.size() == 1);
+  CHECK(of_1910.loads[0].by_study);
+  CHECK(std::any_of(of_1910.loads[0].matters.begin(), of_1910.loads[0].matters.end(), [](const InputThatMatters& m) { return m.input == "which study is right"; }));
+  project.rules.corset_pressure = garment::said(CorsetPressure::of_2011);
+  CHECK_THAT(pressure(worked(project)), WithinAbs(7.04, 0.01));  // 0.938 kPa, Korea 2011
+  project.strain[0].worn = garment::said(std::string("easy"));  // what the maker says goes before any study
+  CHECK_FALSE(worked(project).loads[0].by_study);
+  CHECK_THAT(pressure(worked(project)), WithinAbs(6, 1e-9));
+}

@@ -101,3 +101,21 @@ skirt: { kind: straight breadths, hem: { depth: 4 in, faced with: sateen, stiffe
   CHECK(needed(c, "sateen") == Length::inches(5 * 5 + 5 * 4));
   CHECK(c.worked.figures.count("pieces/skirt breadth/wool/copies") == 3);
 }
+
+TEST_CASE("strips: a placket's strip is cut of the cloth it stands in, unless the maker has a piece for it", "[strips]") {
+  // The New Dressmaker (1921), pp. 100 to 102: a slit of 10 in, one strip 20 x 3 3/4 in, or an underlap 11 x 1 1/2 in finished,
+  // here two cloths thick: 3 + 2 x 5/8 by 11 + 2 x 5/8 in. Faced: two facings of that size, one cloth each (common practice).
+  const std::string slit = kBodice + "seams: { side: { length: 12 in, kind: side } }\nplackets: [{ placket: left, seam: side, length: 10 in, finish: ";
+  const Cut lap = cut(slit + "continuous lap }]\n");
+  CHECK(figure(lap, "pieces/left placket strip/wool/cut width") == Length::sixty_fourths(240));
+  CHECK(figure(lap, "pieces/left placket strip/wool/cut length") == Length::inches(20));
+  const Cut under = cut(slit + "separate underlap }]\n");
+  CHECK(figure(under, "pieces/left placket underlap/wool/cut width") == Length::sixty_fourths(4 * 64 + 16));
+  CHECK(figure(under, "pieces/left placket underlap/wool/cut length") == Length::sixty_fourths(12 * 64 + 16));
+  const Cut faced = cut(slit + "faced }]\n");
+  CHECK(figure(faced, "pieces/left placket facing/wool/cut width") == Length::sixty_fourths(2 * 64 + 48));
+  CHECK(faced.worked.figures.count("pieces/left placket facing/wool/copies") == 2);
+  std::string own = slit + "faced }]\n";
+  own.insert(own.find("edges: { centre front"), "  - { piece: my placket band, part of: facing, from: [wool], cut width: 4 in, cut length: 12 in }\n");
+  CHECK(cut(own).project.piece("left placket facing") == nullptr);
+}

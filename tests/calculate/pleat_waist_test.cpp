@@ -73,7 +73,7 @@ TEST_CASE("a double box pleat folds twice on each side: 24 in of cloth, 8 in see
   }
 }
 
-TEST_CASE("P12: n tucks of depth d take 2 d n (Baldt 1916, Decoration, Self Trimmings)") {
+TEST_CASE("[P12] a: n tucks of depth d take 2 d n (Baldt 1916, Decoration, Self Trimmings)") {
   PleatInput input;
   input.kind = PleatKind::tucks;
   input.finished = in(30);
@@ -82,7 +82,7 @@ TEST_CASE("P12: n tucks of depth d take 2 d n (Baldt 1916, Decoration, Self Trim
   CHECK(settled(input).flat == in(36));  // 30 + 2 x 12 x 1/4
 }
 
-TEST_CASE("P11: inverted at a seam, p on one edge and 3 p on the other, 4 p in all (Baldt 1916, Outer Garments)") {
+TEST_CASE("[P11] a: inverted at a seam, p on one edge and 3 p on the other, 4 p in all (Baldt 1916, Outer Garments)") {
   PleatInput input;
   input.kind = PleatKind::inverted_at_seams;
   input.finished = in(30);

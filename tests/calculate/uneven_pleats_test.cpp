@@ -54,7 +54,7 @@ TEST_CASE("[P06] a: 44 in into 14, 20 and 27 1/2 in: 30, 24 and 16 1/2 in to ple
   CHECK(w.figures.length("pleats/sides/at hem/takes up") == in(33, 2));
 }
 
-TEST_CASE("[P07, P08] a: eight pleats, the panel's takes 2 1/8 in: the others 3.982 in at the waist, 3 1/8 in at the hip") {
+TEST_CASE("[P07] [P08] a: eight pleats, the panel's takes 2 1/8 in: the others 3.982 in at the waist, 3 1/8 in at the hip") {
   Project p = conover();
   p.pleats[0].first_takes = garment::said(in(17, 8));
   const Worked w = worked_out(p);

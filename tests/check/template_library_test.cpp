@@ -158,7 +158,7 @@ TEST_CASE("library: every gate of a step has its page, and every page looks at s
   }
 }
 
-// CV L07. R. L. Dickinson, Toleration of the Corset (1910), p. 1035: edges that spring 5 to 7 cm apart had up to 50 mmHg, the
+// [L07] a: R. L. Dickinson, Toleration of the Corset (1910), p. 1035: edges that spring 5 to 7 cm apart had up to 50 mmHg, the
 // most to be tolerated; 10 cm 65 mmHg and over. To the next quarter inch: 2 in and 2 3/4 in; 4 in.
 TEST_CASE("library: a laced corset's edges are read as Dickinson measured them", "[library][published]") {
   const auto quarter = [](Length l) { return l.to_step(Length::sixty_fourths(16), Rounding::nearest); };

@@ -106,7 +106,7 @@ class Brute {
 }  // namespace
 
 TEST_CASE("published cutting lists", "[cutting][published]") {
-  SECTION("[K04] an open solver sample after the article Cutting stock problem: stock 5600, 73 bars, by length 72.9") {
+  SECTION("[K04] a, x: an open solver sample after the article Cutting stock problem: stock 5600, 73 bars, by length 72.9") {
     const std::vector<std::int64_t> length{1380, 1520, 1560, 1710, 1820, 1880, 1930, 2000, 2050, 2100, 2140, 2150, 2200};
     const std::vector<std::int64_t> wanted{22, 25, 12, 14, 18, 18, 20, 10, 12, 14, 16, 18, 20};
     std::vector<std::int64_t> all;
@@ -118,7 +118,7 @@ TEST_CASE("published cutting lists", "[cutting][published]") {
     CHECK(plan.bars.size() == 73);
     CHECK(plan.proven);
   }
-  SECTION("[K05] V. Chvatal, Linear Programming (1983), ch. 13: stock 100, relaxation 452.25, 453 bars") {
+  SECTION("[K05] b, x: V. Chvatal, Linear Programming (1983), ch. 13: stock 100, relaxation 452.25, 453 bars") {
     std::vector<std::int64_t> all;
     for (const auto& [l, n] : std::vector<std::pair<std::int64_t, std::size_t>>{{45, 97}, {36, 610}, {31, 395}, {14, 211}}) all.insert(all.end(), n, l);
     const CutRequest request = of_one_bar(all, 100);
@@ -127,7 +127,7 @@ TEST_CASE("published cutting lists", "[cutting][published]") {
     CHECK(plan.bound == mm(453 * 100));
     CHECK(plan.bars.size() == 453);
   }
-  SECTION("[K06] BPPLib.jl data PM_u010_05: first fit decreasing takes 5, the optimum 4") {
+  SECTION("[K06] a, x: BPPLib.jl data PM_u010_05: first fit decreasing takes 5, the optimum 4") {
     const CutRequest request = of_one_bar({97, 42, 100, 77, 28, 80, 23, 40, 58, 25}, 150);
     CHECK(first_fit(request.items, mm(150), Length{}) == 5);
     const CutPlan plan = nest::cut_from_stock(request);
@@ -135,7 +135,7 @@ TEST_CASE("published cutting lists", "[cutting][published]") {
     CHECK(plan.bars.size() == 4);
     CHECK(plan.proven);
   }
-  SECTION("[K09] BPPLib.jl data PM_u010_01: bound, first fit and optimum are 5") {
+  SECTION("[K09] a, x: BPPLib.jl data PM_u010_01: bound, first fit and optimum are 5") {
     const CutRequest request = of_one_bar({24, 44, 76, 78, 52, 96, 58, 67, 74, 59}, 150);
     const CutPlan plan = nest::cut_from_stock(request);
     check_valid(request, plan);
@@ -151,7 +151,7 @@ TEST_CASE("public instances, where they lie beside the sources", "[cutting][publ
     WARN("the public lists are not beside this checkout: " + file.string());
     return;
   }
-  // K07, K08: PM_u020_06 and PM_u020_02; K10: u120_00 to u120_09. u120: E. Falkenauer (1994), OR-Library binpack1; PM: the package BPPLib.jl, optimum by exhaustive search.
+  // [K07] [K08] a, x: PM_u020_06 and PM_u020_02; [K10] a: u120_00 to u120_09. u120: E. Falkenauer (1994), OR-Library binpack1; PM: the package BPPLib.jl, optimum by exhaustive search.
   const auto lists = nlohmann::json::parse(in);
   for (const auto& [name, list] : lists.items()) {
     INFO(name);

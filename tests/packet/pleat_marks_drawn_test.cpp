@@ -130,3 +130,40 @@ TEST_CASE("law: the trial strip is true size; every fold and line of its pleats 
   }
   CHECK(drawn_strips > kLawRounds / 40);
 }
+
+TEST_CASE("law: the flat run's lines and seams, and the edges of the folded one, stand where their figures say") {
+  draws::Draws draw(78);
+  const testing::HalfEmFont font;
+  for (int round = 0; round < kLawRounds / 40; ++round) {
+    const PleatKind kinds[] = {PleatKind::knife, PleatKind::box, PleatKind::inverted};
+    PleatRun run = garment::run("sides", kinds[draw.of(0, 2)], {});
+    run.half = true;
+    run.count = garment::said(draw.of(1, 8));
+    run.visible = garment::said(Length::sixty_fourths(draw.of(32, 192)));
+    run.depth = garment::said(Length::sixty_fourths(draw.of(32, 160)));
+    const Drawn d = drawn(run);
+    PleatPlan plan = d.plan();
+    plan.seams_at = {plan.flat.times(draw.of(1, 99), 100)};
+    const Typesetter typesetter(font, pin_up_scale());
+    const Drawing flat = draw_flat_run(plan, FigureText(d.worked.figures, ShownIn::inches), typesetter);
+    const auto on_paper = [&](Length l) { return pt(kRunMargin) + l.times(pt(kRunWide - 2 * kRunMargin).in_ticks(), plan.flat.in_ticks()); };
+    std::vector<Length> folds, lines, turns;
+    for (std::size_t k = 0; k < plan.marks.size(); ++k) {
+      const int pleat = plan.marks[k].pleat;
+      const auto figure = [&](const char* what) { return *d.worked.figures.length("pleats/sides/mark " + std::to_string(k + 1) + "/" + what); };
+      INFO("round " << round << ", pleat " << pleat);
+      folds.push_back(on_paper(figure("fold")));
+      lines.push_back(on_paper(figure("lay on")));
+      turns.push_back(figure("edge"));
+    }
+    std::sort(folds.begin(), folds.end());
+    std::sort(lines.begin(), lines.end());
+    const auto same = [](const std::vector<Length>& a, const std::vector<Length>& b) { return a.size() == b.size() && std::equal(a.begin(), a.end(), b.begin(), near); };
+    REQUIRE(same(uprights(flat, 2.0, false), folds));
+    REQUIRE(same(uprights(flat, 1.2, true), lines));
+    REQUIRE(same(uprights(flat, 1.0, true), {on_paper(plan.seams_at.front())}));
+    const std::vector<Stretch> path = folded_path(plan);
+    for (const Length edge : turns)  // at a fold the cloth turns back: one stretch ends there and the next begins
+      REQUIRE(std::any_of(path.begin(), path.end(), [&](const Stretch& s) { return near(s.to, edge) || near(s.from, edge); }));
+  }
+}

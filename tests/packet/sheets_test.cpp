@@ -49,6 +49,30 @@ TEST_CASE("at a glance: past eight rows to settle, holds are printed and the res
   CHECK(says(all, "WARNING | The placket ends inside pleat 9."));
 }
 
+TEST_CASE("a warning stands on the sheet it is about, of several sheets on its item's; decided ones and those of another sheet do not") {
+  SmallProject p = skirt_by_hand();
+  const auto warn = [&](const char* item, const char* sheet, const char* sentence) {
+    Diagnostic w;
+    w.severity = Severity::warning;
+    w.item = item;
+    w.sheet = sheet;
+    w.sentence = sentence;
+    p.messages.push_back(w);
+  };
+  warn("sides", "pleats", "A seam shows.");
+  warn("whole skirt", "pleats", "The round is too long.");
+  warn("slate wool", "cutting list", "The wool is thick.");
+  const std::vector<Sheet> sheets = p.compose();
+  const std::string pleats = text_of_sheet(sheets, "pleats");
+  CAPTURE(pleats);
+  CHECK(says(pleats, "WARNING A seam shows."));
+  CHECK(says(pleats, "WARNING The round is too long."));  // no sheet of its own: on the first of the kind
+  CHECK_FALSE(says(pleats, "The wool is thick."));
+  CHECK(says(text_of_sheet(sheets, "cutting list"), "WARNING The wool is thick."));
+  p.messages.back().accepted_because = "it was pressed thin";
+  CHECK_FALSE(says(text_of_sheet(p.compose(), "cutting list"), "The wool is thick."));
+}
+
 TEST_CASE("at a glance: an accepted hold is a decision, a guess tells what rests on it") {
   SmallProject p = skirt_by_hand();
   p.messages[0].accepted_because = "the band is cut from scraps";

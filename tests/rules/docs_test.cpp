@@ -10,6 +10,7 @@
 #include "check/check.h"
 #include "check/key_spec.h"
 #include "figures/figures.h"
+#include "figures/formula_sources.h"
 #include "make_packet.h"
 #include "support/catch.h"
 #include "support/golden.h"
@@ -49,7 +50,56 @@ std::set<std::string> formula_headings() {
   return all_matches(slurp(kTop + "/docs/formulas.md"), std::regex("\n## ([a-z-]+)"));
 }
 
+// Paths of the key table that a project file uses.
+void add_used(const Entry& entry, const std::string& spot, std::set<std::string>& used) {
+  for (const Entry& child : entry.children) {
+    std::string path = spot.empty() ? child.key : spot + "/" + child.key;
+    if (entry.kind == Entry::Kind::list || find_key(path) == nullptr) path = spot + "/*";
+    used.insert(path);
+    add_used(child, path, used);
+  }
+}
+
 }  // namespace
+
+TEST_CASE("the examples together use every key that is worked out", "[docs]") {
+  // What one of them would have to be bent for, or what only says the same in another way.
+  const std::set<std::string> not_shown = {
+      "pleats/*/first takes", "strain/*/pressure", "strain/*/band/friction",  // `takes`, `worn` and `slides on` are
+      "pleats/*/flat at", "pleats/*/flat at/waist", "pleats/*/flat at/hip", "pleats/*/flat at/hem",  // of gored pieces; these are straight
+  };
+  std::set<std::string> used;
+  for (const auto& folder : fs::directory_iterator(kTop + "/examples")) {
+    if (!folder.is_directory()) continue;
+    Diagnostics diag;
+    add_used(read_yaml(slurp((folder.path() / "project.yaml").string()), "project.yaml", diag), "", used);
+  }
+  REQUIRE(used.size() > 100);
+  for (const KeySpec& key : key_specs()) {
+    const std::string path(key.path);
+    bool works = true;
+    for (std::size_t cut = path.size(); works && cut != std::string::npos; cut = cut == 0 ? std::string::npos : path.rfind('/', cut - 1))
+      if (const KeySpec* up = find_key(path.substr(0, cut))) works = up->first_needed == 1;
+    if (!works || path.ends_with("*") || path.starts_with("measures/")) continue;  // no wearer needs every measure
+    if (path.ends_with("/note") || path.ends_with("/was")) continue;                         // of every item
+    CAPTURE(path);
+    CHECK((used.count(path) == 1) != (not_shown.count(path) == 1));
+  }
+}
+
+TEST_CASE("the published values of the calculators are tests that say what they rest on", "[docs]") {
+  const std::string rows = slurp(kTop + "/../shared/reference/check-values.md");
+  if (rows.empty()) {
+    WARN("the table of published values is not beside this checkout");
+    return;
+  }
+  const std::string tests = all_of("tests", {".cpp"});
+  const std::set<std::string> told_elsewhere = {"K03", "K11"};  // docs/sources.md, "Check values that are not tests, and why"
+  for (const std::string& row : all_matches(rows, std::regex("\n\\| ([UYPCK][0-9][0-9]|L0[1-7]|L14|M09) \\|"))) {
+    CAPTURE(row);
+    CHECK((tests.find("[" + row + "]") != std::string::npos) != (told_elsewhere.count(row) == 1));
+  }
+}
 
 TEST_CASE("the key tables of docs/project-file.md are the program's own", "[docs]") {
   const std::string path = kTop + "/docs/project-file.md", begin = "schema --tables` -->\n", end = "<!-- end of key tables -->";
@@ -81,6 +131,7 @@ TEST_CASE("every message code has its entry in docs/diagnostics.md, and every en
   std::set<std::string> seen = all_matches(code, std::regex("\"([a-z]+(?:-[a-z0-9]+)+)\""));
   for (const std::string& word : kOtherWords) seen.erase(word);
   for (const std::string& word : formula_headings()) seen.erase(word);
+  for (const std::string& anchor : all_matches(slurp(kTop + "/docs/sources.md"), std::regex("\n### ([a-z0-9-]+)\n"))) seen.erase(anchor);
   for (const std::string& word : kOneWordCodes) {
     if (code.find("\"" + word + "\"") != std::string::npos) seen.insert(word);
   }
@@ -113,6 +164,7 @@ TEST_CASE("every figure's formula is a heading of docs/formulas.md", "[docs]") {
   for (const FigureKind& kind : figure_kinds()) {
     CAPTURE(kind.section, kind.quantity, kind.formula);
     CHECK((kind.formula.empty() || headings.count(std::string(kind.formula)) == 1));
+    CHECK((kind.formula.empty() || !source_of_formula(kind.formula).empty()));
   }
   for (const std::string example : {"wool-day-dress", "linen-skirt"}) {
     Order order;
@@ -122,6 +174,8 @@ TEST_CASE("every figure's formula is a heading of docs/formulas.md", "[docs]") {
     Diagnostics diag;
     const std::string json = make_figures(order, diag).figures_json;
     REQUIRE(json.size() > 1000);
+    CHECK(json.find("\"source\": \"\"") == std::string::npos);  // none without
+    CHECK_FALSE(std::regex_search(json, std::regex("\"formula\": \"[a-z-]+\",\\s*\"inputs\": \\[\\]")));  // nor from nothing
     for (const std::string& source : all_matches(json, std::regex("\"source\": \"([^\"]+)\""))) {
       CAPTURE(source);
       CHECK(slurp(kTop + "/docs/sources.md").find("### " + source + "\n") != std::string::npos);
