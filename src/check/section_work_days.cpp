@@ -3,6 +3,8 @@
 
 #include "check/sections.h"
 #include "diagnostics/message.h"
+#include "figures/figures.h"
+#include "templates/say.h"
 
 namespace gownsheaf {
 namespace {
@@ -23,6 +25,17 @@ std::optional<std::pair<Day, Day>> days_in(const std::string& text) {
   const auto last = read_day(text.substr(to + 4), "days off");
   if (!last.ok()) return {};
   return std::pair(first.value(), last.value());
+}
+
+// Whether a kind of work goes by the inch of something, not by its number.
+bool timed_by_length(const Templates& templates, const std::string& kind) {
+  for (const Step& step : templates.steps) {
+    if (step.hours_rate != kind || step.hours_times.empty()) continue;
+    const SayReference r = read_reference(step.hours_times);
+    const FigureKind* figure = find_figure_kind(r.section, r.quantity);
+    return figure != nullptr && figure->dimension == "length";
+  }
+  return false;
 }
 
 void say(const Filling& file, std::string code, const SourceSpan& at, std::string sentence, std::string hint) {
@@ -132,11 +145,20 @@ void fill_pace(const Filling& file, Project& project) {
       const std::string near = did_you_mean(kind, rates);
       std::string all;
       for (const std::string& r : rates) all += (all.empty() ? "" : ", ") + r;
-      report(file, {"pace", ""}, Severity::error, "unknown-word", e.key_at, "`" + kind + "` is no kind of work that the steps are timed by.",
+      report(file, {"pace", ""}, Severity::warning, "pace-unused", e.key_at, "No step is timed by `" + kind + "`: this pace changes nothing.",
              near.empty() ? "they are " + all : "did you mean `" + near + "`?");
       continue;
     }
-    project.pace.own[kind] = rate.value();
+    const bool by_length = timed_by_length(file.templates, kind);
+    const Rate& r = rate.value();
+    const bool of_length = r.per == "in" || r.per == "cm" || (r.of == "stitches" && r.per == "min");
+    if (by_length != of_length && !rates.empty()) {
+      report(file, {"pace", ""}, Severity::warning, "pace-unused", e.at,
+             capital(kind) + " is timed by the " + (by_length ? "inch" : "piece") + ": `" + e.text + "` changes nothing.",
+             by_length ? "`0.3 min per in`, or `20 stitches per min`" : "`4 min each`");
+      continue;
+    }
+    project.pace.own[kind] = r;
   }
 }
 

@@ -117,7 +117,7 @@ class WeekChart {
     for (const auto& stint : plan->does)
       if (numbers.empty() || numbers.back() != stint.step) numbers.push_back(stint.step);
     for (const int n : numbers) {
-      if (shown == 4 && numbers.size() > 5) {
+      if (shown == 3 && numbers.size() > 4) {
         steps = steps + condensed(" and " + whole_number(static_cast<std::int64_t>(numbers.size() - shown)));
         break;
       }
