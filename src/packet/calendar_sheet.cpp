@@ -15,7 +15,7 @@ std::string span_words(Span span) { return no_break(text_of(span)); }
 Text answer(const WorkPlan& plan) {
   if (plan.needed.milliseconds == 0) return words("All the work is done.");
   Text out = bold(span_words(plan.needed)) + words(" of work is left");
-  if (!plan.from) return out + words("; today is not written, so only the latest days are known: `today: 2031-03-01` brings the rest.");
+  if (!plan.from) return out + words("; without the key today in the project file only the latest days are known.");
   if (!plan.last) {
     if (plan.ends) out = out + words("; the last of it is done on ") + bold(no_break(long_day(*plan.ends))) + words(". The day it is worn is not written.");
     return out;
