@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "calculate/facts.h"
+#include "calendar_events.h"
 #include "check/check.h"
 #include "check/key_spec.h"
 #include "files/files.h"
@@ -212,6 +213,7 @@ Made make_packet(const Order& order, Diagnostics& diag) {
   if (order.keep_document != nullptr) *order.keep_document = document;
   if (order.with_listing) made.listing = page_listing(document);
   made.figures_json = figures_json(u.worked.figures, u.worked.plans, shown, file);
+  if (!file.shared) made.calendar = work_calendar(u.project, u.worked.figures, u.worked.plans);
   made.pages = static_cast<int>(document.pages.size());
   return made;
 }

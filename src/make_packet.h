@@ -27,6 +27,7 @@ struct Made {
   std::string fault;
   std::string unavailable;              // not empty: wrong use (exit 2), e.g. the set `group`
   std::string pdf, figures_json, listing;
+  std::string calendar;                 // for a calendar program; empty where no day is known, and in a set for others
   std::vector<SourceText> sources;      // for rendering messages
   int pages = 0;
 };

@@ -7,6 +7,7 @@
 #include "calculate/cloth_weight.h"
 #include "calculate/cut_list.h"
 #include "calculate/facts.h"
+#include "calculate/days_left.h"
 #include "calculate/fitting.h"
 #include "calculate/fitting_pages.h"
 #include "calculate/gates.h"
@@ -17,6 +18,7 @@
 #include "calculate/layers.h"
 #include "calculate/loads.h"
 #include "calculate/order_of_work.h"
+#include "calculate/order_questions.h"
 #include "calculate/pleat_choices.h"
 #include "calculate/pleat_map.h"
 #include "calculate/pleat_waist.h"
@@ -28,6 +30,7 @@
 #include "calculate/safety.h"
 #include "calculate/sizes.h"
 #include "calculate/stays.h"
+#include "calculate/step_drivers.h"
 #include "calculate/what_changed.h"
 
 namespace gownsheaf {
@@ -91,8 +94,11 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
     add_already_cut(project, templates, plans, *options.since, figures, *worked.changes, diag);
   }
 
+  add_step_drivers(project, figures);
   const FactLookup facts = facts_of(project, figures, plans);
   plans.work = order_of_work(project, templates, figures, facts, diag);
+  plans.days = days_left(project, plans, diag);
+  answer_order_questions(project, plans.work, diag);
   check_fittings(project, gates_in(plans.work), diag);
   apply_accepted(project, options.since != nullptr, diag);
   if (worked.changes) add_steps_again(plans, project, *worked.changes);

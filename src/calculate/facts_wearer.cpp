@@ -60,6 +60,13 @@ std::vector<FactRow> wearer_facts() {
       {"over corset", over_corset},
       {"underlayers to make", underlayers_to_make},
       {"measures stale", measures_stale},
+      {"rehearsal day", [](K k, S) { return failed(k, "work") ? kUnknown : FactValue(k.project.work.rehearsal.known()); }},
+      {"all by hand", [](K k, S) { return failed(k, "pace") ? kUnknown : FactValue(k.project.pace.all_by_hand); }},
+      {"helper days", [](K k, S) {
+         return k.project.work.helper_here ? FactValue(static_cast<std::int64_t>(k.project.work.helper_here->size())) : kUnknown; }},
+      {"days left", [](K k, S) {
+         if (!k.project.today.known() || !k.project.worn_on.known()) return kUnknown;
+         return FactValue(static_cast<std::int64_t>(k.project.worn_on->serial - k.project.today->serial)); }},
       {"worn for street", [](K k, S) { return worn_for(k, "street"); }},
       {"worn for dancing", [](K k, S) { return worn_for(k, "dancing"); }},
       {"worn for stairs", [](K k, S) { return worn_for(k, "stairs"); }},

@@ -145,6 +145,10 @@ class Judge {
 
   bool stopped_by_cloth(CutVerdict& v, const LayPlan& lay) const {
     const Cloth* cloth = project_.cloth(v.cloth);
+    if (cloth != nullptr && project_.today.known() && cloth->arrives.known() && *cloth->arrives > *project_.today) {
+      v.reason = capital("the " + v.cloth + " arrives on " + long_day(*cloth->arrives) + ".");
+      return true;
+    }
     if (cloth != nullptr && project_.today.known() && cloth->bought.known())
       for (const BoughtLength& bought : *cloth->bought)
         if (bought.arrives && *bought.arrives > *project_.today) {

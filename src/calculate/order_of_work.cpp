@@ -1,11 +1,14 @@
 #include "calculate/order_of_work.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include "calculate/cloth_touched.h"
 #include "calculate/gates.h"
+#include "calculate/good_order.h"
 #include "calculate/step_instances.h"
+#include "calculate/step_times.h"
 #include "templates/say.h"
 
 namespace gownsheaf {
@@ -56,6 +59,7 @@ Built built(const std::string& text, const std::string& item, const Project& pro
 
 // An act whose figures are not all known is said plainly; a library without plain words was refused when it was read.
 Say act_of(const StepInstance& s, const Project& project, const Figures& figures) {
+  if (s.change != nullptr && !s.change->say.empty()) return {{s.change->say, ""}};
   if (s.own != nullptr) return {{s.own->say.empty() ? s.own->named.name : s.own->say, ""}};
   Built b = built(s.step->say, s.item, project, figures);
   if (!b.whole && !s.step->plainly.empty()) b = built(s.step->plainly, s.item, project, figures);
@@ -144,12 +148,60 @@ void report_done_early(const std::vector<StepNode>& nodes, const StepInstances& 
   }
 }
 
+const std::vector<std::string>& needs_of(const StepInstance& s) { return s.own != nullptr ? s.own->needs : s.step->needs; }
+
+constexpr const char* kSetUps[] = {"table", "machine", "iron", "hand", "figure"};
+SetUp set_up_of(const StepInstance& s, const Pace& pace) {
+  const auto& needs = needs_of(s);
+  const auto has = [&](const char* what) { return std::find(needs.begin(), needs.end(), what) != needs.end(); };
+  if (has("wearer") || has("form") || (s.step != nullptr && !s.step->gate.empty())) return SetUp::figure;
+  if (has("machine") && !pace.all_by_hand) return SetUp::machine;
+  if (has("iron")) return SetUp::iron;
+  return has("table") ? SetUp::table : SetUp::hand;
+}
+
+// The steps as bare numbers, and of all orders that keep every wait the one that a person would choose. What is done does not
+// move them: marking a step done changes no number on the wall.
+std::vector<std::size_t> chosen_order(const StepInstances& all, const std::vector<StepNode>& nodes, const Project& project,
+                                      const Templates& templates, const Figures& figures, std::int64_t effort) {
+  const KeptOrder kept = kept_order(nodes);
+  std::vector<SewStep> steps(nodes.size());
+  std::map<std::string, int> items, sittings;
+  const auto number = [](std::map<std::string, int>& of, const std::string& name) {
+    return of.emplace(name, static_cast<int>(of.size())).first->second;
+  };
+  std::set<std::string> anchors;
+  for (const Step& step : templates.steps)
+    if (!step.with.empty()) anchors.insert(step.with);
+  for (const std::size_t i : kept.order) {
+    const StepInstance& s = all.steps[i];
+    SewStep& sew = steps[i];
+    sew.set_up = set_up_of(s, project.pace);
+    sew.minutes = minutes_of(time_of(s, project, figures));
+    sew.after = kept.after[i];
+    if (!s.item.empty()) sew.item = number(items, s.item);
+    sew.act = static_cast<int>(i);
+    if (s.step == nullptr) continue;
+    const auto index = static_cast<int>(s.step - templates.steps.data());
+    sew.act = static_cast<int>(nodes.size()) + index;
+    sew.fitting = !s.step->gate.empty();
+    if (s.step->cannot_undo == kCannotUndo[0]) sew.cut = index;
+    if (!s.step->with.empty()) sew.sitting = number(sittings, s.step->with);
+    else if (anchors.count(s.step->id) > 0) sew.sitting = number(sittings, s.step->id);
+  }
+  return good_order(steps, kept.order, effort);
+}
+
 PlannedStep planned(const StepInstance& s, const Project& project, const Figures& figures, const FactLookup& facts) {
   PlannedStep p;
   p.id = s.id;
   p.item = s.item;
   p.act = act_of(s, project, figures);
   p.done = s.done;
+  p.takes = time_of(s, project, figures);
+  p.set_up = kSetUps[static_cast<int>(set_up_of(s, project.pace))];
+  if (s.change != nullptr)
+    for (const StepPart& part : s.change->parts) p.parts.push_back({part.part, part.takes});
   if (s.own != nullptr) {
     p.cannot_undo = s.own->cannot_undo;
     p.needs = s.own->needs;
@@ -165,6 +217,9 @@ PlannedStep planned(const StepInstance& s, const Project& project, const Figures
   p.cannot_undo = step.cannot_undo;
   p.gate = step.gate;
   p.needs = step.needs;
+  p.rests = step.rests;
+  p.stop = step.stop;
+  p.may_be_left_out = step.may_be_left_out;
   p.sheet = step.sheet;
   p.at = step.at;
   for (const std::string& use : step.uses) {
@@ -180,7 +235,7 @@ PlannedStep planned(const StepInstance& s, const Project& project, const Figures
 }  // namespace
 
 std::vector<PlannedStep> order_of_work(const Project& project, const Templates& templates, const Figures& figures,
-                                       const FactLookup& facts, Diagnostics& diag) {
+                                       const FactLookup& facts, Diagnostics& diag, std::int64_t effort) {
   const StepInstances all = step_instances(project, templates, facts);
   const auto present = static_cast<std::size_t>(
       std::count_if(all.nodes.begin(), all.nodes.end(), [](const StepNode& n) { return n.present; }));
@@ -199,7 +254,7 @@ std::vector<PlannedStep> order_of_work(const Project& project, const Templates& 
   report_done_early(nodes, all, diag);
   std::vector<PlannedStep> work;
   std::vector<int> numbers(nodes.size(), 0);
-  for (const std::size_t i : stable_order(nodes)) {
+  for (const std::size_t i : chosen_order(all, nodes, project, templates, figures, effort)) {
     PlannedStep p = planned(all.steps[i], project, figures, facts);
     p.number = numbers[i] = static_cast<int>(work.size()) + 1;
     int first_waited_for = 0;  // where all it waits for was passed on, no written reason fits: its number is the reason
@@ -207,6 +262,7 @@ std::vector<PlannedStep> order_of_work(const Project& project, const Templates& 
       if (!edge.hard) continue;
       const StepInstance& earlier = all.steps[edge.before];
       p.hard_after.push_back(earlier.id);
+      p.hard_because.push_back(edge.because);
       if (earlier.done) continue;
       if (first_waited_for == 0) first_waited_for = numbers[edge.before];
       if (p.reason.empty() && !edge.because.empty()) p.reason = {{as_sentence(edge.because), ""}};

@@ -138,7 +138,11 @@ std::vector<StepNode> contracted(const std::vector<StepNode>& nodes) {
   return out;
 }
 
-std::vector<std::size_t> stable_order(const std::vector<StepNode>& nodes) {
+namespace {
+
+// Who comes after whom by the edges that are kept: all hard ones, and the soft ones that close no ring, taken in one by one in
+// the order of the nodes.
+Successors kept_edges(const std::vector<StepNode>& nodes, std::vector<std::size_t>& order) {
   Successors hard(nodes.size()), all(nodes.size());
   std::size_t present = 0;
   for (std::size_t i = 0; i < nodes.size(); ++i) {
@@ -148,13 +152,30 @@ std::vector<std::size_t> stable_order(const std::vector<StepNode>& nodes) {
       all[e.before].push_back(i);
     }
   }
-  std::vector<std::size_t> order = by_rank(nodes, all);
-  if (order.size() == present) return order;
-  // Some soft edge closes a ring: take them in one by one, in the order of the nodes.
+  order = by_rank(nodes, all);
+  if (order.size() == present) return all;
   for (std::size_t i = 0; i < nodes.size(); ++i)
     for (const StepEdge& e : nodes[i].after)
       if (!e.hard && !reaches(hard, i, e.before)) hard[e.before].push_back(i);
-  return by_rank(nodes, hard);
+  order = by_rank(nodes, hard);
+  return hard;
+}
+
+}  // namespace
+
+std::vector<std::size_t> stable_order(const std::vector<StepNode>& nodes) {
+  std::vector<std::size_t> order;
+  kept_edges(nodes, order);
+  return order;
+}
+
+KeptOrder kept_order(const std::vector<StepNode>& nodes) {
+  KeptOrder kept;
+  const Successors next = kept_edges(nodes, kept.order);
+  kept.after.resize(nodes.size());
+  for (std::size_t i = 0; i < next.size(); ++i)
+    for (const std::size_t to : next[i]) kept.after[to].push_back(i);
+  return kept;
 }
 
 }  // namespace gownsheaf

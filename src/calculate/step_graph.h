@@ -35,4 +35,12 @@ std::vector<StepNode> contracted(const std::vector<StepNode>& nodes);
 // Present nodes in order. Hard edges must be free of rings.
 std::vector<std::size_t> stable_order(const std::vector<StepNode>& contracted_nodes);
 
+// The same order, and for each node the nodes that it waits for by the edges that are kept: every order that keeps those
+// keeps all that is hard and all wishes that can be met together.
+struct KeptOrder {
+  std::vector<std::size_t> order;
+  std::vector<std::vector<std::size_t>> after;
+};
+KeptOrder kept_order(const std::vector<StepNode>& contracted_nodes);
+
 }  // namespace gownsheaf

@@ -27,6 +27,7 @@ class Builder {
     stands_for_.resize(out_.steps.size());
     find_replaced();
     for (std::size_t i = 0; i < out_.steps.size(); ++i) add_edges(i);
+    change_steps();
     mark_done();
     return std::move(out_);
   }
@@ -141,6 +142,24 @@ class Builder {
       for (const std::size_t k : resolve_id(id)) add_edge(i, k, true, s.own->because);
     for (const std::string& id : s.own->before)
       for (const std::size_t k : resolve_id(id)) add_edge(k, i, true, s.own->because);
+  }
+
+  // Those that an id of the maker means, replaced ones by what took their place.
+  std::vector<std::size_t> meant_by(const std::string& id) const {
+    std::vector<std::size_t> standing;
+    for (const std::size_t k : resolve_id(id)) standing_for(k, standing, 0);
+    return standing;
+  }
+
+  void change_steps() {
+    for (const ChangedStep& change : project_.work.changes)
+      for (const std::size_t k : meant_by(change.step)) {
+        out_.steps[k].change = &change;
+        if (change.drop) out_.nodes[k].present = false;
+        for (const std::string& id : change.after)
+          for (const std::size_t earlier : meant_by(id))
+            if (earlier != k) out_.nodes[k].after.push_back({earlier, true, change.drop ? std::string() : change.because});
+      }
   }
 
   void mark_done() {

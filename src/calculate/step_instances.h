@@ -17,6 +17,7 @@ struct StepInstance {
   Truth holds = Truth::yes;      // its condition
   bool done = false;
   const DoneStep* done_by = nullptr;  // the line that says so
+  const ChangedStep* change = nullptr;  // what the maker does otherwise
 };
 struct StepInstances {
   std::vector<StepInstance> steps;  // library order, each step's items in the project's order (one absent instance where

@@ -46,6 +46,7 @@ void empty_failed(Project& project) {
   if (failed("bones")) project.bones.clear();
   if (failed("bone stock")) project.bone_stock.clear();
   if (failed("work")) project.work = {};
+  if (failed("pace")) project.pace = {};
 }
 
 // Sections in which something is wrong; the reader's own errors are placed by their lines.
@@ -147,6 +148,7 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   fill_drapery(file, project);
   fill_fittings(file, project);
   fill_work(file, project);
+  fill_pace(file, project);
   fill_print(file, project);
   guess_from_pieces(project);
 

@@ -24,7 +24,7 @@ void add_cloth_keys(std::vector<KeySpec>& keys) {
           .means("The lengths on the shelf."),
       KeyRow("cloths/*/bought/*/length", length).must().limits("0 in", "50 yd").means("Length of this one."),
       KeyRow("cloths/*/bought/*/width", length).limits("4 in", "150 in").means("Its width, when it differs."),
-      KeyRow("cloths/*/bought/*/arrives", day).since(5).means("When it comes."),
+      KeyRow("cloths/*/bought/*/arrives", day).means("When it comes."),
       KeyRow("cloths/*/remnants", list).each(block, "remnant").means("Rests from other garments."),
       KeyRow("cloths/*/remnants/*/remnant", name).means("What it is called."),
       KeyRow("cloths/*/remnants/*/width", length).must().limits("", "150 in").means("Its width."),
@@ -67,9 +67,9 @@ void add_cloth_keys(std::vector<KeySpec>& keys) {
       KeyRow("cloths/*/offered/*/width", length).must().limits("4 in", "150 in").means("Width offered."),
       KeyRow("cloths/*/offered/*/price", money).secret().means("Its price."),
       KeyRow("cloths/*/price", money).secret().since(kLater).means("Price for a length."),
-      KeyRow("cloths/*/arrives", day).since(5).means("When it comes."),
-      KeyRow("cloths/*/takes to arrive", span).since(5).means("How long it takes from order."),
-      KeyRow("cloths/*/restock", span).since(5).means("How long more of it would take."),
+      KeyRow("cloths/*/arrives", day).means("When it comes."),
+      KeyRow("cloths/*/takes to arrive", span).means("How long it takes from order."),
+      KeyRow("cloths/*/restock", span).means("How long more of it would take."),
       KeyRow("cloths/*/colour", text).since(2).means("Its colour, in words."),
   };
   keys.insert(keys.end(), rows.begin(), rows.end());
@@ -98,7 +98,7 @@ void add_notion_keys(std::vector<KeySpec>& keys) {
       KeyRow("notions/*/fineness", text).since(kLater).means("Fineness of a thread: `27 tex`, `no. 40`."),
       KeyRow("notions/*/motif", length).since(kLater).means("Length after which a lace's figure comes again."),
       KeyRow("notions/*/price", money).secret().since(kLater).means("Price."),
-      KeyRow("notions/*/arrives", day).since(5).means("When it comes."),
+      KeyRow("notions/*/arrives", day).means("When it comes."),
       KeyRow("notions/*/colour", text).since(2).means("Its colour, in words."),
   };
   keys.insert(keys.end(), rows.begin(), rows.end());

@@ -83,10 +83,10 @@ void add_trim_keys(std::vector<KeySpec>& keys) {
       KeyRow("stitching/*/unpicked/seam", length).means("Length of seam unpicked."),
       KeyRow("stitching/*/unpicked/needle", length).means("Needle thread it held."),
       KeyRow("stitching/*/unpicked/looper", length).means("Looper thread it held."),
-      KeyRow("pace", block).since(5).means("How fast the maker sews."),
+      KeyRow("pace", block).means("How fast the maker sews."),
       KeyRow("pace/i am", word).words("practised|expert|new to this").is("practised", 'c').means("How practised."),
       KeyRow("pace/threading", percent).is("15 %", 'c').means("Time that threading takes."),
-      KeyRow("pace/needleful", length).is("24 in", 'c').means("Thread in the needle."),
+      KeyRow("pace/needleful", length).is("24 in", 'c').since(kLater).means("Thread in the needle."),
       KeyRow("pace/all by hand", yes_no).means("Whether nothing is sewn by machine."),
       KeyRow("pace/*", rate).means("Any kind of work and its pace: `20 stitches per min`, `20 min each`."),
   };

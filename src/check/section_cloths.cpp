@@ -198,6 +198,9 @@ void fill_cloths(const Filling& file, Project& project) {
     stand_in(cloth.shrunk_already, false, 'c', "not shrunk unless it is written");
 
     fill_bought(item, cloth);
+    cloth.arrives = item.day("arrives");
+    cloth.takes_to_arrive = item.span("takes to arrive");
+    cloth.restock = item.span("restock");
     fill_remnants(file, item, cloth);
     cloth.sold_by = item.length("sold by");
     stand_in(cloth.sold_by, inches ? Length::inches(36).times(1, 8) : Length::cm(10), 'c', "shops cut in such steps");
@@ -241,6 +244,7 @@ void fill_notions(const Filling& file, Project& project) {
     notion.width = item.length("width");
     notion.thickness = item.length("thickness");
     notion.across = item.length("across");
+    notion.arrives = item.day("arrives");
     notion.shank = item.yes_no("shank").value.value_or(false);
     for (const Entry* one : item.values("bought")) {
       if (one->text == kToMeasure) {

@@ -3,10 +3,8 @@
 
 namespace gownsheaf {
 
-namespace {
-
 // An id as the order of work writes it: `cut-breadths@slate wool`, `own/NAME`; names as they were first written.
-std::string step_id(const Filling& file, std::string_view written) {
+std::string step_id_in(const Filling& file, std::string_view written) {
   const auto mark = written.find('@');
   std::string id = clean_name(written.substr(0, mark));
   std::string_view bare = id;
@@ -25,12 +23,14 @@ std::string step_id(const Filling& file, std::string_view written) {
   return id;
 }
 
-std::vector<std::string> steps_in(const Filling& file, const Item& item, std::string_view key) {
+std::vector<std::string> step_ids_in(const Filling& file, const Item& item, std::string_view key) {
   std::vector<std::string> ids;
   for (const Entry* e : item.values(key))
-    if (e->kind == Entry::Kind::text && e->text != kNone) ids.push_back(step_id(file, e->text));
+    if (e->kind == Entry::Kind::text && e->text != kNone) ids.push_back(step_id_in(file, e->text));
   return ids;
 }
+
+namespace {
 
 Given<Ratio> hours_of(const Item& work) {
   const Item days = work.block("hours a week");
@@ -56,7 +56,7 @@ void fill_work(const Filling& file, Project& project) {
   for (const Item& item : work.items("done")) {
     const Entry* step = item.at("step");
     if (step == nullptr || step->kind != Entry::Kind::text) continue;
-    project.work.done.push_back({step_id(file, step->text), item.day("day").value, step->at});
+    project.work.done.push_back({step_id_in(file, step->text), item.day("day").value, step->at});
   }
   for (const Item& item : work.items("own steps")) {
     OwnStep step;
@@ -64,14 +64,17 @@ void fill_work(const Filling& file, Project& project) {
     step.say = item.plain("say");
     step.because = item.plain("because");
     step.cannot_undo = item.plain("cannot undo");
-    step.after = steps_in(file, item, "after");
-    step.before = steps_in(file, item, "before");
+    step.after = step_ids_in(file, item, "after");
+    step.before = step_ids_in(file, item, "before");
     for (const Entry* e : item.values("needs")) step.needs.push_back(e->text);
     step.uses = names_in(file, item, "uses", "cloths|notions");
+    step.takes = item.span("takes").value;
     step.after_at = item.has("after") ? item.at("after")->at : step.named.at;
     step.before_at = item.has("before") ? item.at("before")->at : step.named.at;
     project.work.own_steps.push_back(std::move(step));
   }
+  fill_work_days(file, work, project);
+  fill_changed_steps(file, work, project);
 }
 
 void fill_print(const Filling& file, Project& project) {

@@ -51,6 +51,9 @@ void fill_drapery(const Filling& file, Project& project);
 // Last of all, when every section is settled and those that failed are empty.
 void add_pieces_made_for(const Filling& file, Project& project);
 void fill_work(const Filling& file, Project& project);
+void fill_work_days(const Filling& file, const Item& work, Project& project);      // parts of fill_work
+void fill_changed_steps(const Filling& file, const Item& work, Project& project);
+void fill_pace(const Filling& file, Project& project);
 void fill_print(const Filling& file, Project& project);
 void guess_from_pieces(Project& project);                   // garment, joined at waist, lining, what each cloth is used as
 
@@ -83,6 +86,9 @@ std::vector<std::string> names_in(const Filling& file, const Item& item, std::st
 std::string name_in(const Filling& file, const Item& item, std::string_view key, std::string_view sections);
 // Lengths under the names of measures; those that do not read were reported by the walk.
 std::map<std::string, Given<Length>> girths_in(const Filling& file, const Entry* map);
+// An id of a step as the order of work writes it, and the ids in a list.
+std::string step_id_in(const Filling& file, std::string_view written);
+std::vector<std::string> step_ids_in(const Filling& file, const Item& item, std::string_view key);
 std::vector<Item> items_of_map(const Item& root, std::string_view section);
 bool has_word(std::string_view name, std::string_view word);  // whole word, case ignored
 

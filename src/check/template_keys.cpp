@@ -6,7 +6,7 @@ namespace {
 using V = TemplateValue;
 constexpr std::string_view kSheets =
     "at a glance|what changed|contents|to buy|cutting list|cutting layouts|pleats|closures|closure reinforcement|bones|"
-    "size and fit|fitting checklist|order of work|what waits|cautions|how it was worked out";
+    "size and fit|fitting checklist|order of work|calendar|what waits|cautions|how it was worked out";
 constexpr std::string_view kLabels = "a|b|c|x";
 
 }  // namespace
@@ -42,8 +42,11 @@ const std::vector<TemplateKey>& template_keys() {
       {"step", "cannot undo", V::word, false,
        "cuts good cloth|trims an allowance|shuts access|pierces cloth|sets the cloth", "what can never be taken back"},
       {"step", "uses", V::texts, false, "", "what must lie ready"},
-      {"step", "needs", V::texts, false, "table|machine|second person|wearer|form|quiet", "place, tool or person"},
+      {"step", "needs", V::texts, false, "table|machine|iron|second person|wearer|form|quiet", "place, tool or person"},
       {"step", "hours", V::block, false, "", "how long it takes"},
+      {"step", "rests", V::span, false, "", "days that pass before the next step: it dries, or hangs"},
+      {"step", "stop", V::text, false, "", "where it can be laid down safely: after any seam"},
+      {"step", "may be left out", V::yes_no, false, "", "whether it gives way when the days are short"},
       {"step", "sheet", V::word, false, kSheets, "the sheet to take to it"},
       {"step", "source", V::text, false, "", "an anchor of docs/sources.md"},
       {"step", "label", V::word, true, kLabels, "a read, b from memory, c common practice, x arithmetic"},
@@ -52,6 +55,8 @@ const std::vector<TemplateKey>& template_keys() {
       {"after", "hard", V::yes_no, false, "", "whether the order must hold; else it is a wish"},
       {"hours", "each", V::span, true, "", "time for one"},
       {"hours", "times", V::text, false, "", "a {…} figure: how many"},
+      {"hours", "plus", V::span, false, "", "time beside that, however many"},
+      {"hours", "else", V::span, false, "", "time for the whole, where the figure is not known"},
       {"hours", "rate", V::text, false, "", "the maker's own pace that takes its place"},
       {"hours", "label", V::word, true, kLabels, "where the time comes from"},
 

@@ -28,6 +28,9 @@ class StepReader {
     step_.cannot_undo = block_.text("cannot undo");
     step_.needs = block_.texts("needs");
     step_.sheet = block_.text("sheet");
+    step_.rests = block_.span("rests");
+    step_.stop = block_.text("stop");
+    step_.may_be_left_out = block_.yes("may be left out");
     hours();
     origin();
     return std::move(step_);
@@ -92,6 +95,8 @@ class StepReader {
     const TemplateBlock hours(*e, "hours", diag_);
     step_.hours_each = hours.span("each");
     step_.hours_rate = hours.text("rate");
+    step_.hours_plus = hours.span("plus");
+    step_.hours_else = hours.span("else");
     const Entry* times = hours.entry("times");
     if (times == nullptr) return;
     const SayRead read = read_say(times->text);

@@ -24,11 +24,15 @@ int run_packet(const Settings& settings) {
 
   const std::string packet = settings.output.empty() ? packet_beside(settings.project) : settings.output;
   const std::string figures = without_ending(packet, ".pdf") + ".figures.json";
-  if (const auto fault = write_whole({{figures, made.figures_json}, {packet, made.pdf}})) {
+  const std::string calendar = without_ending(packet, ".pdf") + ".work.ics";
+  std::vector<FileToWrite> files{{figures, made.figures_json}};
+  if (!made.calendar.empty()) files.push_back({calendar, made.calendar});
+  files.push_back({packet, made.pdf});
+  if (const auto fault = write_whole(files)) {
     say_fault(settings, fault->sentence);
     return 3;
   }
-  say(settings, std::to_string(made.pages) + " pages, figures in " + figures + ".");
+  say(settings, std::to_string(made.pages) + " pages, figures in " + figures + (made.calendar.empty() ? "." : ", days in " + calendar + "."));
   std::printf("%s\n", packet.c_str());
   return 0;
 }

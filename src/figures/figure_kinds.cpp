@@ -18,6 +18,11 @@ const std::vector<FigureKind>& table() {
     std::vector<FigureKind> all{
       {"garment", "worn on", "day", kExact, kNone, "", "the day it is worn", false},
 
+      {"garment", "pieces", "count", kExact, kNone, "step-times", "pieces of the bodice, for the time of a mock-up", false},
+      {"garment", "bones", "count", kExact, kNone, "step-times", "bones in all, for the time they take", false},
+      {"garment", "channels", "length", kMark, kNone, "step-times", "channels of all bones, for the time they take", false},
+      {"garment", "seams", "length", kMark, kNone, "step-times", "seams and darts but those of the skirt, for the time they take", false},
+
       {"rules", "NAME", "word", kExact, kNone, "", "the rule used where published sources disagree", false},
 
       {"measures", "waist to floor/longest", "length", kMark, kNone, "skirt-length",

@@ -10,8 +10,10 @@
 #include "figures/closing_plans.h"
 #include "figures/fitting_plans.h"
 #include "figures/say_parts.h"
+#include "figures/work_plans.h"
 #include "geometry/shapes.h"
 #include "units/length.h"
+#include "units/quantities.h"
 
 namespace gownsheaf {
 
@@ -108,8 +110,20 @@ struct PlannedStep {
   std::string gate;
   std::vector<std::string> holds; // sentences of open holds that gate it: "until …"
   std::vector<std::string> hard_after;  // ids of hard predecessors (after contraction)
+  std::vector<std::string> hard_because;  // of each, what goes wrong otherwise; "" where it was passed on
   std::vector<std::string> uses, needs;
   bool done = false;
+  Span takes;                     // by the library's rates at the maker's pace; whole minutes
+  std::optional<Span> rests;      // days that pass before what waits for it
+  std::string stop;               // where it can be laid down: "after any seam"
+  std::string set_up;             // table | machine | iron | hand | figure
+  struct Part { std::string words; std::optional<Span> takes; };
+  std::vector<Part> parts;        // as the maker split it
+  bool may_be_left_out = false;
+  // Where the days are worked out: the days it is worked on, and the latest day to begin it.
+  std::optional<Day> first_day, last_day, latest;
+  bool on_longest_chain = false;
+  std::string waits_until;        // "until the slate wool is here, 2 May 2027"
   bool conditional = false;       // its condition ended unknown: printed with "if …"
   std::string condition;
   std::string sheet;
@@ -134,6 +148,7 @@ struct Plans {
   std::vector<BonePlan> bones;    // in the project's order of bone stock
   std::vector<LoadPlan> loads;    // in the project's order of strain
   std::vector<PlannedStep> work;  // in order
+  std::optional<WorkPlan> days;   // the work on its days, where hours and a day are written
   std::vector<CutVerdict> may_cut;
   std::vector<FittingPlan> fittings;  // one a gate, in the order of work
   std::vector<CautionPlan> cautions;  // those that the project calls for

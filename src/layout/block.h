@@ -47,6 +47,9 @@ struct StepBlock {
   Text act;                   // bold
   Text reason;                // condensed; may be empty
   std::string cannot_undo;    // "cuts good cloth"
+  Text remark;                // condensed; what it needs and when, under the reason; may be empty
+  Text takes;                 // condensed, right-aligned under the figures: how long it takes; may be empty
+  std::vector<Text> parts;    // each on its own line with its own box, under the remark
   std::vector<Text> figures;  // right-aligned, 140 wide, one a line, at most three
   std::string anchor;         // links from elsewhere: "step 7"
   std::string id;             // smallest letters, under the figures: what the maker writes to mark it done; may be empty

@@ -66,6 +66,8 @@ Slabs slabs_of(const StepBlock& step, const Bench& bench) {
   const Length act_room = step.gate ? kLiveWidth - x : room;
   left.lines(bench.type.lines(made_bold(step.act), act_room), x);
   left.lines(bench.type.lines(with_faces(step.reason, Face::condensed), act_room), x);
+  left.lines(bench.type.lines(with_faces(step.remark, Face::condensed), act_room), x);
+  for (const Text& part : step.parts) left.lines(bench.type.lines(with_faces(part, Face::condensed), act_room), x);
   if (!step.cannot_undo.empty()) {
     left.white();
     const std::vector<Text> lines = bench.type.lines(bold("Cannot be undone: " + step.cannot_undo + "."), room);
@@ -82,11 +84,16 @@ Slabs slabs_of(const StepBlock& step, const Bench& bench) {
       }
     }
   }
+  if (!step.takes.empty() && !step.gate) {
+    set_ending_at(slab.marks, bench, with_faces(step.takes, Face::condensed), {kLiveWidth, figures_end + bench.text_base()});
+    figures_end += bench.step();
+  }
   if (!step.id.empty()) {
     // A gate's act takes the whole width: its name stands under the last line.
     const double small = bench.scale().smallest;
     if (step.gate) figures_end = left.bottom();
-    for (const Text& line : bench.type.lines(condensed(step.id), kFigureRoom, small)) {
+    const Text name = step.gate && !step.takes.empty() ? with_faces(step.takes, Face::condensed) + condensed("   " + step.id) : condensed(step.id);
+    for (const Text& line : bench.type.lines(name, kFigureRoom, small)) {
       set_ending_at(slab.marks, bench, line, {kLiveWidth, figures_end + bench.text_base()}, small);
       figures_end += bench.step();
     }

@@ -11,7 +11,7 @@ namespace {
 
 constexpr std::string_view kSheets[] = {
     "at a glance", "what changed",          "contents", "to buy",       "cutting list",      "cutting layouts", "pleats",
-    "closures",    "closure reinforcement", "bones",    "size and fit", "fitting checklist", "order of work",   "what waits",      "cautions",
+    "closures",    "closure reinforcement", "bones",    "size and fit", "fitting checklist", "order of work",   "calendar",        "what waits",      "cautions",
     "how it was worked out"};
 
 // Sheets that are made once for each item even when the set does not say `for each`.
@@ -74,6 +74,7 @@ Sheet sheet_of(const PacketInput& input, const SheetEntry& entry, const std::str
   }
   if (entry.sheet == "cautions") return cautions_sheet(input);
   if (entry.sheet == "order of work") return order_of_work_sheet(input, entry.next_steps);
+  if (entry.sheet == "calendar") return calendar_sheet(input);
   if (entry.sheet == "what waits") return what_waits_sheet(input);
   if (entry.sheet == "how it was worked out") return worked_out_sheet(input);
   if (entry.sheet == "at a glance") return at_a_glance_sheet(input);

@@ -10,12 +10,12 @@ namespace gownsheaf {
 namespace {
 
 constexpr double kLive = 486;
-constexpr double kEdge = 1;           // half the weight of the cloth's edge, so that no ink leaves the drawing
+constexpr double kLayEdge = 1;           // half the weight of the cloth's edge, so that no ink leaves the drawing
 constexpr double kWidthRuler = 48;    // ticks and numbers at the right
 constexpr std::int64_t kMostParts = 4;
 constexpr int kSlabsForNames = 24;    // the finer, the more room is found in an outline for its name
 
-Length room_wide() { return pt(kLive - kWidthRuler - 2 * kEdge); }
+Length room_wide() { return pt(kLive - kWidthRuler - 2 * kLayEdge); }
 
 Length below_cloth(const TypeScale& t) { return pt(6 + 10 + 4 + t.text + 10 + t.text + 4); }
 
@@ -99,7 +99,7 @@ Label ruler_number(Length value, Point at, Label::Across across, Label::Up up, c
 void draw_length_ruler(std::vector<DrawingItem>& items, const LayPart& part, DrawingScale scale, Length y,
                        const Typesetter& typesetter, ShownIn shown_in) {
   const RulerSteps steps = length_ruler(scale, shown_in);
-  const Length left = pt(kEdge), right = left + scale.of(part.to - part.from);
+  const Length left = pt(kLayEdge), right = left + scale.of(part.to - part.from);
   items.push_back(line({left, y}, {right, y}, 0.7));
   std::vector<Label> numbers;
   const std::int64_t first = count_of(part.from, steps.tick, Rounding::up);
@@ -124,8 +124,8 @@ void draw_length_ruler(std::vector<DrawingItem>& items, const LayPart& part, Dra
 void draw_width_ruler(std::vector<DrawingItem>& items, const LaidStrip& strip, DrawingScale scale, Length x,
                       const Typesetter& typesetter, ShownIn shown_in) {
   const RulerSteps steps = width_ruler(scale, shown_in);
-  const Length bottom = pt(kEdge) + scale.of(strip.width);
-  items.push_back(line({x, pt(kEdge)}, {x, bottom}, 0.7));
+  const Length bottom = pt(kLayEdge) + scale.of(strip.width);
+  items.push_back(line({x, pt(kLayEdge)}, {x, bottom}, 0.7));
   std::vector<Label> numbers;
   for (std::int64_t i = 0; steps.tick * i <= strip.width; ++i) {
     const Length real = steps.tick * i;
@@ -146,7 +146,7 @@ Length draw_key(std::vector<DrawingItem>& items, Length y, DrawingScale scale, c
                 ShownIn shown_in) {
   const double size = typesetter.scale().text;
   const Length base = y + pt(size);
-  const Box swatch{pt(kEdge), base - pt(size - 1), pt(26), pt(size)};
+  const Box swatch{pt(kLayEdge), base - pt(size - 1), pt(26), pt(size)};
   Hatch hatch;
   hatch.inside = outline(swatch, 1.0).path;
   items.insert(items.begin(), hatch);
@@ -183,7 +183,7 @@ std::string copy_name(const LayPlan& plan, const LaidPiece& laid) {
 }
 
 LayParts lay_parts(const LaidStrip& strip, const Typesetter& typesetter, ShownIn shown_in, Length room_high) {
-  const Length high = room_high - below_cloth(typesetter.scale()) - pt(2 * kEdge);
+  const Length high = room_high - below_cloth(typesetter.scale()) - pt(2 * kLayEdge);
   LayParts out;
   const std::int64_t largest = shown_in == ShownIn::inches ? 8 : 10;
   const std::int64_t usual = shown_in == ShownIn::inches ? 16 : 20;
@@ -207,12 +207,12 @@ Box on_paper(const Box& laid, const LaidStrip& strip, const LayPart& part, Drawi
   const Length far = scale.of(laid.right() - part.from);
   // Both edges are scaled from the same zero, so that pieces that touch on the cloth touch on paper.
   const Length low = scale.of(strip.width - laid.y), high = scale.of(strip.width - laid.bottom());
-  return {pt(kEdge) + x, pt(kEdge) + high, far - x, low - high};
+  return {pt(kLayEdge) + x, pt(kLayEdge) + high, far - x, low - high};
 }
 
 Polygon ring_on_paper(const Polygon& laid, const LaidStrip& strip, const LayPart& part, DrawingScale scale) {
   Polygon ring;
-  for (const Point& p : laid) ring.push_back({pt(kEdge) + scale.of(p.x - part.from), pt(kEdge) + scale.of(strip.width - p.y)});
+  for (const Point& p : laid) ring.push_back({pt(kLayEdge) + scale.of(p.x - part.from), pt(kLayEdge) + scale.of(strip.width - p.y)});
   return ring;
 }
 
@@ -297,8 +297,8 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
   end_line(cloth.right(), part.to == strip.length && !strip.open);
   for (DrawingItem& g : grain) items.push_back(std::move(g));
 
-  const Length ruler_y = cloth.bottom() + pt(kEdge + 6);
-  draw_width_ruler(items, strip, scale, cloth.right() + pt(kEdge + 6), typesetter, shown_in);
+  const Length ruler_y = cloth.bottom() + pt(kLayEdge + 6);
+  draw_width_ruler(items, strip, scale, cloth.right() + pt(kLayEdge + 6), typesetter, shown_in);
   draw_length_ruler(items, part, scale, ruler_y, typesetter, shown_in);
   const Length key_y = ruler_y + pt(13 + typesetter.scale().text + 8);
   const Length bottom = draw_key(items, key_y, scale, typesetter, shown_in);

@@ -20,6 +20,41 @@ Text answer(const std::vector<PlannedStep>& work) {
   return words("Steps " + ranges(done) + " are done. Tick and go down the page.");
 }
 
+constexpr std::int64_t kMinute = 60'000;
+
+// "Machine, second person." What stands ready or stands by; hands alone need not be said.
+std::string needed_for(const PlannedStep& s) {
+  if (s.needs.empty()) return "";
+  std::vector<std::string> needs = s.needs;
+  for (std::string& n : needs)
+    if (n == "wearer") n = "the wearer";
+    else if (n == "second person") n = "a second person";
+    else if (n == "form") n = "a padded form";
+  return "Needs " + listed(needs) + ".";
+}
+
+// A long step in parts of 20 to 40 minutes, where it can be laid down safely.
+std::string laid_down(const PlannedStep& s) {
+  const std::int64_t minutes = s.takes.milliseconds / kMinute;
+  if (s.stop.empty() || minutes <= 40 || !s.gate.empty() || !s.parts.empty()) return "";
+  const std::int64_t parts = (minutes + 34) / 35;
+  return "Stop " + s.stop + ": " + whole_number(parts) + " sittings of about " + whole_number((minutes / parts + 4) / 5 * 5) + " min.";
+}
+
+std::string days_of(const PlannedStep& s) {
+  std::string out;
+  if (s.rests && s.rests->milliseconds > 0) out = "Then it rests for " + days_text_of(*s.rests) + ".";
+  if (!s.latest) return out;
+  return out + (out.empty() ? "" : " ") + "Begin by " + short_day(*s.latest) + (s.on_longest_chain ? ", on the longest chain." : ".");
+}
+
+Text remark_of(const PlannedStep& s) {
+  std::string out;
+  for (const std::string& one : {needed_for(s), laid_down(s), days_of(s)})
+    if (!one.empty()) out += (out.empty() ? "" : " ") + one;
+  return out.empty() ? Text{} : words(out);
+}
+
 StepBlock step_block(const PlannedStep& s, const FigureText& text) {
   StepBlock b;
   b.number = s.number;
@@ -33,6 +68,10 @@ StepBlock step_block(const PlannedStep& s, const FigureText& text) {
   if (s.conditional && !s.condition.empty()) b.act = words_in(Face::bold, "If " + s.condition + ": ");
   b.act = b.act + text.act(s.act);
   b.reason = text.reason(s.reason);
+  b.remark = remark_of(s);
+  b.takes = words(text_of(s.takes));
+  for (const PlannedStep::Part& part : s.parts)
+    b.parts.push_back(tick_box() + words(" " + part.words + (part.takes ? ", " + text_of(*part.takes) : std::string())));
   if (!s.gate.empty()) {
     b.gate = true;
     return b;

@@ -62,6 +62,7 @@ struct Waiting {
   std::vector<Step> steps;
 };
 Waiting waiting_of(const std::vector<PlannedStep>& work);
+Sheet calendar_sheet(const PacketInput& input);   // empty where no day is known
 Sheet what_waits_sheet(const PacketInput& input);
 Sheet worked_out_sheet(const PacketInput& input);
 

@@ -74,6 +74,14 @@ std::string figure_name(std::string_view key) {
   return what + " of " + p[1];
 }
 
+std::string short_day(Day day) {
+  // "Saturday 19 June 2027"
+  const std::string whole = long_day(day);
+  const auto first = whole.find(' '), last = whole.rfind(' ');
+  return whole.substr(0, 3) + kNoBreak + whole.substr(first + 1, whole.find(' ', first + 1) - first - 1) + kNoBreak +
+         whole.substr(whole.find(' ', first + 1) + 1, last - whole.find(' ', first + 1) - 1);
+}
+
 std::string ends_with_stop(std::string sentence) {
   while (!sentence.empty() && sentence.back() == ' ') sentence.pop_back();
   if (sentence.empty()) return sentence;

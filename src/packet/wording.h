@@ -21,6 +21,7 @@ std::string nth_step(int number);                               // "step 7", nev
 // A figure's key as a maker would say it: "cut length of skirt breadth".
 std::string figure_name(std::string_view key);
 std::vector<std::string> parts_of_key(std::string_view key);
+std::string short_day(Day day);                                 // "Sat 19 June", never parted
 std::string ends_with_stop(std::string sentence);               // adds a full stop when there is no mark yet
 // Every `3/4 in` and `3 lb` of a template's own words in the unit that the packet shows.
 std::string in_unit_of(std::string_view words, ShownIn shown_in);

@@ -14,6 +14,7 @@
 #include "project/given.h"
 #include "project/named.h"
 #include "project/rules.h"
+#include "project/work.h"
 #include "units/print.h"
 #include "units/quantities.h"
 
@@ -66,6 +67,8 @@ struct Cloth {
   Given<std::string> stiffness;   // limp | soft | crisp | stiff | board
   Given<Length> overhang;         // how far a strip reaches over an edge before it has bent down to 41.5 degrees
   std::optional<EnvelopeSays> envelope_says;
+  Given<Day> arrives;             // all of it that is not there yet
+  Given<Span> takes_to_arrive, restock;  // from the order; once more, when it must be ordered again
   Length usable_width() const;    // width less both selvages, before shrinkage across
 };
 
@@ -76,6 +79,7 @@ struct Notion {
   bool shank = false;             // a button
   Given<std::vector<Length>> bought_lengths;
   Given<std::int64_t> bought_number;
+  Given<Day> arrives = {};
 };
 
 enum class PartOf { bodice, skirt, sleeve, collar, band, facing, pocket, drapery, petticoat, corset, trimming };
@@ -194,19 +198,6 @@ struct Drapery {
   std::string cut_on, foundation;     // straight | bias; cloth beneath, "" = none or not said
 };
 
-struct DoneStep { std::string step; std::optional<Day> day; SourceSpan at; };
-struct OwnStep {
-  Named named;
-  std::string say, because, cannot_undo;
-  std::vector<std::string> after, before, needs, uses;
-  SourceSpan after_at, before_at;
-};
-struct Work {
-  Given<Ratio> hours_a_week;
-  std::vector<DoneStep> done;
-  std::vector<OwnStep> own_steps;
-};
-
 enum class Paper { letter, a4 };
 enum class Holes { none, two, three };
 struct Print {
@@ -255,6 +246,7 @@ struct Project {
   std::vector<SizedPiece> sized_pieces;        // in the pieces' order
   std::vector<Fitting> fittings;
   Work work;
+  Pace pace;
   Print print;
   std::set<std::string> sections_given;      // top-level keys present and not `none`, also those not worked out yet
   std::set<std::string> failed_sections;     // sections with errors: their calculators do not run

@@ -146,9 +146,10 @@ std::vector<FactKind> table() {
       {"lace short", T::yes_no, "", {}, "less lace lies ready than the trim takes", kNotYet},
       {"bows", T::count, "", {}, "bows to make", kNotYet},
       {"trims on sleeves", T::yes_no, "", {}, "some trim goes on a sleeve", kNotYet},
-      {"all by hand", T::yes_no, "", {}, "every seam is sewn by hand", kNotYet},
-      {"helper days", T::count, "", {}, "days with a second person", kNotYet},
-      {"days left", T::count, "", {}, "days from today to the day it is worn", kNotYet},
+      {"all by hand", T::yes_no, "", {}, "every seam is sewn by hand"},
+      {"helper days", T::count, "", {}, "days with a second person"},
+      {"days left", T::count, "", {}, "days from today to the day it is worn"},
+      {"rehearsal day", T::yes_no, "", {}, "a day for the dress rehearsal is written"},
       {"hours short", T::count, "", {}, "hours of work beyond the hours there are", kNotYet},
   };
   std::sort(t.begin(), t.end(), [](const FactKind& a, const FactKind& b) { return a.name < b.name; });

@@ -49,6 +49,10 @@ struct Step {
   std::optional<Span> hours_each;
   std::string hours_times;    // "" or a figure reference
   std::string hours_rate;     // pace word
+  std::optional<Span> hours_plus, hours_else;  // on top, however many; for the whole, where the figure is not known
+  std::optional<Span> rests;  // days that pass before the next step: drying, hanging
+  std::string stop;           // where a long step can be laid down
+  bool may_be_left_out = false;    // gives way when the days are short
   std::string sheet;
   char label = 'c';
   std::string source;         // anchor in docs/sources.md

@@ -72,7 +72,7 @@ TEST_CASE("may I cut: no, with the earliest step that is not done", "[may-cut]")
   Diagnostics diag;
   const CutVerdict v = verdict(g, "white muslin", diag);
   CHECK(v.verdict == MayCut::no);
-  CHECK(v.reason == "Step 2, shrink the white muslin first, is not done.");
+  CHECK(v.reason == "Step 4, shrink the white muslin first, is not done.");
   g.project.work.done = {{"lay-out-cloth", std::nullopt, {}}};  // done in spite of that: what came before no longer counts
   CHECK(verdict(g, "white muslin", diag).verdict == MayCut::yes);
 }
@@ -213,7 +213,7 @@ TEST_CASE("may I cut: after earlier cuts alone, the answer is yes, after them", 
   rows = may_i_cut(g.project, g.plans, g.figures, diag);
   CHECK(rows[0].verdict == MayCut::no);
   CHECK(rows[1].verdict == MayCut::no);
-  CHECK(rows[1].reason == "Step 5, do cut-breadths, is not done.");
+  CHECK(rows[1].reason == "Step 3, do cut-breadths, is not done.");
 }
 
 TEST_CASE("may I cut: a cloth that is cut has no row; one that nothing cuts says so", "[may-cut]") {

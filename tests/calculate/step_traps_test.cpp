@@ -169,7 +169,7 @@ TEST_CASE("traps: underlayers that are still to make come before the measures", 
   CHECK(find_step(planned_by_library(g), "try-underlayers") == nullptr);
   g.project.still_to_make = {{"petticoat", std::nullopt, {}}};
   const Order work = planned_by_library(g);
-  CHECK(work.front().id == "finish-underlayers");
+  CHECK(find_step(work, "finish-underlayers")->number < find_step(work, "try-underlayers")->number);
   CHECK(all_before(work, "cut-breadths@slate wool").count("try-underlayers") == 1);
 }
 
@@ -358,7 +358,7 @@ TEST_CASE("law: whatever a garment has, its order keeps every trap closed", "[tr
   for (int round = 0; round < kLawRounds; ++round) {
     const WorkGarment g = any_garment(dice);
     INFO("round " << round);
-    const Order work = planned_by_library(g);
+    const Order work = planned_by_library(g, 500);
     REQUIRE_FALSE(work.empty());
     bool sound = work.back().id == "final-press";
     if (!sound) UNSCOPED_INFO("last is " << work.back().id);

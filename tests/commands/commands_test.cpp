@@ -48,7 +48,7 @@ TEST_CASE("a failed run leaves the old packet as it was and exits with 1", "[com
   CHECK(ran.out.find("skirt.yaml:") != std::string::npos);
   CHECK(ran.out.find("[key-twice]") != std::string::npos);
   CHECK(slurp((folder / "skirt.pdf").string()) == before);
-  CHECK(std::distance(fs::directory_iterator(folder), fs::directory_iterator()) == 3);  // no temporary file is left
+  CHECK(std::distance(fs::directory_iterator(folder), fs::directory_iterator()) == 4);  // project, figures, calendar, packet: no temporary file is left
 }
 
 TEST_CASE("wrong use exits with 2, a file that cannot be read or written with 3", "[commands]") {

@@ -69,9 +69,10 @@ inline WorkGarment garment_of(const Parts& parts) {
   return g;
 }
 
-inline std::vector<PlannedStep> planned_by_library(const WorkGarment& g) {
+// effort: places tried for a better order; little of it in laws over many garments.
+inline std::vector<PlannedStep> planned_by_library(const WorkGarment& g, std::int64_t effort = kOrderEffort) {
   Diagnostics diag;
-  auto work = order_of_work(g.project, delivered_library(), g.figures, facts_of(g.project, g.figures, g.plans), diag);
+  auto work = order_of_work(g.project, delivered_library(), g.figures, facts_of(g.project, g.figures, g.plans), diag, effort);
   REQUIRE_FALSE(diag.has_errors());
   return work;
 }

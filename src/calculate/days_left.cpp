@@ -1,0 +1,307 @@
+#include "calculate/days_left.h"
+
+#include <algorithm>
+#include <map>
+
+#include "calculate/critical_path.h"
+#include "calculate/day_plan.h"
+#include "calculate/step_times.h"
+#include "diagnostics/message.h"
+
+namespace gownsheaf {
+namespace {
+
+constexpr std::int64_t kDay = 24 * 60 * kMinute;
+constexpr std::int32_t kRehearsedBefore = 7, kLongestPlan = 1500;
+
+std::int64_t minutes_in(const Ratio& hours) { return hours.n * 60 / hours.d; }
+std::int32_t days_in(Span span) { return static_cast<std::int32_t>((span.milliseconds + kDay - 1) / kDay); }
+Day later(Day day, std::int32_t days) { return Day{day.serial + days}; }
+
+std::optional<DayHours> hours_of(const Work& work) {
+  DayHours hours;
+  if (work.hours_by_weekday) {
+    for (std::size_t i = 0; i < 7; ++i) hours.minutes[i] = minutes_in((*work.hours_by_weekday)[i]);
+  } else if (work.hours_a_week.known()) {
+    const std::int64_t week = minutes_in(*work.hours_a_week);
+    for (std::int64_t i = 0; i < 7; ++i) hours.minutes[static_cast<std::size_t>(i)] = week * (i + 1) / 7 - week * i / 7;
+  } else if (work.other_days.empty()) {
+    return {};
+  }
+  hours.hand_only = work.hand_sewing_only;
+  hours.off = work.days_off;
+  for (const auto& [day, h] : work.other_days) hours.other[day] = minutes_in(h);
+  hours.helper = work.helper_here;
+  return hours;
+}
+
+class Planner {
+ public:
+  Planner(const Project& project, Plans& plans, DayHours hours, Diagnostics& diag)
+      : project_(project), plans_(plans), hours_(std::move(hours)), diag_(diag), steps_(plans.work.size()) {
+    for (std::size_t i = 0; i < plans.work.size(); ++i) place_[plans.work[i].id] = i;
+    for (std::size_t i = 0; i < plans.work.size(); ++i) order_.push_back(i);
+  }
+
+  WorkPlan plan() {
+    plan_.from = project_.today.value;
+    plan_.worn_on = project_.worn_on.value;
+    if (plan_.worn_on) plan_.last = later(*plan_.worn_on, -1 - (project_.work.buffer.known() ? days_in(*project_.work.buffer) : 0));
+    make_steps();
+    rehearse();
+    longest_chain();
+    deliveries();
+    backward();
+    if (plan_.from) forward();
+    judge_deliveries();
+    judge_due();
+    if (plan_.from && plan_.last) judge_hours();
+    return std::move(plan_);
+  }
+
+ private:
+  const PlannedStep& work(std::size_t i) const { return plans_.work[i]; }
+
+  void make_steps() {
+    for (std::size_t i = 0; i < steps_.size(); ++i) {
+      const PlannedStep& p = work(i);
+      DayStep& s = steps_[i];
+      const auto needs = [&](const char* what) { return std::find(p.needs.begin(), p.needs.end(), what) != p.needs.end(); };
+      s.minutes = p.done ? 0 : minutes_of(p.takes);
+      s.by_hand = p.set_up == "hand";
+      s.helper = needs("second person");
+      s.one_sitting = s.helper || !p.gate.empty() || needs("wearer");
+      if (p.rests) s.rests = days_in(*p.rests);
+      for (const std::string& id : p.hard_after) s.after.push_back(place_.at(id));
+      plan_.needed.milliseconds += s.minutes * kMinute;
+    }
+    for (const DueStep& due : project_.work.due)
+      for_each_meant(due.step, [&](std::size_t i) {
+        steps_[i].not_after = steps_[i].not_after ? std::min(*steps_[i].not_after, due.day) : due.day;
+      });
+  }
+
+  template <class Do>
+  void for_each_meant(const std::string& id, const Do& act) const {
+    for (std::size_t i = 0; i < steps_.size(); ++i)
+      if (same_name(work(i).id, id) || work(i).id.rfind(id + "@", 0) == 0) act(i);
+  }
+
+  // The rehearsal is an appointment: its day has room for it, whatever else the day has.
+  void rehearse() {
+    for (std::size_t i = 0; i < steps_.size(); ++i) {
+      if (work(i).gate != "dress rehearsal" || work(i).done) continue;
+      std::optional<Day> day = project_.work.rehearsal.value;
+      if (!day && plan_.worn_on) day = std::min(later(*plan_.worn_on, -kRehearsedBefore), *plan_.last);
+      if (!day) return;
+      plan_.rehearsal = day;
+      plan_.rehearsal_step = work(i).number;
+      if (plan_.last && *day > *plan_.last) plan_.last = std::max(*day, later(*plan_.worn_on, -1));
+      steps_[i].not_before = steps_[i].not_after = day;
+      hours_.other[*day] = std::max(hours_.on(*day), steps_[i].minutes);
+      if (hours_.helper && steps_[i].helper && !hours_.helper_on(*day)) {
+        hours_.helper->push_back(*day);
+        std::sort(hours_.helper->begin(), hours_.helper->end());
+      }
+      return;
+    }
+  }
+
+  void longest_chain() {
+    std::int64_t week = 0;
+    for (const std::int64_t m : hours_.minutes) week += m;
+    std::vector<Activity> activities(steps_.size());
+    for (std::size_t i = 0; i < steps_.size(); ++i)  // a day that passes counts as a day's share of the week's work
+      activities[i] = {steps_[i].minutes + (work(i).done ? 0 : steps_[i].rests * week / 7), steps_[i].after};
+    for (const std::size_t i : critical_path(activities).path) {
+      if (work(i).done) continue;
+      plan_.chain.push_back(work(i).number);
+      plan_.chain_takes.milliseconds += steps_[i].minutes * kMinute;
+      plans_.work[i].on_longest_chain = true;
+    }
+  }
+
+  bool uses(const PlannedStep& p, const std::string& what) const {
+    return same_name(p.item, what) || std::any_of(p.uses.begin(), p.uses.end(), [&](const std::string& u) { return same_name(u, what); });
+  }
+
+  void add_delivery(const std::string& what, std::optional<Day> arrives) {
+    Delivery d;
+    d.what = what;
+    d.arrives = arrives;
+    for (std::size_t i = 0; i < steps_.size(); ++i) {
+      if (work(i).done || !uses(work(i), what)) continue;
+      d.uses_it.push_back(work(i).number);
+      if (arrives) steps_[i].not_before = std::max(steps_[i].not_before.value_or(*arrives), *arrives);
+    }
+    if (!d.uses_it.empty()) plan_.deliveries.push_back(std::move(d));
+  }
+
+  void deliveries() {
+    for (const Cloth& cloth : project_.cloths) {
+      std::optional<Day> arrives = cloth.arrives.value;
+      if (cloth.bought.known())
+        for (const BoughtLength& b : *cloth.bought)
+          if (b.arrives) arrives = std::max(arrives.value_or(*b.arrives), *b.arrives);
+      if (plan_.from && arrives && *arrives <= *plan_.from) arrives.reset();
+      const auto lay = std::find_if(plans_.lays.begin(), plans_.lays.end(), [&](const LayPlan& l) { return same_name(l.cloth, cloth.named.name); });
+      const bool to_buy = lay != plans_.lays.end() && !lay->needed.is_zero() && (!lay->bought || *lay->bought < lay->needed);
+      if (arrives || (to_buy && cloth.takes_to_arrive.known())) add_delivery(cloth.named.name, arrives);
+    }
+    for (const Notion& notion : project_.notions)
+      if (notion.arrives.known() && !(plan_.from && *notion.arrives <= *plan_.from)) add_delivery(notion.named.name, *notion.arrives);
+  }
+
+  void backward() {
+    if (!plan_.last) return;
+    const Day least = plan_.from ? std::min(*plan_.from, later(*plan_.last, -kLongestPlan)) : later(*plan_.last, -kLongestPlan);
+    const DayPlan late = plan_backward(steps_, order_, hours_, least, *plan_.last);
+    for (std::size_t i = 0; i < steps_.size(); ++i) plans_.work[i].latest = late.first[i];
+  }
+
+  void forward() {
+    const Day most = later(plan_.last.value_or(*plan_.from), kLongestPlan);
+    const DayPlan early = plan_forward(steps_, order_, hours_, *plan_.from, most);
+    for (std::size_t i = 0; i < steps_.size(); ++i) {
+      plans_.work[i].first_day = early.first[i];
+      plans_.work[i].last_day = early.last[i];
+    }
+    if (early.left == 0 && !early.work.empty()) plan_.ends = early.work.back().day;
+    Day last = plan_.last.value_or(*plan_.from);
+    if (!early.work.empty()) last = std::max(last, early.work.back().day);
+    auto at = early.work.begin();
+    for (Day day = *plan_.from; day <= last; day.serial += 1) {
+      CalendarDayPlan one;
+      one.day = day;
+      one.minutes = hours_.on(day);
+      one.by_hand_only = hours_.by_hand_only(day);
+      one.helper = hours_.helper.has_value() && hours_.helper_on(day);
+      one.off = std::any_of(hours_.off.begin(), hours_.off.end(), [&](const auto& o) { return o.first <= day && day <= o.second; });
+      bool helped = false;
+      for (; at != early.work.end() && at->day == day; ++at) {
+        one.does.push_back({work(at->step).number, at->minutes});
+        helped = helped || steps_[at->step].helper;
+        if (plan_.last && day > *plan_.last) plan_.unfinished.milliseconds += at->minutes * kMinute;
+      }
+      if (one.helper && helped) plan_.helper_days.push_back(day);
+      if (!plan_.last || day <= *plan_.last) plan_.there.milliseconds += one.minutes * kMinute;
+      plan_.days.push_back(std::move(one));
+    }
+    plan_.unfinished.milliseconds += early.left * kMinute;
+  }
+
+  void say(Severity severity, const char* code, const SourceSpan& at, const std::string& item, std::string sentence, std::string hint) {
+    Diagnostic d = message({item, "work", "calendar"}, severity, code, at, std::move(sentence), std::move(hint));
+    diag_.add(std::move(d));
+  }
+
+  void judge_deliveries() {
+    for (Delivery& d : plan_.deliveries) {
+      for (const int number : d.uses_it) {
+        const auto& latest = work(static_cast<std::size_t>(number - 1)).latest;
+        if (latest) d.needed = std::min(d.needed.value_or(*latest), *latest);
+      }
+      const Cloth* cloth = project_.cloth(d.what);
+      SourceSpan at = project_.title_at;
+      if (cloth != nullptr) at = cloth->arrives.known() ? cloth->arrives.at : cloth->takes_to_arrive.known() ? cloth->takes_to_arrive.at : cloth->named.at;
+      if (const Notion* notion = project_.notion(d.what)) at = notion->arrives.at;
+      if (cloth != nullptr && !d.arrives && d.needed && cloth->takes_to_arrive.known()) {
+        d.order_by = later(*d.needed, -1 - days_in(*cloth->takes_to_arrive));
+        if (cloth->restock.known()) d.order_by_to_replace = later(*d.order_by, -days_in(*cloth->restock));
+        if (plan_.from && *d.order_by < *plan_.from) {
+          d.late = true;
+          say(Severity::hold, "order-late", at, d.what, capital(d.what) + " should have been ordered by " + long_day(*d.order_by) +
+              ": it takes " + days_text_of(*cloth->takes_to_arrive) + " to come, and work on it must begin by " + long_day(*d.needed) + ".",
+              "a shop that has it; or drop a step under `change steps`");
+        }
+      }
+      if (d.arrives && d.needed && *d.arrives > *d.needed) {
+        d.late = true;
+        say(Severity::hold, "arrives-late", at, d.what, capital(d.what) + " arrives on " + long_day(*d.arrives) + "; work on it must begin by " +
+            long_day(*d.needed) + ".", "the calendar says what can be done meanwhile");
+      }
+      if (d.arrives) meanwhile(d);
+    }
+  }
+
+  void meanwhile(Delivery& d) {
+    std::vector<bool> waits(steps_.size());
+    for (const int number : d.uses_it) waits[static_cast<std::size_t>(number - 1)] = true;
+    for (std::size_t i = 0; i < steps_.size(); ++i) {  // in order: what it waits for stands before it
+      for (const std::size_t a : steps_[i].after) waits[i] = waits[i] || waits[a];
+      const bool other = steps_[i].not_before && (!plan_.from || *steps_[i].not_before > *plan_.from) && *steps_[i].not_before >= *d.arrives;
+      waits[i] = waits[i] || (other && !work(i).done);
+      if (!waits[i] && !work(i).done) d.meanwhile.push_back(work(i).number);
+    }
+    for (const int number : d.uses_it) {
+      PlannedStep& p = plans_.work[static_cast<std::size_t>(number - 1)];
+      const std::string words = "until the " + d.what + " is here, " + long_day(*d.arrives);
+      if (plan_.from && *d.arrives > *plan_.from && std::find(p.holds.begin(), p.holds.end(), words) == p.holds.end()) p.holds.push_back(words);
+    }
+  }
+
+  void judge_due() {
+    if (!plan_.from) return;
+    for (const DueStep& due : project_.work.due)
+      for_each_meant(due.step, [&](std::size_t i) {
+        const PlannedStep& p = work(i);
+        if (p.done || !p.last_day || *p.last_day <= due.day) return;
+        say(Severity::warning, "due-late", due.at, p.id, p.id + " is due on " + long_day(due.day) + "; in this order and these hours it is done on " +
+            long_day(*p.last_day) + ".", "more hours before it, or fewer steps");
+      });
+  }
+
+  // What saves most first, so that few things give way.
+  void find_what_gives() {
+    Span by_machine;
+    if (project_.pace.all_by_hand)
+      for (std::size_t i = 0; i < steps_.size(); ++i)
+        if (std::find(work(i).needs.begin(), work(i).needs.end(), "machine") != work(i).needs.end()) by_machine.milliseconds += steps_[i].minutes * kMinute / 2;
+    if (by_machine.milliseconds > 0) plan_.gives_way.push_back({"sew the seams by machine", 0, by_machine});
+    for (std::size_t i = 0; i < steps_.size(); ++i)
+      if (work(i).may_be_left_out && !work(i).done) plan_.gives_way.push_back({"", work(i).number, work(i).takes});
+    std::stable_sort(plan_.gives_way.begin(), plan_.gives_way.end(),
+                     [](const TimeSaved& a, const TimeSaved& b) { return a.saves > b.saves; });
+    Span saved;
+    std::size_t enough = 0;
+    while (enough < plan_.gives_way.size() && saved < plan_.unfinished) saved.milliseconds += plan_.gives_way[enough++].saves.milliseconds;
+    plan_.gives_way.resize(enough);
+  }
+
+  void judge_hours() {
+    if (plan_.unfinished.milliseconds == 0) return;
+    find_what_gives();
+    const SourceSpan at = project_.work.hours_a_week.known() ? project_.work.hours_a_week.at : project_.worn_on.at;
+    std::string hint;
+    for (const TimeSaved& g : plan_.gives_way)
+      hint += (hint.empty() ? "" : ", or ") +
+              (g.step > 0 ? "leave out " + work(static_cast<std::size_t>(g.step - 1)).id : g.what) + " (" + text_of(g.saves) + ")";
+    if (hint.empty()) hint = "more hours, or a step left out under `change steps`";
+    if (plan_.needed > plan_.there)
+      say(Severity::hold, "days-short", at, "", text_of(plan_.needed) + " of work, " + text_of(plan_.there) + " until " + long_day(*plan_.last) + ": " +
+          text_of(Span{plan_.needed.milliseconds - plan_.there.milliseconds}) + " short.", hint);
+    else
+      say(Severity::hold, "days-short", at, "", text_of(plan_.needed) + " of work would go into " + text_of(plan_.there) + " until " +
+          long_day(*plan_.last) + ", but " + text_of(plan_.unfinished) + " of it waits longer: for a delivery, a second person, a day with the machine, or what must rest.",
+          hint);
+  }
+
+  const Project& project_;
+  Plans& plans_;
+  DayHours hours_;
+  Diagnostics& diag_;
+  std::vector<DayStep> steps_;
+  std::vector<std::size_t> order_;
+  std::map<std::string, std::size_t> place_;
+  WorkPlan plan_;
+};
+
+}  // namespace
+
+std::optional<WorkPlan> days_left(const Project& project, Plans& plans, Diagnostics& diag) {
+  const std::optional<DayHours> hours = hours_of(project.work);
+  if (!hours || plans.work.empty() || (!project.today.known() && !project.worn_on.known())) return {};
+  return Planner(project, plans, *hours, diag).plan();
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,153 @@
+#include "packet/calendar_drawing.h"
+
+#include <algorithm>
+#include <map>
+
+#include "packet/run_parts.h"
+#include "packet/scale.h"
+#include "packet/wording.h"
+
+namespace gownsheaf {
+namespace {
+
+constexpr double kWeekWide = 44, kCellWide = 63;  // points; 44 + 7 x 63 = 485
+constexpr int kWeeksADrawing = 12, kFewWords = 2;
+constexpr const char* kDayNames[] = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
+
+struct DayWords { std::vector<std::string> words; bool heavy = false; };
+
+std::map<Day, DayWords> words_of_days(const Plans& plans) {
+  std::map<Day, DayWords> all;
+  const WorkPlan& plan = *plans.days;
+  const auto add = [&](std::optional<Day> day, const std::string& what, bool heavy) {
+    if (!day) return;
+    DayWords& d = all[*day];
+    if (std::find(d.words.begin(), d.words.end(), what) == d.words.end()) d.words.push_back(what);
+    d.heavy = d.heavy || heavy;
+  };
+  add(plan.worn_on, "it is worn", true);
+  for (const PlannedStep& s : plans.work)
+    if (!s.gate.empty() && !s.done && s.first_day) add(s.first_day, s.gate == "dress rehearsal" ? "rehearsal" : "fitting", true);
+  for (const Delivery& d : plan.deliveries) {
+    add(d.arrives, "delivery", false);
+    add(d.order_by, "order by", false);
+  }
+  add(plan.last, "last day", false);
+  return all;
+}
+
+class WeekChart {
+ public:
+  WeekChart(const Plans& plans, const Typesetter& typesetter) : plans_(plans), size_(typesetter.scale().smallest), words_(words_of_days(plans)) {
+    row_ = size_ * 3 + 14;
+    for (const CalendarDayPlan& d : plans.days->days) longest_ = std::max({longest_, d.minutes, minutes_of_day(d)});
+  }
+
+  std::vector<Drawing> drawings() {
+    const std::vector<CalendarDayPlan>& days = plans_.days->days;
+    std::vector<Drawing> all;
+    if (days.empty()) return all;
+    Day last = days.back().day;
+    if (plans_.days->worn_on) last = std::max(last, *plans_.days->worn_on);
+    const Day first{days.front().day.serial - calendar(days.front().day).weekday};
+    for (Day from = first; from <= last; from.serial += 7 * kWeeksADrawing) {
+      const int weeks = std::min<int>(kWeeksADrawing, (last.serial - from.serial) / 7 + 1);
+      all.push_back(one(from, weeks));
+    }
+    return all;
+  }
+
+ private:
+  static std::int64_t minutes_of_day(const CalendarDayPlan& d) {
+    std::int64_t sum = 0;
+    for (const auto& stint : d.does) sum += stint.minutes;
+    return sum;
+  }
+  const CalendarDayPlan* plan_of(Day day) const {
+    const auto& days = plans_.days->days;
+    const std::int32_t at = day.serial - days.front().day.serial;
+    return at < 0 || at >= static_cast<std::int32_t>(days.size()) ? nullptr : &days[static_cast<std::size_t>(at)];
+  }
+
+  Drawing one(Day from, int weeks) {
+    Drawing out;
+    const double head = size_ + 4;
+    for (int d = 0; d < 7; ++d) out.items.push_back(put(bold(kDayNames[d]), {pt(kWeekWide + kCellWide * d + 3), pt(size_)}, size_));
+    for (int w = 0; w < weeks; ++w) {
+      const double top = head + row_ * w;
+      out.items.push_back(line({Length(), pt(top)}, {pt(kWeekWide + 7 * kCellWide), pt(top)}, 0.7));
+      const std::string monday = short_day(Day{from.serial + 7 * w});
+      const std::string of = monday.substr(monday.find(kNoBreak) + std::string(kNoBreak).size());  // "1 March"
+      const auto space = of.find(kNoBreak);
+      out.items.push_back(put(bold(of.substr(0, space)), {Length(), pt(top + size_ + 2)}, size_));
+      out.items.push_back(put(condensed(of.substr(space + std::string(kNoBreak).size())), {Length(), pt(top + 2 * size_ + 3)}, size_));
+      for (int d = 0; d < 7; ++d) cell(out, Day{from.serial + 7 * w + d}, kWeekWide + kCellWide * d, top);
+    }
+    const double foot = head + row_ * weeks;
+    out.items.push_back(line({Length(), pt(foot)}, {pt(kWeekWide + 7 * kCellWide), pt(foot)}, 0.7));
+    out.width = pt(kWeekWide + 7 * kCellWide + 1);
+    out.height = pt(foot + 2);
+    out.name = "weeks";
+    return out;
+  }
+
+  void cell(Drawing& out, Day day, double x, double top) const {
+    const CalendarDayPlan* plan = plan_of(day);
+    const Box box{pt(x), pt(top), pt(kCellWide), pt(row_)};
+    const bool past = plans_.days->last && day > *plans_.days->last && !(plans_.days->worn_on && day == *plans_.days->worn_on);
+    if ((plan != nullptr && plan->off && plan->does.empty()) || (past && (plan == nullptr || plan->does.empty()) && inside(day))) {
+      const Box hatched{pt(x + 2), pt(top + row_ - 8), pt(kCellWide - 4), pt(6)};
+      out.items.push_back(Hatch{outline(hatched, 0.5).path, 45, 5, 0.5});
+    }
+    const auto said = words_.find(day);
+    out.items.push_back(put(condensed(whole_number(calendar(day).day) + (plan != nullptr && plan->helper ? " +" : "")), {pt(x + 3), pt(top + size_ + 2)}, size_));
+    double base = top + size_ + 2;
+    if (said != words_.end()) {
+      if (said->second.heavy) out.items.push_back(outline(box, 2.0));
+      std::string words = listed(said->second.words);
+      if (said->second.words.size() > kFewWords) words = listed({said->second.words[0], said->second.words[1]});
+      out.items.push_back(put(bold(words), {pt(x + 14 + size_ * 0.4), pt(base)}, size_));
+    }
+    if (plan == nullptr || plan->does.empty()) return;
+    Text steps;
+    std::size_t shown = 0;
+    bool chain = false;
+    for (const auto& stint : plan->does) chain = chain || on_chain(stint.step);
+    std::vector<int> numbers;
+    for (const auto& stint : plan->does)
+      if (numbers.empty() || numbers.back() != stint.step) numbers.push_back(stint.step);
+    for (const int n : numbers) {
+      if (shown == 3 && numbers.size() > 4) {
+        steps = steps + condensed(" and " + whole_number(static_cast<std::int64_t>(numbers.size() - shown)));
+        break;
+      }
+      const std::string number = (shown > 0 ? " " : "") + whole_number(n);
+      steps = steps + (on_chain(n) ? bold(number) : condensed(number));
+      ++shown;
+    }
+    base += size_ + 2;
+    out.items.push_back(put(steps, {pt(x + 3), pt(base)}, size_));
+    const double wide = longest_ > 0 ? (kCellWide - 6) * static_cast<double>(minutes_of_day(*plan)) / static_cast<double>(longest_) : 0;
+    FillMark bar;
+    const Box bar_box{pt(x + 3), pt(top + row_ - 9), pt(wide), pt(5)};
+    bar.path = outline(bar_box, 1).path;
+    bar.ink = Ink::mid_grey;
+    out.items.push_back(bar);
+    out.items.push_back(outline(bar_box, 0.5));
+    if (chain) out.items.push_back(line({pt(x + 3), pt(top + row_ - 2.5)}, {pt(x + 3 + wide), pt(top + row_ - 2.5)}, 2.0));
+  }
+
+  bool inside(Day day) const { return plans_.days->from && day >= *plans_.days->from && (!plans_.days->worn_on || day < *plans_.days->worn_on); }
+  bool on_chain(int step) const { return plans_.work[static_cast<std::size_t>(step - 1)].on_longest_chain; }
+
+  const Plans& plans_;
+  double size_, row_ = 0;
+  std::int64_t longest_ = 0;
+  std::map<Day, DayWords> words_;
+};
+
+}  // namespace
+
+std::vector<Drawing> draw_weeks(const Plans& plans, const Typesetter& typesetter) { return WeekChart(plans, typesetter).drawings(); }
+
+}  // namespace gownsheaf
