@@ -5,6 +5,7 @@
 #include <string>
 
 #include "calculate/piece_edges.h"
+#include "calculate/rounds.h"
 #include "figures/figures.h"
 #include "project/project.h"
 

@@ -31,7 +31,7 @@ struct Part {
   struct Lattice { Length step, phase; };
   std::optional<Lattice> lattice;     // x must be phase + k * step
   std::optional<Lattice> lattice_across;  // y must be phase + k * step
-  Length clear_of_far_edge = {};      // left between the part and the strip's second edge, y = width
+  Length clear_of_first_edge = {};      // least y: left between the part and the strip's first edge
   std::vector<int> strips;            // allowed strips; empty = all
 };
 

@@ -96,7 +96,7 @@ std::string unsupported_outlines(const Request& r) {
     if (part.copies < 0) return "a negative number of copies";
     if (part.lattice_across && part.lattice_across->step <= Length()) return "a lattice whose step is not above nothing";
     if (part.lattice_across && part.fixed_y) return "a fixed place and a lattice across the strip at once";
-    if (part.clear_of_far_edge < Length()) return "less than nothing kept clear of an edge";
+    if (part.clear_of_first_edge < Length()) return "less than nothing kept clear of an edge";
     if (part.lattice && part.lattice->step <= Length()) return "a lattice whose step is not above nothing";
     for (const int strip : part.strips) {
       if (strip < 0 || strip >= static_cast<int>(r.strips.size())) return "a part allowed on a strip that is not there";
@@ -163,7 +163,7 @@ void prepare(const Request& request, Prepared& prepared) {
       prepared.unsupported = "a part fixed outside its strip";
       return;
     }
-    kind.clear = ticks(part.clear_of_far_edge);
+    kind.clear = ticks(part.clear_of_first_edge);
     if (part.lattice_across) {
       kind.step_y = ticks(part.lattice_across->step);
       kind.phase_y = ((ticks(part.lattice_across->phase) % kind.step_y) + kind.step_y) % kind.step_y;

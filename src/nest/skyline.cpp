@@ -56,7 +56,7 @@ std::optional<Length> Skyline::settle(const Wanted& wanted, Length x, Length y, 
 
 std::optional<Spot> Skyline::at_edge(const Wanted& wanted, Length y) const {
   const Length end_y = y + wanted.across + gap_;
-  if (y < Length() || end_y + wanted.clear > width_) return std::nullopt;
+  if (y < wanted.clear || end_y > width_) return std::nullopt;
   Length x;
   for (const Segment& s : segments_) {
     if (s.y + s.height > y && s.y < end_y) x = std::max(x, s.x);
@@ -74,9 +74,8 @@ std::optional<Spot> Skyline::at_edge(const Wanted& wanted, Length y) const {
 
 std::optional<Spot> Skyline::in_hole(const Wanted& wanted, int hole) const {
   const Box& h = holes_[static_cast<std::size_t>(hole)];
-  const Length y = wanted.fixed_y.value_or(on_lattice(h.y, wanted.lattice_step_y, wanted.lattice_phase_y));
-  if (y + wanted.across + gap_ + wanted.clear > width_) return std::nullopt;
-  if (y < h.y || y + wanted.across + gap_ > h.bottom()) return std::nullopt;
+  const Length y = wanted.fixed_y.value_or(on_lattice(std::max(h.y, wanted.clear), wanted.lattice_step_y, wanted.lattice_phase_y));
+  if (y < h.y || y < wanted.clear || y + wanted.across + gap_ > h.bottom()) return std::nullopt;
   const std::optional<Length> x = settle(wanted, h.x, y, h.right() - gap_);
   if (!x) return std::nullopt;
   return Spot{*x, y, Length(), *x + wanted.along, hole};
@@ -91,8 +90,8 @@ std::optional<Spot> Skyline::find(const Wanted& wanted, bool by_end) const {
   if (best) return best;  // a hole costs nothing
   if (wanted.fixed_y) return at_edge(wanted, *wanted.fixed_y);
   for (const Segment& s : segments_) {
-    offer(at_edge(wanted, on_lattice(s.y, wanted.lattice_step_y, wanted.lattice_phase_y)));
-    Length last = std::min(s.y + s.height, width_ - wanted.clear) - wanted.across - gap_;  // as far down as it goes
+    offer(at_edge(wanted, on_lattice(std::max(s.y, wanted.clear), wanted.lattice_step_y, wanted.lattice_phase_y)));
+    Length last = s.y + s.height - wanted.across - gap_;  // as far down as it goes
     if (wanted.lattice_step_y) {
       const Length up = on_lattice(last, wanted.lattice_step_y, wanted.lattice_phase_y);
       last = up == last ? last : up - *wanted.lattice_step_y;

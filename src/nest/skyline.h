@@ -19,7 +19,7 @@ struct Wanted {           // a rectangle looking for a place
   std::optional<Length> fixed_y;
   std::optional<Length> lattice_step, lattice_phase;
   std::optional<Length> lattice_step_y, lattice_phase_y;
-  Length clear;           // at the strip's far edge
+  Length clear;           // least y
 };
 
 class Skyline {

@@ -22,7 +22,7 @@ struct Kind {  // what the copies of one part share
   int fixed_y = -1;               // -1: free
   int step = 0, phase = 0;        // x within its strip is phase + k * step; 0: free
   int step_y = 0, phase_y = 0;    // y likewise
-  int clear = 0;                  // left free at the strip's far edge
+  int clear = 0;                  // least y
   double size = 0;                // hull area x diameter: how hard it is to place
 };
 

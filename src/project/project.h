@@ -40,6 +40,10 @@ struct BoughtLength { Length length; std::optional<Length> width; std::optional<
 // bad_places: x from the end along the cloth, y from the selvage's outer edge, as it lies there before shrinking.
 struct Remnant { Named named; Length width, length; std::vector<Box> bad_places; };
 struct EnvelopeSays { Length length, width; SourceSpan at; };  // what a bought pattern asks: this much, this wide
+struct KeptPanel { Named named; std::optional<Length> width; Length length; };  // no width: selvage to selvage
+struct OfferedWidth { Length width; std::optional<Money> price; SourceSpan at; };
+enum class ClothFold { none, lengthwise, crosswise };
+std::string_view word_for(ClothFold f);
 struct Repeat { std::optional<Length> along, across; bool half_drop = false; SourceSpan at; };
 
 struct Cloth {
@@ -66,6 +70,9 @@ struct Cloth {
   Given<std::string> stiffness;   // limp | soft | crisp | stiff | board
   Given<Length> overhang;         // how far a strip reaches over an edge before it has bent down to 41.5 degrees
   std::optional<EnvelopeSays> envelope_says;
+  Given<ClothFold> fold;          // how it is folded to cut
+  std::vector<KeptPanel> keep;    // left whole for later
+  std::vector<OfferedWidth> offered;  // widths to choose from
   Length usable_width() const;    // width less both selvages, before shrinkage across
 };
 
@@ -110,6 +117,8 @@ struct DrawnPiece {
   SourceSpan at;
   bool was_cut_line = false;        // the drawing shows where the scissors go; else the seam line, and the allowances are added
   Polygon cut;                      // where the scissors go: x along the cloth from the piece's top, y across; least corner 0, 0
+  struct Line { std::string kind, name; Polygon points; bool closed = false; };  // kind: notch, dart, mark, match; name: after its hyphen
+  std::vector<Line> lines = {};     // in the places of `cut`
 };
 
 struct Piece {
@@ -126,6 +135,8 @@ struct Piece {
   Given<bool> may_be_pieced;
   Joining joining;
   std::optional<DrawnPiece> drawn;
+  std::vector<std::string> match_at;  // edges where the cloth's repeat must meet
+  SourceSpan match_at_span;
   Given<Length> lining_longer_by;
   std::map<std::string, Given<Length>> edges;            // finished lengths, "side"
   std::map<std::string, Given<Length>> edge_allowances;  // where an edge has its own
