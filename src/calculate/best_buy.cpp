@@ -61,7 +61,9 @@ void add_offers(const Project& project, const LayWork& work, Plans& plans, Figur
       const std::string name = "offered " + whole_number(static_cast<std::int64_t>(k + 1));
       figure(name + "/width").is(offer.width).written().at(offer.at).add();
       plan.offers.push_back({"cloths/" + cloth->named.name + "/" + name, false, false});
-      const auto needed = needed_at_width(project, *cloth, offer.width, work);
+      // Of its own width, and nothing there yet, it is laid already.
+      const bool as_laid = cloth->width.known() && *cloth->width == offer.width && (!cloth->bought.known() || cloth->bought->empty()) && cloth->remnants.empty() && cloth->keep.empty() && !plan.to_buy.placed.empty();
+      const auto needed = as_laid ? std::optional<Length>(plan.needed) : needed_at_width(project, *cloth, offer.width, work);
       if (!needed) continue;
       plan.offers.back().goes = true;
       figure(name + "/needed").is(*needed).from("cloths/" + cloth->named.name + "/" + name + "/width")

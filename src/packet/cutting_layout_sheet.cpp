@@ -125,7 +125,7 @@ void say_offers(const PacketInput& input, const LayPlan& plan, const FigureText&
     Text said;
     if (!offer.goes) said = words("the pieces do not go on it");
     if (priced) said = words("costs " + plain_text(*cost, text.shown_in()));
-    if (offer.best && input.set.private_shown) said = said + (said.empty() ? Text{} : words(", ")) + bold("the best buy");
+    if (offer.best && !input.set.shared) said = said + (said.empty() ? Text{} : words(", ")) + bold("the best buy");
     table.rows.push_back({Row::Kind::plain, {{text.cell(offer.key + "/width", true)}, {offer.goes ? text.cell(offer.key + "/needed", true) : words("\u2013")}, {said}}});
   }
   sheet.blocks.push_back(block(std::move(table)));
@@ -162,7 +162,8 @@ void draw_strip(const PacketInput& input, const LayPlan& plan, const LaidStrip& 
   } else if (several) {
     Text named = words_in(Face::bold, capital(strip.name) + ": ") +
                  length_in(Face::regular, cloth_text_of(strip.length, text.shown_in(), Rounding::down), Inline::Size::as_text);
-    named = named + words(strip.open ? "" : strip.name.rfind("bought", 0) == 0 ? " after squaring and shrinking" : " after shrinking");
+    if (strip.folded != Folded::no) named = named + words(" of it folded");
+    else named = named + words(strip.open ? "" : strip.name.rfind("bought", 0) == 0 ? " after squaring and shrinking" : " after shrinking");
     if (strip.placed.empty()) named = named + words(". Nothing is cut from it.");
     sheet.blocks.push_back(block(Paragraph{named, true}, !strip.placed.empty()));
   }

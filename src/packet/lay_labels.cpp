@@ -139,12 +139,12 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
   const double below = quarter_round ? 0 : kGrainRoom;
   for (const auto& way : ways) {
     if (has_grain && fits(labels, way, box, below)) {
-      place(labels, way, box, below, folded || laid.bias);
+      place(labels, way, box, below, folded || laid.bias || !laid.lines.empty());
       arrow();
       return;
     }
     if (box.height < pt(32) && fits(labels, way, box, 0)) {  // too low for name and arrow: the name is worth more
-      place(labels, way, box, 0, folded);
+      place(labels, way, box, 0, folded || !laid.lines.empty());
       return;
     }
   }
