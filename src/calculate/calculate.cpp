@@ -2,6 +2,7 @@
 
 #include "calculate/accepted.h"
 #include "calculate/body_and_skirt.h"
+#include "calculate/best_buy.h"
 #include "calculate/bones.h"
 #include "calculate/closures.h"
 #include "calculate/cloth_weight.h"
@@ -67,6 +68,8 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   if (clean("cloths") && clean("pieces"))
     for (const ClothCuts& cuts : cut_list(project, sums, figures, diag))
       plans.lays.push_back(lay_of(project, cuts, options, figures, diag));
+  if (clean("cloths") && clean("pieces"))
+    add_offers(project, {options.lay_work, options.search_all ? std::min(options.outline_work, nest::kQuickWork) : 0}, plans, figures, diag);
   if (clean("cloths") && clean("pieces")) check_layers(project, diag);
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
   if (clean("pleats")) {

@@ -153,6 +153,7 @@ class CutList {
     cut.may_turn = rule == LayRule::any_way && !full;
     cut.end_for_end = rule != LayRule::one_way;
     if (piece.drawn && !full) c.outline = grain == Grain::across ? nest::posed(piece.drawn->cut, {1, false}) : piece.drawn->cut;
+    add_lines(piece, cloth, grain, a, full, c);
     add_copies(piece, cloth, *number, layers);
     if (c.on_fold)
       figure(piece, "half width", name).is(wide->times(1, 2)).from(c.key + "/cut width")
@@ -181,15 +182,59 @@ class CutList {
     f.add();
   }
 
+  // What is drawn in the piece, and where the repeat must meet: a drawing's mark, or the top of the first edge that is named.
+  void add_lines(const Piece& piece, const Cloth& cloth, Grain grain, const Allowed& a, bool full, CutPiece& c) {
+    const bool matched = !piece.match_at.empty() && cloth.repeat && !full;
+    if (piece.drawn && !full) {
+      const Length high = bounds(piece.drawn->cut).height;
+      for (const DrawnPiece::Line& line : piece.drawn->lines) {
+        Polygon points = line.points;
+        if (grain == Grain::across)  // as the outline: a quarter turn
+          for (Point& p : points) p = {high - p.y, p.x};
+        if (matched && line.kind == "match") {
+          const Box box = bounds(points);
+          const Point at{box.x + box.width.times(1, 2), box.y + box.height.times(1, 2)};
+          if (!c.match) c.match = at;
+          else say_second_match(piece, cloth, *c.match, at);
+        }
+        c.lines.push_back({line.kind, std::move(points), line.closed});
+      }
+    } else if (matched && grain != Grain::across) {
+      const bool far = same_name(piece.match_at.front(), "back") || same_name(piece.match_at.front(), "centre");
+      c.match = Point{std::min(c.along, a.skirt_ends ? a.top : a.seam), far ? c.across - std::min(c.across, a.seam) : std::min(c.across, a.seam)};
+    }
+  }
+
+  // One piece lies by one point; a second is right only when it is whole repeats away.
+  void say_second_match(const Piece& piece, const Cloth& cloth, const Point& first, const Point& second) {
+    const auto off = [](Length from, Length to, const std::optional<Length>& repeat) {
+      if (!repeat) return Length{};
+      const Length apart = from < to ? to - from : from - to;
+      const Length past = apart - apart.to_step(*repeat, Rounding::down);
+      return std::min(past, *repeat - past);
+    };
+    const Length along = off(first.x, second.x, cloth.repeat->along), across = off(first.y, second.y, cloth.repeat->across);
+    if (along <= Length::mm(2) && across <= Length::mm(2)) return;
+    say(Severity::hold, "match-not-both", piece, piece.match_at_span,
+        capital(piece.named.name) + " is matched at the first point of its drawing; at the next the design is off by " +
+            worked(along.to_step(mark_step(in_), Rounding::nearest), in_) + " along and " + worked(across.to_step(mark_step(in_), Rounding::nearest), in_) + " across.",
+        "match one point of it, or move a seam until both are whole repeats apart");
+  }
+
   // May it be laid at all, and in one piece? What may not be laid is left out, and says so.
   std::vector<Cut> settled(const Piece& piece, const Cloth& cloth, Cut cut, Grain grain, LayRule rule) {
     const std::string& name = cloth.named.name;
     CutPiece& c = cut.piece;
-    if ((grain == Grain::bias || rule == LayRule::bias) && !c.full_width) {
+    cut.bias = (grain == Grain::bias || rule == LayRule::bias) && !c.full_width;
+    if (cut.bias) {  // its box at half a quarter to the length
+      const Polygon ring = c.outline.empty() ? rectangle(c.along, c.across) : c.outline;
+      const Length high = bounds(nest::posed(ring, {0, false, 45'000})).height;
+      if (high <= *shrunk_usable_width(cloth)) return {std::move(cut)};
       cut.in_lay = false;
-      say(Severity::hold, "not-worked-out-yet", piece, piece.grain.known() ? piece.grain.at : piece.named.at,
-          capital(piece.named.name) + " is cut on the bias; that is not laid yet, so the cloth for it is not counted in " + name + ".",
-          "lay it by hand on what is left over, or buy for it besides");
+      say(cloth.width.origin == Origin::written ? Severity::error : Severity::hold, "wider-than-cloth", piece, piece.width.at,
+          capital(piece.named.name) + " on the bias takes " + worked(high, in_) + " across; " + worked(*shrunk_usable_width(cloth), in_) +
+              " of " + name + " can be used.",
+          "draw it in parts, or a wider cloth");
       return {std::move(cut)};
     }
     offer_ways(piece, cloth, cut);

@@ -15,6 +15,7 @@ struct Cut {
   CutPiece piece;
   const Piece* source = nullptr;
   bool in_lay = true;
+  bool bias = false;      // at half a quarter to the length
   bool may_turn = false;  // quarter turns allowed: `lay: any way`
   bool end_for_end = true;  // its top may lie at either end: not with `lay: one way`
   Length takes;           // of the cloth's length: the cut length, up to the repeat for full breadths

@@ -3,12 +3,14 @@
 #include <algorithm>
 
 #include "calculate/lay_places.h"
+#include "calculate/exact.h"
+#include "calculate/lay_shelf.h"
 #include "calculate/lay_strips.h"
+#include "calculate/lay_words.h"
 #include "calculate/new_figure.h"
 #include "calculate/width_chart.h"
 #include "calculate/yardage.h"
 #include "diagnostics/message.h"
-#include "geometry/region.h"
 
 namespace gownsheaf {
 namespace {
@@ -23,15 +25,19 @@ class ClothLay {
     plan_.cloth = name_;
     const LayRule rule = cloth_.lay.known() ? *cloth_.lay : LayRule::either_way;
     plan_.one_way = rule == LayRule::one_way;
+    plan_.repeats_one_way = plan_.one_way && cloth_.design.known() && *cloth_.design != "plain";
     for (const Cut& cut : cuts_) {
       plan_.cut.push_back(cut.piece);
       if (cut.breadth) plan_.breadths.push_back(*cut.breadth);
     }
     add_envelope();
     add_cuts();
+    if (!std::any_of(cuts_.begin(), cuts_.end(), [](const Cut& c) { return c.in_lay; })) return plan_;
+    add_panels();
     if (!lay_open()) return plan_;
-    lay_on_shelf();
+    lay_on_lengths();
     add_needed();
+    add_density();
     add_places(cloth_, plan_, in_, figures_);
     return plan_;
   }
@@ -116,116 +122,116 @@ class ClothLay {
   // By rule the chart's length is what is bought; the lay stands beside it.
   void take_chart() {
     if (!chart_ || *project_.rules.yardage_by != YardageBy::width_chart) return;
-    if (*chart_ < to_buy(plan_.to_buy.used, false))
+    if (*chart_ < to_buy(plan_.total, false))
       say(Severity::warning, "chart-short", cloth_.envelope_says->at,
           "The width chart gives " + printed("by the chart") + " of " + name_ + "; as laid out here its pieces take " +
-              worked(to_buy(plan_.to_buy.used, false), in_) + ".",
+              worked(to_buy(plan_.total, false), in_) + ".",
           "buy by the lay: take `yardage by` out of `rules`; the chart is an average");
     plan_.needed = *chart_;
   }
 
+  bool matched() const {
+    return std::any_of(cuts_.begin(), cuts_.end(), [](const Cut& c) { return c.in_lay && c.piece.match; });
+  }
+
+  void add_panels() {
+    usable_ = open_strip(cloth_).usable_width * (open_strip(cloth_).folded == Folded::lengthwise ? 2 : 1);
+    for (Cut& panel : panels_to_keep(cloth_, usable_)) {
+      figure("keep/" + panel.piece.piece.substr(std::string("kept for ").size()) + "/across").is(panel.piece.across).written().add();
+      figure("keep/" + panel.piece.piece.substr(std::string("kept for ").size()) + "/along").is(panel.piece.along).written().add();
+      plan_.kept.push_back(panel.piece);
+      cuts_.push_back(std::move(panel));
+    }
+  }
+
+  // How much of the cloth that the lay takes, between its selvages, the pieces cover.
+  void add_density() {
+    Area area;
+    for (const Cut& cut : cuts_)
+      if (cut.in_lay && !cut.piece.kept) area += area_of(cut, usable_) * cut.piece.copies;
+    if (plan_.total <= Length{} || usable_ <= Length{} || !plan_.pieced.empty()) return;
+    figure("density").is(count_of(100 * area.over(usable_, Rounding::nearest), plan_.total, Rounding::nearest)).from(key("lay length"))
+        .working("how close " + name_ + " is laid", "100 × area of the pieces / (usable width × lay length)",
+                 "100 × " + worked(area.over(usable_, Rounding::nearest), in_) + " / " + worked(plan_.total, in_)).add();
+  }
+
   // False when nothing can be laid; then a hold says why.
   bool lay_open() {
-    const bool any = std::any_of(cuts_.begin(), cuts_.end(), [](const Cut& c) { return c.in_lay; });
-    if (!any) return false;
-    LaidStrip open = open_strip(cloth_);
-    usable_ = open.usable_width;
-    LaidOut laid = lay_on(cuts_, all_copies(cuts_), {open}, usable_, gap_, work_);
-    if (!laid.unsupported.empty() || !laid.left_out.empty()) {
-      hold("not-laid", capital(name_) + " could not be laid" + (laid.unsupported.empty() ? "" : ": " + laid.unsupported) + ".",
+    asked_ = {usable_, gap_, work_, matched() ? cloth_.repeat : std::nullopt};
+    open_ = lay_on(cuts_, all_copies(cuts_), {open_strip(cloth_)}, asked_);
+    if (!open_.unsupported.empty() || !open_.left_out.empty()) {
+      hold("not-laid", capital(name_) + " could not be laid" + (open_.unsupported.empty() ? "" : ": " + open_.unsupported) + ".",
            "lay it by hand before it is cut");
       return false;
     }
-    plan_.to_buy = laid.strips.front();
-    plan_.bound = laid.bound;
+    plan_.to_buy = open_.strips.front();
+    if (open_.strips.size() > 1) plan_.opened = open_.strips[1];
+    plan_.bound = open_.bound;
+    plan_.total = taken(plan_.to_buy, plan_.opened ? &*plan_.opened : nullptr);
     NewFigure lay = figure("lay length");
-    lay.is(plan_.to_buy.used);
+    lay.is(plan_.total);
     from_cuts(lay);
-    lay.working("the lay of " + name_, "longest end of a piece, as drawn", lay_in_words()).add();
+    lay.working("the lay of " + name_, "longest end of a piece, as drawn", lay_in_words(cuts_, in_)).add();
     NewFigure bound = figure("bound");
     bound.is(plan_.bound);
     from_cuts(bound);
-    bound.working("no lay can be shorter",
-                  any_outline() && work_.outlines > 0 ? "the most of: area of the outlines / usable width; the longest piece"
-                                                      : "the most of: area / usable width; the longest piece; pieces too wide to lie side by side, end to end",
-                  bound_in_words()).add();
+    const bool drawn = any_outline() && work_.outlines > 0;
+    if (plan_.to_buy.folded != Folded::no || drawn)
+      bound.working("no lay can be shorter", plan_.to_buy.folded != Folded::no ? kBoundFolded : kBoundDrawn, bound_in_words(cuts_, usable_, true, in_)).add();
+    else
+      bound.working("no lay can be shorter", kBoundBoxes, bound_in_words(cuts_, usable_, false, in_)).add();
     return true;
   }
 
-  // The three sums that the bound is the most of.
-  std::string bound_in_words() const {
-    const bool as_drawn = any_outline() && work_.outlines > 0;
-    Area area;
-    Length longest, stacked;
-    for (const Cut& cut : cuts_) {
-      if (!cut.in_lay) continue;
-      const Length across = cut.piece.full_width ? usable_ : cut.piece.across;
-      const Length least_along = cut.may_turn ? std::min(cut.takes, across) : cut.takes;
-      const Length least_across = cut.may_turn ? std::min(cut.takes, across) : across;
-      const Area ring = as_drawn && !cut.piece.outline.empty() ? gownsheaf::area(cut.piece.outline) : Area::of(cut.takes, across);
-      area += (ring < Area{} ? Area{} - ring : ring) * cut.piece.copies;
-      longest = std::max(longest, least_along);
-      if (2 * least_across > usable_) stacked += cut.piece.copies * least_along;
-    }
-    const std::string first_two = worked(area.over(usable_, Rounding::up), in_) + "; " + worked(longest, in_);
-    return as_drawn ? first_two : first_two + "; " + worked(stacked, in_);
-  }
-
-  std::string lay_in_words() const {
-    std::string words;
-    for (const Cut& cut : cuts_) {
-      if (!cut.in_lay) continue;
-      words += (words.empty() ? "" : ", ") + whole_number(cut.piece.copies) + " × " + worked(cut.takes, in_);
-      if (cut.repeat)
-        words += " (" + worked(cut.piece.along, in_) + " up to whole repeats of " + worked(*cut.repeat, in_) + ")";
-      if (!cut.piece.full_width) words += " by " + worked(cut.piece.across, in_);
-    }
-    return words;
-  }
-
-  void lay_on_shelf() {
-    const std::vector<LaidStrip> strips = shelf(cloth_);
+  void lay_on_lengths() {
     if (cloth_.bought.known()) {
       Length sum;
       for (const BoughtLength& b : *cloth_.bought) sum += b.length;
       plan_.bought = sum;
     }
     plan_.fits_bought = false;
-    if (strips.empty()) {
+    if (shelf(cloth_).empty()) {
       plan_.fits_bought = !cloth_.bought.known();  // nothing was said about the shelf
       if (plan_.fits_bought) return;
       const std::vector<std::vector<int>> copies = all_copies(cuts_);
       for (std::size_t i = 0; i < copies.size(); ++i)
-        for (const int c : copies[i]) leave_out(i, c);
+        if (!cuts_[i].piece.kept)
+          for (const int c : copies[i]) leave_out(i, c);
       return;
     }
-    // A lay of outlines is dear: the one length bought holds what the open length held, if it is as long.
-    const bool as_open = any_outline() && strips.size() == 1 && strips.front().bad_places.empty() && strips.front().usable_width == usable_ &&
-                         plan_.to_buy.used <= strips.front().length;
-    LaidOut laid;
-    if (!as_open) laid = lay_on(cuts_, all_copies(cuts_), strips, usable_, gap_, work_);
-    if (as_open || !laid.left_out.empty() || !laid.unsupported.empty())
-      for (std::size_t k = 0; k < strips.size(); ++k) {
-        // The open lay itself may lie on one length.
-        if (!strips[k].bad_places.empty() || strips[k].usable_width != usable_ || plan_.to_buy.used > strips[k].length) continue;
-        laid.strips = strips;
-        laid.strips[k].placed = plan_.to_buy.placed;
-        laid.strips[k].used = plan_.to_buy.used;
-        laid.left_out.clear();
-        laid.unsupported.clear();
-        break;
-      }
-    if (!laid.unsupported.empty()) {
-      hold("not-laid", capital(name_) + " could not be laid on the lengths bought: " + laid.unsupported + ".", "lay it by hand before it is cut");
+    OnShelf on = lay_on_shelf(cloth_, cuts_, open_, asked_, figures_, project_);
+    if (!on.unsupported.empty()) {
+      hold("not-laid", capital(name_) + " could not be laid on the lengths bought: " + on.unsupported + ".", "lay it by hand before it is cut");
       return;
     }
-    plan_.on_bought = std::move(laid.strips);
-    for (const auto& [cut, copy] : laid.left_out) leave_out(cut, copy);
+    plan_.on_bought = std::move(on.strips);
+    plan_.other_ways = std::move(on.other_ways);
+    plan_.pieced = std::move(on.pieced);
+    cuts_ = std::move(on.cuts);
+    for (const auto& [cut, copy] : on.left_out) leave_out(cut, copy);
     plan_.fits_bought = left_out_.empty();
+    say_what_gave_way(on.not_kept);
+  }
+
+  void say_what_gave_way(const std::vector<std::string>& not_kept) {
+    if (plan_.fits_bought)
+      for (const std::string& panel : not_kept) {
+        plan_.not_kept.push_back(panel);
+        hold("panel-lost", "Nothing of the " + name_ + " is left as large as the panel " + panel + ".",
+             "a smaller panel under `keep`, or take it out");
+      }
+    if (plan_.pieced.empty()) return;
+    plan_.cut.clear();
+    for (const Cut& cut : cuts_)
+      if (!cut.piece.kept) plan_.cut.push_back(cut.piece);
+    for (const std::string& piece : plan_.pieced)
+      say(Severity::warning, "pieced-last", cloth_.named.at,
+          capital(piece) + " is joined of two: in one piece there is no room for it on the " + name_ + " that was bought.",
+          "it lies so on the layout; buy more, or take `may be pieced` out, to have it whole");
   }
 
   bool any_outline() const {
-    return std::any_of(cuts_.begin(), cuts_.end(), [](const Cut& c) { return c.in_lay && !c.piece.outline.empty(); });
+    return std::any_of(cuts_.begin(), cuts_.end(), [](const Cut& c) { return c.in_lay && (c.bias || !c.piece.outline.empty()); });
   }
 
   void leave_out(std::size_t cut, int copy) {
@@ -243,13 +249,19 @@ class ClothLay {
   // What of the bought lengths is used, before shrinking and with the straightening of each.
   Length taken_from_shelf() const {
     Length sum;
-    for (const LaidStrip& s : plan_.on_bought)
-      if (!s.used.is_zero() && s.name.rfind("bought", 0) == 0) sum += to_buy(s.used, false);
+    for (std::size_t k = 0; k < plan_.on_bought.size(); ++k) {
+      const LaidStrip& s = plan_.on_bought[k];
+      const bool rest = k > 0 && plan_.on_bought[k - 1].folded != Folded::no && s.name.rfind(plan_.on_bought[k - 1].name, 0) == 0;
+      if (rest || s.name.rfind("bought", 0) != 0) continue;
+      const bool opened = k + 1 < plan_.on_bought.size() && s.folded != Folded::no && plan_.on_bought[k + 1].name.rfind(s.name, 0) == 0;
+      const Length used = taken(s, opened ? &plan_.on_bought[k + 1] : nullptr);
+      if (!used.is_zero()) sum += to_buy(used, false);
+    }
     return plan_.bought ? std::min(sum, *plan_.bought) : sum;
   }
 
   void add_needed() {
-    const Length lay = plan_.to_buy.used;
+    const Length lay = plan_.total;
     plan_.needed = to_buy(lay, true);
     NewFigure f = figure("needed");
     const Ratio s = shrinks_along(cloth_);
@@ -286,7 +298,16 @@ class ClothLay {
   }
 
   // The open length as it is drawn: what the needed cloth gives when it is straightened and shrunk.
-  void open_length() { plan_.to_buy.length = std::max(plan_.to_buy.used, laid_length(cloth_, plan_.needed)); }
+  void open_length() {
+    const Length whole = std::max(plan_.total, laid_length(cloth_, plan_.needed));
+    const bool crosswise = plan_.to_buy.folded == Folded::crosswise;
+    if (plan_.opened) {
+      plan_.opened->length = whole - plan_.opened->starts_at;
+      plan_.to_buy.length = plan_.to_buy.used;
+    } else {
+      plan_.to_buy.length = crosswise ? whole.times(1, 2) : whole;
+    }
+  }
 
   void add_bought() {
     const Length bought = *plan_.bought;
@@ -312,13 +333,21 @@ class ClothLay {
       hold("cloth-short",
            capital(name_) + ": " + printed("needed") + " needed in one length, " + printed("bought") + " bought; buy " + more + ".",
            bought.is_zero() ? "buy it, then write the length under `bought`"
-                            : "on what was bought there is no room for " + first_left_out());
+                            : "on what was bought there is no room for " + first_left_out() + other_ways());
     } else {
       hold("lengths-too-short",
            capital(name_) + ": " + printed("needed") + " needed and " + printed("bought") +
                " bought, but the lengths one by one do not hold " + first_left_out() + ".",
-           more);
+           more + other_ways());
     }
+  }
+
+  // "; it would go in one layer, not folded".
+  std::string other_ways() const {
+    std::string words;
+    for (const OtherWay& way : plan_.other_ways)
+      if (way.goes) words += (words.empty() ? "; it would go " : ", or ") + way.words;
+    return words;
   }
 
   // Only remnants lie there, and they do not hold everything.
@@ -338,13 +367,13 @@ class ClothLay {
   Length rest_in_one_piece() const {
     std::vector<std::vector<int>> copies(cuts_.size());
     for (const auto& [cut, copy] : left_out_) copies[cut].push_back(copy);
-    const LaidOut rest = lay_on(cuts_, copies, {open_strip(cloth_)}, usable_, gap_, work_);
-    return to_buy(rest.strips.front().used, true);
+    const LaidOut rest = lay_on(cuts_, copies, {open_strip(cloth_)}, asked_);
+    return to_buy(taken(rest.strips.front(), rest.strips.size() > 1 ? &rest.strips[1] : nullptr), true);
   }
 
   const Project& project_;
   const Cloth& cloth_;
-  const std::vector<Cut>& cuts_;
+  std::vector<Cut> cuts_;  // with the panels to be kept behind them
   LayWork work_;
   Figures& figures_;
   Diagnostics& diag_;
@@ -353,6 +382,8 @@ class ClothLay {
   Length gap_;  // between pieces
   LayPlan plan_;
   Length usable_;
+  LayAsked asked_;
+  LaidOut open_;  // on a length still to be bought
   std::optional<Length> chart_;
   std::vector<std::pair<std::size_t, int>> left_out_;
 };

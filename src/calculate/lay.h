@@ -13,6 +13,9 @@ namespace gownsheaf {
 
 LayPlan lay_out_cloth(const Project& project, const ClothCuts& cuts, const LayWork& work, Figures& figures, Diagnostics& diag);
 
+// How much of it would be bought in this width, for `offered`; nothing when its pieces do not all go on it.
+std::optional<Length> needed_at_width(const Project& project, const Cloth& cloth, Length width, const LayWork& work);
+
 // Where the cloth may be cut straight across: right ends of pieces that no other piece crosses.
 std::vector<Length> straight_cuts(const std::vector<LaidPiece>& placed);
 

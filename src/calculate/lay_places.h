@@ -10,4 +10,7 @@ namespace gownsheaf {
 // printed as figures: on the lengths bought when everything lies there, else on the open one.
 void add_places(const Cloth& cloth, LayPlan& plan, ShownIn in, Figures& figures);
 
+// The longest strip at 45 degrees in a square of this side: its ends cut square, so that (length + wide) / sqrt 2 = side.
+Length bias_strip_in(Length side, Length wide);
+
 }  // namespace gownsheaf

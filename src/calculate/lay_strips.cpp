@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <tuple>
 
+#include "calculate/lay_jobs.h"
+
 namespace gownsheaf {
 namespace {
 
@@ -16,6 +18,18 @@ LaidStrip strip_of(const Cloth& cloth, std::string name, Length width, Length le
   return strip;
 }
 
+void fold(const Cloth& cloth, LaidStrip& strip) {
+  if (!cloth.fold.known() || *cloth.fold == ClothFold::none) return;
+  if (*cloth.fold == ClothFold::crosswise) {
+    strip.folded = Folded::crosswise;
+    strip.length = strip.length.times(1, 2, Rounding::down);
+    return;
+  }
+  strip.folded = Folded::lengthwise;
+  strip.width = strip.width.times(1, 2, Rounding::down);
+  strip.usable_width = std::max(Length{}, strip.width - strip.selvage);
+}
+
 Length after_shrinking_across(const Cloth& cloth, Length width) {
   const bool shrunk = cloth.shrunk_already.known() && *cloth.shrunk_already;
   if (shrunk || !cloth.shrinks_across.known()) return width;
@@ -23,39 +37,251 @@ Length after_shrinking_across(const Cloth& cloth, Length width) {
   return width.times(s.d - s.n, s.d, Rounding::down);
 }
 
-// By a half drop every other breadth begins half a repeat lower, so that its motif meets its neighbour's.
-bool drops(const Cut& cut, const std::vector<int>& these) { return cut.half_drop && these.front() % 2 != 0; }
-
-// The second of each pair is the other hand's: its outline mirrored.
-bool other_hand(const Cut& cut, const std::vector<int>& these) { return cut.piece.pair && !cut.piece.outline.empty() && these.front() % 2 != 0; }
-
-struct ToLay { std::size_t cut; std::vector<int> copies; };
-std::vector<ToLay> parts_to_lay(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies) {
-  std::vector<ToLay> parts;
-  for (std::size_t i = 0; i < cuts.size(); ++i) {
-    const bool two_kinds = cuts[i].half_drop || (cuts[i].piece.pair && !cuts[i].piece.outline.empty());
-    std::vector<int> first, second;
-    for (const int c : copies[i]) (two_kinds && c % 2 != 0 ? second : first).push_back(c);
-    if (!first.empty()) parts.push_back({i, std::move(first)});
-    if (!second.empty()) parts.push_back({i, std::move(second)});
-  }
-  return parts;
-}
-
-// How a piece may lie, its top to the left first. A mirrored one is flipped across the cloth.
-std::vector<nest::Pose> poses_of(const Cut& cut, bool mirrored) {
-  const int upright = mirrored ? 2 : 0;
-  std::vector<nest::Pose> poses{{upright, mirrored}};
-  const bool outline = !cut.piece.outline.empty();
-  if (outline && cut.end_for_end) poses.push_back({2 - upright, mirrored});
-  if (cut.may_turn) poses.push_back({1, mirrored});
-  if (cut.may_turn && outline) poses.push_back({3, mirrored});
-  return poses;
-}
-
 Polygon moved_to(Polygon outline, Length x, Length y) {
   for (Point& p : outline) p = {p.x + x, p.y + y};
   return outline;
+}
+
+Polygon flipped(Polygon ring, Length at) {  // about y = at / 2
+  for (Point& p : ring) p.y = at - p.y;
+  return ring;
+}
+
+// Lays the jobs on the strips, each from its `begin` on. What is added to the strips counts from their first ends.
+class Placing {
+ public:
+  Placing(const std::vector<Cut>& cuts, const LayAsked& asked, LaidOut& out) : cuts_(cuts), asked_(asked), out_(out) {}
+
+  void lay(const std::vector<LayJob>& jobs, std::vector<LaidStrip>& strips, std::vector<Length> begin) {
+    if (jobs.empty()) return;
+    const auto drawn = [&](const LayJob& job) { return as_drawn(job); };
+    std::vector<LayJob> breadths, others;
+    if (std::any_of(jobs.begin(), jobs.end(), drawn))
+      for (const LayJob& job : jobs) (cuts_[job.cut].piece.full_width ? breadths : others).push_back(job);
+    if (breadths.empty()) return lay_now(jobs, strips, begin);
+    lay_now(breadths, strips, begin);
+    for (std::size_t k = 0; k < strips.size(); ++k)
+      if (strips[k].used > begin[k]) begin[k] = up_to_line(strips[k].used + asked_.gap);
+    const Length bound = out_.bound;
+    out_.bound = Length{};
+    lay_now(others, strips, begin);
+    out_.bound = bound.is_zero() || out_.bound.is_zero() ? bound + out_.bound : bound + asked_.gap + out_.bound;
+  }
+
+  // Where a matched piece may begin to be counted from.
+  Length up_to_line(Length x) const { return asked_.repeat && asked_.repeat->along ? x.to_step(*asked_.repeat->along, Rounding::up) : x; }
+
+ private:
+  bool as_drawn(const LayJob& job) const {
+    const Cut& cut = cuts_[job.cut];
+    // Cloth that is taken besides, for a repeat, is no part of the outline: then its box is laid, that much longer.
+    return asked_.work.outlines > 0 && (cut.bias || !cut.piece.outline.empty()) && cut.takes == cut.piece.along;
+  }
+
+  void lay_now(const std::vector<LayJob>& jobs, std::vector<LaidStrip>& strips, const std::vector<Length>& begin) {
+    nest::Request request;
+    request.gap = asked_.gap;
+    for (std::size_t k = 0; k < strips.size(); ++k) {
+      const LaidStrip& s = strips[k];
+      nest::Strip strip;
+      strip.width = s.usable_width;
+      if (!s.open) strip.length = std::max(Length{}, s.length - begin[k]);
+      for (const Box& bad : s.bad_places) {
+        const Length low = std::max(Length{}, bad.y - s.selvage), high = std::min(bad.bottom() - s.selvage, s.usable_width);
+        const Length from = std::max(bad.x - begin[k], Length{}), to = std::min(bad.right(), s.length) - begin[k];
+        if (low < high && from < to) strip.obstacles.push_back({from, low, to - from, high - low});
+      }
+      request.strips.push_back(strip);
+    }
+    std::vector<const LayJob*> job_of_part;
+    bool any_drawn = false;
+    for (const LayJob& job : jobs) {
+      const bool drawn = as_drawn(job);
+      nest::Part part = part_of_job(cuts_[job.cut], job, asked_, drawn);
+      // On cloth that was folded the lines are counted from its middle, where the fold was.
+      if (part.lattice_across && job.lies == Lies::flat && !strips.front().repeat_from.is_zero())
+        part.lattice_across->phase += strips.front().repeat_from - strips.front().selvage;
+      std::vector<int> goes;
+      for (std::size_t k = 0; k < strips.size(); ++k)
+        if (goes_on(part, request.strips[k])) goes.push_back(static_cast<int>(k));
+      if (goes.empty()) {  // for nest an empty list means any strip
+        leave_out(job, -1);
+        continue;
+      }
+      if (goes.size() < strips.size()) part.strips = goes;
+      any_drawn = any_drawn || drawn;
+      request.parts.push_back(std::move(part));
+      job_of_part.push_back(&job);
+    }
+    if (request.parts.empty() || request.strips.empty()) return;
+    request.work = any_drawn ? asked_.work.outlines : asked_.work.rectangles;
+    const nest::Lay lay = any_drawn ? nest::lay_outlines(request) : nest::lay_rectangles(request);
+    if (!lay.unsupported.empty()) out_.unsupported = lay.unsupported;
+    out_.bound += lay.bound;
+    for (const nest::Placed& p : lay.placed) {
+      const auto part = static_cast<std::size_t>(p.part), k = static_cast<std::size_t>(p.strip);
+      take(*job_of_part[part], request.parts[part], p, begin[k], strips[k]);
+    }
+    for (const auto& [part, copy] : lay.left_out) leave_out(*job_of_part[static_cast<std::size_t>(part)], copy);
+  }
+
+  static bool goes_on(const nest::Part& part, const nest::Strip& strip) {
+    return std::any_of(part.poses.begin(), part.poses.end(), [&](const nest::Pose& pose) {
+      const Box box = bounds(nest::posed(part.outline, pose));
+      return box.height <= strip.width && (!strip.length || box.width <= *strip.length);
+    });
+  }
+
+  // which: of the job's places; -1 all of them.
+  void leave_out(const LayJob& job, int which) {
+    for (std::size_t i = 0; i < job.copies.size(); ++i) {
+      if (which >= 0 && static_cast<std::size_t>(which) != i) continue;
+      out_.left_out.emplace_back(job.cut, job.copies[i]);
+      if (job.also[i] >= 0) out_.left_out.emplace_back(job.cut, job.also[i]);
+    }
+  }
+
+  void take(const LayJob& job, const nest::Part& part, const nest::Placed& p, Length begin, LaidStrip& strip) {
+    const Cut& cut = cuts_[job.cut];
+    const auto copy = static_cast<std::size_t>(p.copy);
+    LaidPiece piece;
+    piece.piece = cut.piece.piece;
+    piece.copy = job.copies[copy] + 1;
+    piece.also = job.also[copy] + 1;
+    piece.on_fold = job.lies == Lies::on_fold;
+    piece.bias = cut.bias;
+    piece.turned = !cut.bias && p.pose.quarter_turns % 2 != 0;
+    const Point at{p.at.x + begin, p.at.y + strip.selvage};
+    const Box as_laid = bounds(nest::posed(part.outline, p.pose));
+    // The box of its outline; of a rectangle its cut size, not the cloth that it takes besides.
+    piece.at = {at.x, at.y, as_laid.width, as_laid.height};
+    if (cut.piece.outline.empty() && !cut.bias) (piece.turned ? piece.at.height : piece.at.width) = cut.piece.along;
+    if (!cut.piece.outline.empty() || cut.bias) {
+      const bool boxed = !as_drawn(job);
+      const Polygon ring = cut.piece.outline.empty() ? rectangle(cut.piece.along, cut.piece.across) : cut.piece.outline;
+      nest::Pose pose = p.pose;
+      if (boxed && cut.bias) pose = {0, false, 45'000};
+      piece.mirrored = pose.mirrored && job.lies != Lies::on_fold;
+      piece.top_at_right = job.lies == Lies::on_fold ? pose.mirrored : !cut.bias && pose.quarter_turns == (pose.mirrored ? 0 : 2);
+      if (cut.bias) piece.top_at_right = pose.quarter_turns == (job.other_hand ? 3 : 2);
+      const Polygon shown = job.lies == Lies::on_fold ? half_of(ring) : ring;
+      piece.outline = moved_to(nest::posed(shown, pose), at.x, at.y);
+      piece.at = bounds(piece.outline);
+      for (const LineInPiece& line : cut.piece.lines)
+        if (auto points = with_the_ring(shown, line.points, pose, job, cut); !points.empty()) piece.lines.push_back({line.kind, moved_to(std::move(points), at.x, at.y), line.closed});
+    }
+    if (cut.piece.match && !cut.bias && !piece.turned && !cut.repeat) {
+      const Polygon box = cut.piece.outline.empty() ? rectangle(cut.piece.along, cut.piece.across) : cut.piece.outline;
+      const Polygon shown = job.lies == Lies::on_fold ? half_of(box) : box;
+      const Polygon points = with_the_ring(shown, {*cut.piece.match}, p.pose, job, cut);
+      if (!points.empty()) piece.match = Point{points.front().x + at.x, points.front().y + at.y};
+    }
+    if (cut.piece.full_width) {  // selvage to selvage
+      piece.at.y = Length{};
+      piece.at.height = piece.on_fold ? cut.piece.across.times(1, 2) : cut.piece.across;
+    }
+    strip.used = std::max(strip.used, at.x + (piece.turned || cut.bias || !cut.piece.outline.empty() ? piece.at.width : cut.takes));
+    if (!cut.piece.outline.empty() && cut.takes != cut.piece.along && !piece.turned) strip.used = std::max(strip.used, at.x + cut.takes);
+    if (strip.folded == Folded::lengthwise) turn_to_the_fold(strip, piece);
+    strip.placed.push_back(std::move(piece));
+  }
+
+  // Lines in a piece go where its ring goes: posed together with it, and taken out again. Of a half those beyond the fold fall away.
+  static Polygon with_the_ring(const Polygon& shown, Polygon points, const nest::Pose& pose, const LayJob& job, const Cut& cut) {
+    if (job.lies == Lies::on_fold) {
+      const Length middle = cut.piece.across.times(1, 2);
+      for (Point& p : points) {
+        p.y -= middle;
+        if (points.size() == 1 && p.y < Length{}) p.y = -p.y;  // a match point: the other layer's is its mirror image
+        if (p.y < Length{}) return {};
+      }
+    }
+    const Box box = bounds(shown);
+    for (Point& p : points) {  // posed() begins at the ring's least corner
+      p.x = std::clamp(p.x, box.x, box.right());
+      p.y = std::clamp(p.y, box.y, box.bottom());
+    }
+    Polygon both = shown;
+    both.insert(both.end(), points.begin(), points.end());
+    both = nest::posed(both, pose);
+    const Point one = both.front(), other = nest::posed(shown, pose).front();  // a point past the turned ring moves its least corner
+    for (Point& p : both) p = {p.x + other.x - one.x, p.y + other.y - one.y};
+    return Polygon(both.end() - static_cast<std::ptrdiff_t>(points.size()), both.end());
+  }
+
+  // nest counts from the fold, a maker from the selvage: the fold is the far edge.
+  static void turn_to_the_fold(const LaidStrip& strip, LaidPiece& piece) {
+    const Length twice = strip.width + strip.selvage;  // y -> width - (y - selvage)
+    piece.at.y = twice - piece.at.bottom();
+    if (piece.on_fold && piece.at.height > strip.width - strip.selvage) piece.at.y = Length{};  // a full breadth
+    piece.outline = flipped(std::move(piece.outline), twice);
+    for (LineInPiece& line : piece.lines) line.points = flipped(std::move(line.points), twice);
+    if (piece.match) piece.match->y = twice - piece.match->y;
+  }
+
+  const std::vector<Cut>& cuts_;
+  const LayAsked& asked_;
+  LaidOut& out_;
+};
+
+LaidStrip opened_out(const LaidStrip& folded, Length whole_width, bool matched) {
+  LaidStrip rest = folded;
+  rest.folded = Folded::no;
+  rest.name = folded.name + ", in one layer";
+  rest.width = whole_width;
+  rest.usable_width = whole_width - 2 * folded.selvage;
+  if (matched) rest.repeat_from = whole_width.times(1, 2);
+  rest.placed.clear();
+  rest.used = Length{};
+  return rest;
+}
+
+// First what is cut double, on the folded strips; then the rest in one layer, on the same lengths behind what is folded, and on
+// the flat ones. What found no room double is tried in one layer too. `flat` is then all strips, each folded one followed by its rest.
+void lay_folded(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies, const LayAsked& asked, Placing& placing,
+                std::vector<LaidStrip>& folded, std::vector<LaidStrip>& flat, LaidOut& out) {
+  const Folded way = folded.front().folded;
+  const FoldedJobs jobs = folded_jobs(cuts, copies, way);
+  const Length half_gap = asked.gap.times(1, 2, Rounding::up);
+  placing.lay(jobs.folded, folded, std::vector<Length>(folded.size()));
+  if (way == Folded::crosswise) {
+    out.bound = 2 * out.bound;
+    for (LaidStrip& s : folded) {
+      if (s.placed.empty()) continue;
+      s.used += half_gap;
+      if (!s.open) s.used = std::min(s.used, s.length);
+    }
+  }
+  std::vector<std::vector<int>> rest(cuts.size());
+  for (const LayJob& job : jobs.flat) rest[job.cut].insert(rest[job.cut].end(), job.copies.begin(), job.copies.end());
+  for (const auto& [cut, copy] : out.left_out) rest[cut].push_back(copy);
+  for (std::vector<int>& these : rest) std::sort(these.begin(), these.end());
+  out.left_out.clear();
+  std::vector<LaidStrip> single;
+  for (const LaidStrip& s : folded) {
+    const Length whole_length = way == Folded::crosswise ? 2 * s.length : s.length;
+    LaidStrip one = opened_out(s, way == Folded::lengthwise ? 2 * s.width : s.width, asked.repeat.has_value() && way == Folded::lengthwise);
+    if (!s.placed.empty()) one.starts_at = placing.up_to_line(taken(s, nullptr) + asked.gap);
+    one.length = s.open ? Length{} : std::max(Length{}, whole_length - one.starts_at);
+    one.bad_places.clear();
+    single.push_back(std::move(one));
+  }
+  const std::size_t many = single.size();
+  for (LaidStrip& s : flat) single.push_back(std::move(s));
+  const Length bound = out.bound;
+  out.bound = Length{};
+  const std::vector<LayJob> flat_ones = flat_jobs(cuts, rest);
+  placing.lay(flat_ones, single, std::vector<Length>(single.size()));
+  out.bound = bound.is_zero() || out.bound.is_zero() ? bound + out.bound : bound + asked.gap + out.bound;
+  flat.clear();
+  for (std::size_t k = 0; k < single.size(); ++k) {
+    if (k < many) {
+      if (!folded[k].open && !single[k].placed.empty())
+        folded[k].length = way == Folded::crosswise ? single[k].starts_at.times(1, 2) : single[k].starts_at;
+      flat.push_back(std::move(folded[k]));
+    }
+    if (k >= many || !single[k].placed.empty()) flat.push_back(std::move(single[k]));
+  }
 }
 
 }  // namespace
@@ -71,6 +297,7 @@ std::vector<std::vector<int>> all_copies(const std::vector<Cut>& cuts) {
 LaidStrip open_strip(const Cloth& cloth) {
   LaidStrip strip = strip_of(cloth, "to buy", *shrunk_width(cloth), {});
   strip.open = true;
+  fold(cloth, strip);
   return strip;
 }
 
@@ -83,6 +310,7 @@ std::vector<LaidStrip> shelf(const Cloth& cloth) {
       ++n;
       const Length width = after_shrinking_across(cloth, b.width ? *b.width : *cloth.width);
       strips.push_back(strip_of(cloth, one ? "bought length" : "bought length " + whole_number(n), width, laid_length(cloth, b.length)));
+      fold(cloth, strips.back());
     }
   }
   const Ratio s = shrinks_along(cloth);
@@ -99,92 +327,35 @@ std::vector<LaidStrip> shelf(const Cloth& cloth) {
   return strips;
 }
 
+Length taken(const LaidStrip& strip, const LaidStrip* opened) {
+  const Length folded = strip.folded == Folded::crosswise ? 2 * strip.used : strip.used;
+  return opened != nullptr && !opened->placed.empty() ? opened->starts_at + opened->used : folded;
+}
+
 LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies, std::vector<LaidStrip> strips,
-               Length breadth_usable, Length gap, const LayWork& work) {
+               const LayAsked& asked) {
   LaidOut out;
-  nest::Request request;
-  request.gap = gap;
-  bool any_outline = false;
-  for (const LaidStrip& s : strips) {
-    nest::Strip strip;
-    strip.width = s.usable_width;
-    if (!s.open) strip.length = s.length;
-    for (const Box& bad : s.bad_places) {
-      const Length low = std::max(Length{}, bad.y - s.selvage), high = std::min(bad.bottom() - s.selvage, s.usable_width);
-      if (low < high) strip.obstacles.push_back({bad.x, low, std::min(bad.right(), s.length) - bad.x, high - low});
+  Placing placing(cuts, asked, out);
+  std::vector<LaidStrip> folded, flat;
+  for (LaidStrip& s : strips) {
+    if (asked.repeat) {
+      s.repeat_along = asked.repeat->along;
+      s.repeat_across = asked.repeat->across;
+      s.repeat_from = s.folded == Folded::lengthwise ? s.width : s.selvage;
     }
-    request.strips.push_back(strip);
+    (s.folded == Folded::no ? flat : folded).push_back(std::move(s));
   }
-  std::vector<std::size_t> cut_of_part;
-  std::vector<std::vector<int>> copies_of_part;
-  for (const auto& [i, these] : parts_to_lay(cuts, copies)) {
-    const Cut& cut = cuts[i];
-    const bool full = cut.piece.full_width;
-    const Length across = full ? breadth_usable : cut.piece.across;
-    nest::Part part;
-    // Cloth that is taken besides, for a repeat, is no part of the outline: then its box is laid, that much longer.
-    const bool as_drawn = !cut.piece.outline.empty() && work.outlines > 0 && cut.takes == cut.piece.along;
-    any_outline = any_outline || as_drawn;
-    part.outline = as_drawn ? cut.piece.outline : rectangle(cut.takes, across);
-    part.copies = static_cast<int>(these.size());
-    part.poses = poses_of(cut, other_hand(cut, these));
-    if (full) part.fixed_y = Length{};
-    if (cut.repeat) part.lattice = nest::Part::Lattice{*cut.repeat, drops(cut, these) ? cut.repeat->times(1, 2) : Length{}};
-    bool fits_all = true;
-    for (std::size_t k = 0; k < strips.size(); ++k) {
-      const LaidStrip& s = strips[k];
-      const bool upright = across <= s.usable_width && (s.open || cut.takes <= s.length);
-      const bool turned = cut.may_turn && cut.takes <= s.usable_width && (s.open || across <= s.length);
-      if (upright || turned) part.strips.push_back(static_cast<int>(k));
-      else fits_all = false;
-    }
-    if (part.strips.empty()) {  // for nest an empty list means any strip
-      for (const int c : these) out.left_out.emplace_back(i, c);
-      continue;
-    }
-    copies_of_part.push_back(these);
-    if (fits_all) part.strips.clear();
-    request.parts.push_back(std::move(part));
-    cut_of_part.push_back(i);
-  }
-  if (!request.parts.empty() && !request.strips.empty()) {
-    request.work = any_outline ? work.outlines : work.rectangles;
-    const nest::Lay lay = any_outline ? nest::lay_outlines(request) : nest::lay_rectangles(request);
-    out.unsupported = lay.unsupported;
-    out.bound = lay.bound;
-    for (const nest::Placed& p : lay.placed) {
-      const std::size_t i = cut_of_part[static_cast<std::size_t>(p.part)];
-      const Cut& cut = cuts[i];
-      LaidStrip& strip = strips[static_cast<std::size_t>(p.strip)];
-      LaidPiece piece;
-      piece.piece = cut.piece.piece;
-      piece.copy = copies_of_part[static_cast<std::size_t>(p.part)][static_cast<std::size_t>(p.copy)] + 1;
-      piece.turned = p.pose.quarter_turns % 2 != 0;
-      piece.at = {p.at.x, p.at.y + strip.selvage, cut.piece.along, cut.piece.across};
-      if (piece.turned) std::swap(piece.at.width, piece.at.height);
-      if (!cut.piece.outline.empty()) {
-        piece.mirrored = p.pose.mirrored;
-        piece.top_at_right = p.pose.quarter_turns == (p.pose.mirrored ? 0 : 2);
-        piece.outline = moved_to(nest::posed(cut.piece.outline, p.pose), piece.at.x, piece.at.y);
-      }
-      if (cut.piece.full_width) {  // selvage to selvage
-        piece.at.y = Length{};
-        piece.at.height = cut.piece.across;
-      }
-      strip.used = std::max(strip.used, p.at.x + (piece.turned ? piece.at.width : cut.takes));
-      strip.placed.push_back(piece);
-    }
-    for (const auto& [part, copy] : lay.left_out) {
-      const std::size_t i = cut_of_part[static_cast<std::size_t>(part)];
-      out.left_out.emplace_back(i, copies_of_part[static_cast<std::size_t>(part)][static_cast<std::size_t>(copy)]);
-    }
+  if (folded.empty()) {
+    placing.lay(flat_jobs(cuts, copies), flat, std::vector<Length>(flat.size()));
+  } else {
+    lay_folded(cuts, copies, asked, placing, folded, flat, out);
   }
   std::sort(out.left_out.begin(), out.left_out.end());
-  for (LaidStrip& s : strips)
+  for (LaidStrip& s : flat)
     std::sort(s.placed.begin(), s.placed.end(), [](const LaidPiece& a, const LaidPiece& b) {
       return std::tie(a.at.x, a.at.y, a.piece, a.copy) < std::tie(b.at.x, b.at.y, b.piece, b.copy);
     });
-  out.strips = std::move(strips);
+  out.strips = std::move(flat);
   return out;
 }
 

@@ -114,11 +114,15 @@ std::optional<DrawnPiece> drawn_piece(const DrawnAsked& asked, Drawings& drawing
     diag.add(message({piece.named.name, "pieces", "cutting list"}, Severity::warning, "hem-guessed", asked.at,
                      "No line of the drawing of " + piece.named.name + " is its hem: its lowest side is taken.", "a line of class `hem` along the edge that is hemmed"));
   Polygon cut = lines->cut;
+  std::optional<Length> fold_line;
   if (piece.on_fold.known() && *piece.on_fold) {
     const PickedMark* fold = mark_of(*picked, MarkKind::fold);
     std::optional<Polygon> whole;
     if (fold != nullptr && runs(fold->points) == Runs::upright)
-      if (const auto at = fold_at(picked->edge, fold->points.front().x)) whole = opened_out(cut, *at);
+      if (const auto at = fold_at(picked->edge, fold->points.front().x)) {
+        whole = opened_out(cut, *at);
+        fold_line = at->x;
+      }
     if (!whole) {
       refuse(diag, piece, "fold-unmarked", asked.at,
              capital(piece.named.name) + " is cut on the fold, and " +
@@ -133,14 +137,27 @@ std::optional<DrawnPiece> drawn_piece(const DrawnAsked& asked, Drawings& drawing
   out.which = which;
   out.at = asked.at;
   out.was_cut_line = asked.is_cut_line;
-  for (Point& p : cut) {
+  for (const PickedMark& mark : picked->marks) {
+    if (mark.kind != MarkKind::notch && mark.kind != MarkKind::dart && mark.kind != MarkKind::match && mark.kind != MarkKind::mark) continue;
+    out.lines.push_back({std::string(word_for(mark.kind)), mark.words, mark.points, mark.closed});
+    if (!fold_line || mark.kind == MarkKind::match) continue;
+    out.lines.push_back(out.lines.back());
+    for (Point& p : out.lines.back().points) p.x = 2 * *fold_line - p.x;
+  }
+  const auto on_cloth = [&](Point& p) {
     // Up the page is toward the cloth's first end, the page's right is across: the page turned a quarter. Where the grain runs
     // across the page, the page's left is toward that end.
     const Point page = p;
     p = along == Runs::level ? Point{page.x, -page.y} : Point{page.y, page.x};
-  }
+  };
+  for (Point& p : cut) on_cloth(p);
   const Box box = bounds(cut);
   for (Point& p : cut) p = {p.x - box.x, p.y - box.y};
+  for (DrawnPiece::Line& line : out.lines)
+    for (Point& p : line.points) {
+      on_cloth(p);
+      p = {p.x - box.x, p.y - box.y};
+    }
   out.cut = std::move(cut);
   return out;
 }

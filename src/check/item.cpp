@@ -131,6 +131,13 @@ Given<Day> Item::day(std::string_view key) const {
   });
 }
 
+Given<Money> Item::money(std::string_view key) const {
+  return quantity<Money>(key, [&](const Entry& e, Given<Money>& g) {
+    const auto result = read_money(e.text, key);
+    if (result.ok()) g.value = result.value();
+  });
+}
+
 Given<Span> Item::span(std::string_view key) const {
   return quantity<Span>(key, [&](const Entry& e, Given<Span>& g) {
     const auto result = read_span(e.text, key);

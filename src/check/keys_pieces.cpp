@@ -56,7 +56,7 @@ void add_piece_keys(std::vector<KeySpec>& keys) {
       KeyRow("pieces/*/may be pieced/joins", count).means("Joins at most."),
       KeyRow("pieces/*/may be pieced/keep clear of", list).each(text)
           .means("Where no join may come: an edge of the piece, `centre`, or `2 in from edge`."),
-      KeyRow("pieces/*/match at", list).each(text).since(4).means("Edges where the cloth's repeat must meet."),
+      KeyRow("pieces/*/match at", list).each(text).means("Edges where the cloth's repeat must meet."),
       KeyRow("pieces/*/outline", text).means("Drawing of the piece: `file.svg#name`."),
       KeyRow("pieces/*/outline is", word).words("seam line|cut line").is("seam line", 'c')
           .means("What the outline shows."),

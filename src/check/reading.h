@@ -54,6 +54,7 @@ class Item {
   Given<Ratio> number(std::string_view key) const;
   Given<Day> day(std::string_view key) const;
   Given<Span> span(std::string_view key) const;
+  Given<Money> money(std::string_view key) const;
   Given<bool> yes_no(std::string_view key) const;
   Given<std::string> word(std::string_view key) const;  // only a word of its closed list
   Given<std::string> text(std::string_view key) const;

@@ -84,6 +84,34 @@ void fill_remnants(const Filling& file, const Item& item, Cloth& cloth) {
   }
 }
 
+void fill_keep_and_offered(const Item& item, Cloth& cloth, const Filling& file) {
+  for (const Item& one : item.items("keep")) {
+    KeptPanel panel;
+    panel.named = named_of(file, one, "", "panel");
+    const auto length = one.length("length");
+    if (panel.named.name.empty() || !length.known()) continue;
+    panel.width = one.length("width").value;
+    panel.length = *length;
+    cloth.keep.push_back(std::move(panel));
+  }
+  for (const Item& one : item.items("offered")) {
+    const auto width = one.length("width");
+    if (!width.known()) continue;
+    cloth.offered.push_back({*width, one.money("price").value, one.entry()->at});
+  }
+}
+
+// Folded across, the layer beneath lies with its top the other way.
+void check_fold(const Filling& file, const Item& item, Cloth& cloth) {
+  cloth.fold = choice(item.word("fold"), ClothFold::crosswise);
+  stand_in(cloth.fold, ClothFold::none, 'c', "one layer, where no fold is written");
+  if (*cloth.fold != ClothFold::crosswise || !cloth.lay.known() || *cloth.lay != LayRule::one_way) return;
+  report(file, {"cloths", cloth.named.name}, Severity::hold, "fold-turns-nap", cloth.fold.at,
+         capital(cloth.named.name) + " lies one way, and folded crosswise its lower layer lies the other way: it is laid in one layer.",
+         "`fold: lengthwise`; or cut it at the fold and turn the lower layer round, then write `fold: none`");
+  cloth.fold.value = ClothFold::none;
+}
+
 void fill_envelope(const Item& item, Cloth& cloth) {
   const Item says = item.block("envelope says");
   if (says.entry() == nullptr) return;
@@ -220,6 +248,8 @@ void fill_cloths(const Filling& file, Project& project) {
       cloth.stiffness = Given<std::string>::standing(kind->stiffness, kind->label, "the cloth table, " + kind->kind);
     cloth.overhang = item.length("overhang");
     fill_envelope(item, cloth);
+    check_fold(file, item, cloth);
+    fill_keep_and_offered(item, cloth, file);
     check_repeat(file, item, cloth);
     cloth.care = item.word("care");
     if (!cloth.care.known() && kind != nullptr && !kind->care.empty())

@@ -159,6 +159,36 @@ void fill_joining(const Filling& file, const Item& item, Piece& piece) {
   }
 }
 
+// Where a plaid or a stripe must meet; a piece that is drawn shows the point.
+void fill_match(const Filling& file, const Item& item, const Project& project, Piece& piece) {
+  const Entry* match = item.at("match at");
+  if (match == nullptr) return;
+  piece.match_at_span = match->key_at;
+  const About about{"pieces", piece.named.name};
+  for (const Entry* one : item.values("match at")) {
+    if (one->kind != Entry::Kind::text) continue;
+    const std::string edge = clean_name(one->text);
+    piece.match_at.push_back(edge);
+    const bool there = std::any_of(piece.edges.begin(), piece.edges.end(), [&](const auto& e) { return same_name(e.first, edge); });
+    if (!there && !piece.drawn)
+      report(file, about, Severity::error, "unknown-name", one->at, "No edge of " + piece.named.name + " is called `" + one->text + "`.",
+             "write it under `edges` of the piece: `edges: { front: 16 in }`");
+  }
+  if (piece.match_at.empty() || project.failed_sections.count("cloths") != 0) return;
+  const bool repeats = std::any_of(piece.from.begin(), piece.from.end(), [&](const std::string& name) {
+    const Cloth* cloth = project.cloth(name);
+    return cloth == nullptr || (cloth->repeat && (cloth->repeat->along || cloth->repeat->across));
+  });
+  if (!repeats)
+    report(file, about, Severity::error, "repeat-needed", match->key_at,
+           capital(piece.named.name) + " is to be matched, and none of its cloths has a repeat.",
+           "`repeat: { along: 6 cm, across: 6 cm }` on the cloth");
+  if (piece.drawn && std::none_of(piece.drawn->lines.begin(), piece.drawn->lines.end(), [](const DrawnPiece::Line& l) { return l.kind == "match"; }))
+    report(file, about, Severity::error, "match-unmarked", match->key_at,
+           capital(piece.named.name) + " is to be matched, and no line of its drawing shows where.",
+           "a short line of class `match`: its middle is where the plaid must meet");
+}
+
 // A drawn piece is cut as it is drawn: its sizes are those of the box round its cut line.
 void fill_outline(const Filling& file, const Item& item, Piece& piece) {
   const Entry* outline = item.at("outline");
@@ -235,6 +265,7 @@ void fill_pieces(const Filling& file, Project& project) {
                                 ? Given<bool>::guessed(true, "full widths are joined anyway", piece.width.at)
                                 : Given<bool>::standing(false, 'c', "in one piece unless it is written");
     fill_outline(file, item, piece);
+    fill_match(file, item, project, piece);
     project.pieces.push_back(std::move(piece));
   }
 }

@@ -17,6 +17,9 @@
 
 namespace gownsheaf {
 
+// A line drawn in a piece: notch, dart, mark, match. In the same places as the piece's outline.
+struct LineInPiece { std::string kind; Polygon points; bool closed = false; };
+
 // One piece of one cloth as it is cut (per layer it is made from).
 struct CutPiece {
   std::string piece, cloth;       // names
@@ -32,6 +35,9 @@ struct CutPiece {
   std::string key;                // figures below it: key + "/cut width", "/cut length", "/copies"
   std::string part_of;            // of a part of a pieced panel: the piece as the maker named it; else ""
   Polygon outline;                // cut line: x along the cloth from the piece's top, y across, least corner 0, 0; empty: a rectangle
+  std::vector<LineInPiece> lines = {};  // what is drawn in it
+  std::optional<Point> match = {};      // where the cloth's repeat must meet, in the places of the outline
+  bool kept = false;                    // no piece of the garment: a panel left whole for later
   const std::string& as_named() const { return part_of.empty() ? piece : part_of; }
 };
 
@@ -43,22 +49,41 @@ struct LaidPiece {
   Box at;                           // of the outline where there is one
   bool turned = false;
   bool top_at_right = false, mirrored = false;  // turned end for end; the other hand of a pair
-  Polygon outline = {};             // in the cloth's places; empty: the box
+  Polygon outline = {};             // in the cloth's places; empty: the box. Of a piece on the fold the half that is seen
+  int also = 0;                     // the copy that the layer beneath gives; 0: cut from one layer
+  bool on_fold = false;             // its half lies against the fold of the cloth
+  bool bias = false;                // turned by half a quarter besides
+  std::vector<LineInPiece> lines = {};  // in the cloth's places
+  std::optional<Point> match = {};
 };
+
+// How the cloth lies: one layer; folded along its length, both selvages at y 0 and the fold at y = width; folded across, both ends
+// at x 0 and the fold at x = length. Width and length are those of what lies there, not of the cloth opened out.
+enum class Folded { no, lengthwise, crosswise };
 
 struct LaidStrip {                // one bought length, or the length to buy
   std::string name;               // "bought length 1", "remnant from the coat", "to buy"
   Length width, usable_width, selvage, length, used;  // used: from the first end, before shrinkage is added
   bool open = false;              // length still to be bought
+  Folded folded = Folded::no;
+  Length starts_at;               // from the cloth's first end, where the first of it lies folded
+  std::optional<Length> repeat_along, repeat_across;  // where pieces are matched: lines from the first end, and from `repeat_from`
+  Length repeat_from;             // y of a repeat's line
   std::vector<Box> bad_places;    // places as of the pieces
   std::vector<LaidPiece> placed;
   std::vector<Box> left_over;     // largest usable rectangles
   std::vector<Length> straight_cuts;  // x where no piece crosses: the cloth may be cut straight across here
 };
 
+// An answer to "would it go if …", where the pieces do not all go on what there is.
+struct OtherWay { std::string words; bool goes = false; };
+// A width that the shop offers. Figures below `key`: width, needed, cost.
+struct Offer { std::string key; bool goes = true, best = false; };
+
 struct LayPlan {
   std::string cloth;
   bool one_way = false;
+  bool repeats_one_way = false;   // because of a design that has an up and a down
   std::vector<CutPiece> cut;      // cutting order
   LaidStrip to_buy;               // the lay on one open length: what must be bought
   std::vector<LaidStrip> on_bought;  // the same pieces on the lengths that lie on the shelf (empty when none written)
@@ -69,6 +94,13 @@ struct LayPlan {
   std::optional<Length> spare;    // bought - needed (negative = short)
   std::vector<BreadthPlan> breadths;  // how panels wider than the cloth are joined, and where repeats fall
   bool fits_bought = true;        // every piece laid on what was bought
+  std::optional<LaidStrip> opened = {};    // with `to_buy` folded: the rest of that length in one layer, for what is not cut double
+  Length total;                   // of the length to buy, folded and opened out: what the lay takes
+  std::vector<OtherWay> other_ways = {};
+  std::vector<std::string> pieced = {};    // pieces joined because nothing else goes
+  std::vector<CutPiece> kept = {};         // panels left whole, as they are laid
+  std::vector<std::string> not_kept = {};  // panels for which there is no room
+  std::vector<Offer> offers = {};
 };
 
 struct PleatMark { int pleat = 0; Length fold, lay_on, edge; };  // running distances from the run's start; edge: finished

@@ -33,7 +33,7 @@ void Separation::kick() {
     const Shape& own = world_.shapes[static_cast<std::size_t>(now.shape)];
     const double x = there.x + (other.width - own.width) / 2.0, y = there.y + (other.height - own.height) / 2.0;
     places_[static_cast<std::size_t>(i)] = {allowed_x(world_.kinds[static_cast<std::size_t>(k)], *range, x),
-                                            static_cast<int>(std::clamp<double>(y, range->y0, range->y1)), now.shape, there.region};
+                                            allowed_y(world_.kinds[static_cast<std::size_t>(k)], *range, y), now.shape, there.region};
   };
   const Shape &sa = shape_of(a), &sb = shape_of(b);
   put(a, old_b, sb);
@@ -56,7 +56,7 @@ void Separation::kick() {
     const Range* range = range_of(k, p.shape, hole.region);
     if (range == nullptr) continue;
     p = {allowed_x(world_.kinds[static_cast<std::size_t>(k)], *range, static_cast<double>(p.x) - now.x + hole.x),
-         static_cast<int>(std::clamp<double>(static_cast<double>(p.y) - now.y + hole.y, range->y0, range->y1)), p.shape, hole.region};
+         allowed_y(world_.kinds[static_cast<std::size_t>(k)], *range, static_cast<double>(p.y) - now.y + hole.y), p.shape, hole.region};
   }
   refresh_all();
 }

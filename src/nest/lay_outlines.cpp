@@ -127,6 +127,8 @@ Found first_lay(const Request& request, const Prepared& prepared) {
     if (across[k] >= 0) part.poses.push_back({1, false, 0});
     part.copies = static_cast<int>(std::count_if(world.items.begin(), world.items.end(), [&](const Item& i) { return i.kind == static_cast<int>(k); }));
     if (kind.fixed_y >= 0) part.fixed_y = Length::ticks(kind.fixed_y);
+    if (kind.step_y > 0) part.lattice_across = Part::Lattice{Length::ticks(kind.step_y), Length::ticks(kind.phase_y)};
+    part.clear_of_first_edge = Length::ticks(kind.clear);
     if (kind.step > 0) part.lattice = Part::Lattice{Length::ticks(kind.step), Length::ticks(kind.phase)};
     part.strips = kind.regions;
     boxes.parts.push_back(std::move(part));
@@ -182,8 +184,9 @@ bool proven(const Prepared& prepared, const Found& found) {
     const Region& region = world.regions[static_cast<std::size_t>(p.region)];
     const Shape& s = shape_of(world, p.shape);
     const int length = p.region == world.open_region() ? found.length : region.length;
-    if (p.x < region.x0 || p.x + s.width > region.x0 + length || p.y < 0 || p.y + s.height > region.width) return false;
+    if (p.x < region.x0 || p.x + s.width > region.x0 + length || p.y < kind.clear || p.y + s.height > region.width) return false;
     if (kind.fixed_y >= 0 && p.y != kind.fixed_y) return false;
+    if (kind.step_y > 0 && (p.y - kind.phase_y) % kind.step_y != 0) return false;
     if (kind.step > 0 && (p.x - region.x0 - kind.phase) % kind.step != 0) return false;
     if (std::find(kind.shapes.begin(), kind.shapes.end(), p.shape) == kind.shapes.end()) return false;
     if (std::find(kind.regions.begin(), kind.regions.end(), p.region) == kind.regions.end()) return false;

@@ -30,6 +30,8 @@ struct Part {
   std::optional<Length> fixed_y;      // must lie at this distance from the strip's first edge
   struct Lattice { Length step, phase; };
   std::optional<Lattice> lattice;     // x must be phase + k * step
+  std::optional<Lattice> lattice_across;  // y must be phase + k * step
+  Length clear_of_first_edge = {};      // least y: left between the part and the strip's first edge
   std::vector<int> strips;            // allowed strips; empty = all
 };
 
@@ -67,11 +69,11 @@ struct Lay {
 };
 
 // Rectangles by skylines over many orders, deterministic. Supports: rectangle outlines, quarter turns, copies, fixed_y,
-// lattice, several strips, obstacles (as blocked rectangles), gap, cost ignored only when there is one strip.
+// lattices, several strips, obstacles (as blocked rectangles), gap, cost ignored only when there is one strip.
 Lay lay_rectangles(const Request& request);
 
 // Outlines by separation with guided local search (Gardeyn, Vanden Berghe, Wauters 2025). Supports: any outline that does
-// not touch itself, any poses, copies, gap, fixed_y, lattice, several strips, obstacles; cost only when all cost the same.
+// not touch itself, any poses, copies, gap, fixed_y, lattices, several strips, obstacles; cost only when all cost the same.
 // A lay is proven free of overlap in whole numbers on the outlines as given. Parts no longer than 16 m, strips together no
 // longer than 350 m. Where all strips have a length, what does not go is left out, and what goes is not laid any
 // shorter. A part tied to closed strips beside an open one is refused where bounds do not go there.

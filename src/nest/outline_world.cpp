@@ -94,6 +94,9 @@ std::string unsupported_outlines(const Request& r) {
   for (const Part& part : r.parts) {
     if (part.poses.empty()) return "a part without an allowed pose";
     if (part.copies < 0) return "a negative number of copies";
+    if (part.lattice_across && part.lattice_across->step <= Length()) return "a lattice whose step is not above nothing";
+    if (part.lattice_across && part.fixed_y) return "a fixed place and a lattice across the strip at once";
+    if (part.clear_of_first_edge < Length()) return "less than nothing kept clear of an edge";
     if (part.lattice && part.lattice->step <= Length()) return "a lattice whose step is not above nothing";
     for (const int strip : part.strips) {
       if (strip < 0 || strip >= static_cast<int>(r.strips.size())) return "a part allowed on a strip that is not there";
@@ -159,6 +162,11 @@ void prepare(const Request& request, Prepared& prepared) {
     if (part.fixed_y && *part.fixed_y < Length()) {
       prepared.unsupported = "a part fixed outside its strip";
       return;
+    }
+    kind.clear = ticks(part.clear_of_first_edge);
+    if (part.lattice_across) {
+      kind.step_y = ticks(part.lattice_across->step);
+      kind.phase_y = ((ticks(part.lattice_across->phase) % kind.step_y) + kind.step_y) % kind.step_y;
     }
     if (part.lattice) {
       kind.step = ticks(part.lattice->step);

@@ -37,6 +37,9 @@ std::string unsupported(const Request& r) {
       if (pose.millidegrees != 0) return "a turn that is not a quarter turn";
     }
     if (part.copies < 0) return "a negative number of copies";
+    if (part.lattice_across && part.lattice_across->step <= Length()) return "a lattice whose step is not above nothing";
+    if (part.lattice_across && part.fixed_y) return "a fixed place and a lattice across the strip at once";
+    if (part.clear_of_first_edge < Length()) return "less than nothing kept clear of an edge";
     if (part.lattice && part.lattice->step <= Length()) return "a lattice whose step is not above nothing";
     for (const int strip : part.strips) {
       if (strip < 0 || strip >= static_cast<int>(r.strips.size())) return "a part allowed on a strip that is not there";
@@ -105,7 +108,11 @@ class Search {
       const bool wished = item.wish >= 0 && item.wish < static_cast<int>(choices_[p].size());
       for (const Choice& choice : choices_[p]) {
         if (wished && &choice != &choices_[p][static_cast<std::size_t>(item.wish)]) continue;
-        Wanted wanted{choice.along, choice.across, part.fixed_y, std::nullopt, std::nullopt};
+        Wanted wanted{choice.along, choice.across, part.fixed_y, std::nullopt, std::nullopt, std::nullopt, std::nullopt, part.clear_of_first_edge};
+        if (part.lattice_across) {
+          wanted.lattice_step_y = part.lattice_across->step;
+          wanted.lattice_phase_y = part.lattice_across->phase;
+        }
         if (part.lattice) {
           wanted.lattice_step = part.lattice->step;
           wanted.lattice_phase = part.lattice->phase;

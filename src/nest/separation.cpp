@@ -100,7 +100,7 @@ void Separation::pull_in(int from, int by) {
       p = anywhere(k);
     } else {
       p.x = allowed_x(kind, *range, p.x);
-      p.y = std::clamp(p.y, range->y0, range->y1);
+      p.y = allowed_y(kind, *range, p.y);
     }
   }
   refresh_all();
@@ -125,7 +125,7 @@ int Separation::used() const {
 
 Place Separation::in_range(const Kind& kind, const Range& range) {
   const int x = dice_.between(range.x0, range.x1), y = dice_.between(range.y0, range.y1);
-  return {allowed_x(kind, range, x), y, range.shape, range.region};
+  return {allowed_x(kind, range, x), allowed_y(kind, range, y), range.shape, range.region};
 }
 
 Place Separation::anywhere(int kind) {
@@ -158,7 +158,7 @@ Place Separation::near_by(int item) {
   const Shape& old = world_.shapes[static_cast<std::size_t>(now.shape)];
   const Shape& next = world_.shapes[static_cast<std::size_t>(range->shape)];
   const double x = now.x + dice_.unit() * old.width - next.width / 2.0, y = now.y + dice_.unit() * old.height - next.height / 2.0;
-  return {allowed_x(kind, *range, x), static_cast<int>(std::clamp<double>(y, range->y0, range->y1)), range->shape, range->region};
+  return {allowed_x(kind, *range, x), allowed_y(kind, *range, y), range->shape, range->region};
 }
 
 void Separation::gather(int item) {
@@ -222,7 +222,7 @@ void Separation::descend(int item, Trial& trial, double first, double last) {
     for (const double sign : {1.0, -1.0}) {
       Place p = trial.place;
       p.x = allowed_x(kind, *range, p.x + sign * dx);
-      p.y = static_cast<int>(std::clamp<double>(p.y + sign * dy, range->y0, range->y1));
+      p.y = allowed_y(kind, *range, p.y + sign * dy);
       if (p.x == trial.place.x && p.y == trial.place.y) continue;
       const double value = value_at(p.shape, p.x, p.y, best.value);
       ++tries;

@@ -8,9 +8,9 @@ namespace {
 constexpr Length kNoLimit = Length::ticks(INT64_MAX / 4);
 
 // Least place of the lattice at or past x.
-Length on_lattice(Length x, const Wanted& wanted) {
-  if (!wanted.lattice_step) return x;
-  const std::int64_t step = wanted.lattice_step->in_ticks(), phase = wanted.lattice_phase->in_ticks();
+Length on_lattice(Length x, const std::optional<Length>& every, const std::optional<Length>& from) {
+  if (!every) return x;
+  const std::int64_t step = every->in_ticks(), phase = from->in_ticks();
   std::int64_t k = (x.in_ticks() - phase) / step;
   while (phase + k * step < x.in_ticks()) ++k;
   while (phase + (k - 1) * step >= x.in_ticks()) --k;
@@ -42,7 +42,7 @@ void Skyline::clear() {
 std::optional<Length> Skyline::settle(const Wanted& wanted, Length x, Length y, Length limit) const {
   for (bool moved = true; moved;) {
     moved = false;
-    x = on_lattice(x, wanted);
+    x = on_lattice(x, wanted.lattice_step, wanted.lattice_phase);
     for (const Box& o : *obstacles_) {
       if (overlap(o, Box{x, y, wanted.along, wanted.across})) {
         x = o.right();
@@ -56,7 +56,7 @@ std::optional<Length> Skyline::settle(const Wanted& wanted, Length x, Length y, 
 
 std::optional<Spot> Skyline::at_edge(const Wanted& wanted, Length y) const {
   const Length end_y = y + wanted.across + gap_;
-  if (y < Length() || end_y > width_) return std::nullopt;
+  if (y < wanted.clear || end_y > width_) return std::nullopt;
   Length x;
   for (const Segment& s : segments_) {
     if (s.y + s.height > y && s.y < end_y) x = std::max(x, s.x);
@@ -74,8 +74,8 @@ std::optional<Spot> Skyline::at_edge(const Wanted& wanted, Length y) const {
 
 std::optional<Spot> Skyline::in_hole(const Wanted& wanted, int hole) const {
   const Box& h = holes_[static_cast<std::size_t>(hole)];
-  const Length y = wanted.fixed_y.value_or(h.y);
-  if (y < h.y || y + wanted.across + gap_ > h.bottom()) return std::nullopt;
+  const Length y = wanted.fixed_y.value_or(on_lattice(std::max(h.y, wanted.clear), wanted.lattice_step_y, wanted.lattice_phase_y));
+  if (y < h.y || y < wanted.clear || y + wanted.across + gap_ > h.bottom()) return std::nullopt;
   const std::optional<Length> x = settle(wanted, h.x, y, h.right() - gap_);
   if (!x) return std::nullopt;
   return Spot{*x, y, Length(), *x + wanted.along, hole};
@@ -90,8 +90,13 @@ std::optional<Spot> Skyline::find(const Wanted& wanted, bool by_end) const {
   if (best) return best;  // a hole costs nothing
   if (wanted.fixed_y) return at_edge(wanted, *wanted.fixed_y);
   for (const Segment& s : segments_) {
-    offer(at_edge(wanted, s.y));
-    offer(at_edge(wanted, s.y + s.height - wanted.across - gap_));
+    offer(at_edge(wanted, on_lattice(std::max(s.y, wanted.clear), wanted.lattice_step_y, wanted.lattice_phase_y)));
+    Length last = s.y + s.height - wanted.across - gap_;  // as far down as it goes
+    if (wanted.lattice_step_y) {
+      const Length up = on_lattice(last, wanted.lattice_step_y, wanted.lattice_phase_y);
+      last = up == last ? last : up - *wanted.lattice_step_y;
+    }
+    offer(at_edge(wanted, last));
   }
   return best;
 }

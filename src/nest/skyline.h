@@ -18,6 +18,8 @@ struct Wanted {           // a rectangle looking for a place
   Length along, across;
   std::optional<Length> fixed_y;
   std::optional<Length> lattice_step, lattice_phase;
+  std::optional<Length> lattice_step_y, lattice_phase_y;
+  Length clear;           // least y
 };
 
 class Skyline {

@@ -80,10 +80,14 @@ std::vector<Range> ranges_of(const World& world, const Kind& kind, int length) {
     const int along = r == world.open_region() ? length : region.length;
     for (const int s : kind.shapes) {
       const Shape& shape = world.shapes[static_cast<std::size_t>(s)];
-      Range range{s, r, region.x0, region.x0 + along - shape.width, 0, region.width - shape.height};
+      Range range{s, r, region.x0, region.x0 + along - shape.width, kind.clear, region.width - shape.height};
       if (kind.fixed_y >= 0) {
-        if (kind.fixed_y > range.y1) continue;
+        if (kind.fixed_y > range.y1 || kind.fixed_y < range.y0) continue;
         range.y0 = range.y1 = kind.fixed_y;
+      }
+      if (kind.step_y > 0) {
+        range.y0 = kind.phase_y + std::max(0, range.y0 - kind.phase_y + kind.step_y - 1) / kind.step_y * kind.step_y;
+        if (range.y1 >= range.y0) range.y1 -= (range.y1 - range.y0) % kind.step_y;
       }
       if (kind.step > 0) {
         range.x0 += kind.phase;
@@ -103,7 +107,7 @@ int World::least_length() const {
     const Region& open = regions.back();
     for (const int s : kind.shapes) {
       const Shape& shape = shapes[static_cast<std::size_t>(s)];
-      const int y = kind.fixed_y >= 0 ? kind.fixed_y : 0;
+      const int y = kind.fixed_y >= 0 ? kind.fixed_y : std::max(kind.phase_y, kind.clear);
       if (y + shape.height <= open.width) own = std::min(own, kind.phase + shape.width);
     }
     least = std::max(least, own);

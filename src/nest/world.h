@@ -21,6 +21,8 @@ struct Kind {  // what the copies of one part share
   std::vector<int> regions;       // where it may lie
   int fixed_y = -1;               // -1: free
   int step = 0, phase = 0;        // x within its strip is phase + k * step; 0: free
+  int step_y = 0, phase_y = 0;    // y likewise
+  int clear = 0;                  // least y
   double size = 0;                // hull area x diameter: how hard it is to place
 };
 
@@ -80,6 +82,13 @@ inline int allowed_x(const Kind& kind, const Range& range, double x) {
   if (x > range.x1) x = range.x1;
   if (kind.step == 0) return static_cast<int>(x);
   return range.x0 + static_cast<int>((x - range.x0) / kind.step + 0.5) * kind.step;
+}
+// The same for y.
+inline int allowed_y(const Kind& kind, const Range& range, double y) {
+  if (y < range.y0) y = range.y0;
+  if (y > range.y1) y = range.y1;
+  if (kind.step_y == 0) return static_cast<int>(y);
+  return range.y0 + static_cast<int>((y - range.y0) / kind.step_y + 0.5) * kind.step_y;
 }
 
 }  // namespace gownsheaf::nest

@@ -20,29 +20,40 @@ std::vector<const LaidStrip*> printed_strips(const LayPlan& plan) {
     for (const LaidStrip& s : plan.on_bought) strips.push_back(&s);
   } else {
     strips.push_back(&plan.to_buy);
+    if (plan.opened) strips.push_back(&*plan.opened);
   }
   return strips;
+}
+
+bool is_rest(const LaidStrip& strip) { return !strip.starts_at.is_zero(); }
+
+std::string how_it_lies(const std::vector<const LaidStrip*>& strips) {
+  for (const LaidStrip* s : strips) {
+    if (s->folded == Folded::lengthwise) return "Folded lengthwise, right side inside. ";
+    if (s->folded == Folded::crosswise) return "Folded crosswise, right side inside. ";
+  }
+  return "One layer, right side up. ";
 }
 
 Text answer(const LayPlan& plan, const std::vector<const LaidStrip*>& strips, const FigureText& text) {
   const std::string key = "cloths/" + plan.cloth;
   const std::int64_t pieces = text.count(key + "/pieces");
-  if (strips.size() > 1) {  // what is drawn below: the lengths there are, not one length that would hold them all
-    const auto used = std::count_if(strips.begin(), strips.end(), [](const LaidStrip* s) { return !s->placed.empty(); });
+  const std::string begins = how_it_lies(strips) + counted(pieces, "piece", "pieces");
+  const auto lengths = std::count_if(strips.begin(), strips.end(), [](const LaidStrip* s) { return !is_rest(*s); });
+  if (lengths > 1) {  // what is drawn below: the lengths there are, not one length that would hold them all
+    const auto used = std::count_if(strips.begin(), strips.end(), [](const LaidStrip* s) { return !is_rest(*s) && !s->placed.empty(); });
     const std::string on = used == 1 ? "one" : whole_number(used);
-    Text out = words("One layer, right side up. " + counted(pieces, "piece", "pieces") + " on " + on + " of the " +
-                     whole_number(static_cast<std::int64_t>(strips.size())) + " lengths there are");
-    if (used == static_cast<std::int64_t>(strips.size()))
-      out = words("One layer, right side up. " + counted(pieces, "piece", "pieces") + " on the " + on + " lengths there are");
+    Text out = words(begins + " on " + on + " of the " + whole_number(lengths) + " lengths there are");
+    if (used == lengths) out = words(begins + " on the " + on + " lengths there are");
     if (text.has(key + "/bought")) out = out + words("; ") + text.measured(key + "/bought") + words(" bought in all");
     return out + words(".");
   }
-  Text out = words("One layer, right side up. " + counted(pieces, "piece", "pieces") + " on ") +
-             text.measured(key + "/lay length");
-  if (text.has(key + "/bought")) out = out + words("; ") + text.measured(key + "/bought") + words(" bought.");
-  else if (buys_nothing(text, plan.cloth)) out = out + words("; nothing to buy: it goes on what is there.");
-  else out = out + words("; ") + text.measured(key + "/needed") + words(" to buy.");
-  return out;
+  Text out = words(begins + " on ") + text.measured(key + "/lay length");
+  if (text.has(key + "/bought")) out = out + words("; ") + text.measured(key + "/bought") + words(" bought");
+  else if (buys_nothing(text, plan.cloth)) out = out + words("; nothing to buy: it goes on what is there");
+  else out = out + words("; ") + text.measured(key + "/needed") + words(" to buy");
+  if (text.has(key + "/spare")) out = out + words(", ") + text.measured(key + "/spare") + words(" spare");
+  return out + words(".");
 }
 
 bool any_on_fold(const LayPlan& plan) {
@@ -58,8 +69,66 @@ Text lie_of_the_pieces(const PacketInput& input, const LayPlan& plan, bool sever
   if (text.has(key + "/shrinks") && cloth != nullptr && !(cloth->shrunk_already.known() && *cloth->shrunk_already)) {
     out = out + words(" Shrink the cloth first: the lay is of shrunk cloth.");
   }
-  if (any_on_fold(plan)) out = out + words(" A piece on the fold lies opened out; the broken line in it is its fold.");
+  const bool folded = plan.to_buy.folded != Folded::no;
+  if (plan.to_buy.folded == Folded::lengthwise)
+    out = out + words(" The upper edge of the drawing is the fold, the lower edge both selvages. What lies against the fold is cut as a half; all else here is cut double.");
+  if (plan.to_buy.folded == Folded::crosswise) out = out + words(" The right end of the drawing is the fold; all here is cut double.");
+  if (text.has(key + "/density"))
+    out = out + words(" Of every 100 parts between the selvages " + whole_number(text.count(key + "/density")) + " are pieces.");
+  if (!folded && any_on_fold(plan)) out = out + words(" A piece on the fold lies opened out; the broken line in it is its fold.");
   return out;
+}
+
+// By repeats of the design: how the cloth is begun.
+void say_matching(const LayPlan& plan, Sheet& sheet) {
+  if (std::none_of(plan.cut.begin(), plan.cut.end(), [](const CutPiece& c) { return c.match.has_value(); })) return;
+  const bool folded = plan.to_buy.folded == Folded::lengthwise;
+  sheet.blocks.push_back(paragraph(
+      words(std::string("Cut the first end along a line of the design") + (plan.to_buy.folded == Folded::lengthwise ? ", and fold the cloth along one; pin the layers line on line" : "") +
+            ". The crosses in the pieces lie whole repeats from that end and " + (folded ? "from the fold" : "from the thin line of the lower selvage") +
+            ", so that the design meets at them. No matched piece is turned end for end."), true));
+}
+
+// What gave way, what is kept, and what would make it go.
+void say_what_gave_way(const LayPlan& plan, const FigureText& text, Sheet& sheet) {
+  for (const std::string& piece : plan.pieced)
+    sheet.blocks.push_back(paragraph(bold(capital(piece)) + words(" is joined of two, because in one piece there is no room for it on what was bought. Each part has a seam at the join."), true));
+  for (const CutPiece& panel : plan.kept) {
+    const bool lost = std::find(plan.not_kept.begin(), plan.not_kept.end(), panel.piece) != plan.not_kept.end();
+    Text said = words(lost ? "There is no room left for the panel " : "Left whole: ") + bold(panel.piece) + words(", ") +
+                text.sizes(panel.key + "/across", panel.key + "/along", Face::regular);
+    sheet.blocks.push_back(paragraph(said + words("."), true));
+  }
+  for (const OtherWay& way : plan.other_ways)
+    sheet.blocks.push_back(paragraph(bold(way.goes ? "It would go " : "It would not go either ") + words(way.words + "."), true));
+}
+
+void say_bias(const LayPlan& plan, const FigureText& text, Sheet& sheet) {
+  const std::string key = "cloths/" + plan.cloth;
+  if (!text.has(key + "/bias strip")) return;
+  sheet.blocks.push_back(paragraph(words("Out of what is left over the longest bias strip in one piece is ") + text.checking(key + "/bias strip") +
+                                   words(", cut ") + text.checking(key + "/bias strip width") + words(" wide."), true));
+}
+
+// The widths that a shop offers, each with what is needed of it.
+void say_offers(const PacketInput& input, const LayPlan& plan, const FigureText& text, Sheet& sheet) {
+  if (plan.offers.empty()) return;
+  const bool far = pinned_up(input);
+  sheet.blocks.push_back(heading("Which width to buy"));
+  Table table;
+  add_column(table, Column::Kind::length, "width, " + unit_of(text.shown_in()), far ? 110 : 90, false);
+  add_column(table, Column::Kind::length, "needed, " + cloth_unit_of(text.shown_in()), far ? 110 : 90, true);
+  add_column(table, Column::Kind::words, "", 0, false);
+  for (const Offer& offer : plan.offers) {
+    const Figure* cost = text.figures().find(offer.key + "/cost");
+    const bool priced = cost != nullptr && input.set.private_shown;
+    Text said;
+    if (!offer.goes) said = words("the pieces do not go on it");
+    if (priced) said = words("costs " + plain_text(*cost, text.shown_in()));
+    if (offer.best && !input.set.shared) said = said + (said.empty() ? Text{} : words(", ")) + bold("the best buy");
+    table.rows.push_back({Row::Kind::plain, {{text.cell(offer.key + "/width", true)}, {offer.goes ? text.cell(offer.key + "/needed", true) : words("\u2013")}, {said}}});
+  }
+  sheet.blocks.push_back(block(std::move(table)));
 }
 
 // What does not fit on what was bought, for a cloth that is short.
@@ -88,10 +157,13 @@ std::string part_words(const LayParts& parts, std::size_t i, ShownIn shown_in) {
 
 void draw_strip(const PacketInput& input, const LayPlan& plan, const LaidStrip& strip, std::size_t first_left_over,
                 bool several, Length room_high, const FigureText& text, Sheet& sheet) {
-  if (several) {
+  if (several && is_rest(strip)) {
+    sheet.blocks.push_back(block(Paragraph{sentence_text("At " + ruler_text(strip.starts_at, text.shown_in()).plain() + " cut straight across. What follows lies in one layer, opened out, and is measured from that end.", false), true}, true));
+  } else if (several) {
     Text named = words_in(Face::bold, capital(strip.name) + ": ") +
                  length_in(Face::regular, cloth_text_of(strip.length, text.shown_in(), Rounding::down), Inline::Size::as_text);
-    named = named + words(strip.name.rfind("bought", 0) == 0 ? " after squaring and shrinking" : " after shrinking");
+    if (strip.folded != Folded::no) named = named + words(" of it folded");
+    else named = named + words(strip.open ? "" : strip.name.rfind("bought", 0) == 0 ? " after squaring and shrinking" : " after shrinking");
     if (strip.placed.empty()) named = named + words(". Nothing is cut from it.");
     sheet.blocks.push_back(block(Paragraph{named, true}, !strip.placed.empty()));
   }
@@ -112,6 +184,10 @@ void draw_strip(const PacketInput& input, const LayPlan& plan, const LaidStrip& 
     sheet.blocks.push_back(paragraph(sentence_text("Past " + ruler_text(parts.drawn_to, text.shown_in()).plain() +
                                                    " nothing is cut: the rest is left over.", false, Face::condensed), true));
   }
+}
+
+bool is_kept(const LayPlan& plan, const std::string& piece) {
+  return std::any_of(plan.kept.begin(), plan.kept.end(), [&](const CutPiece& c) { return c.piece == piece; });
 }
 
 Table placing_table(const LayPlan& plan, const std::vector<const LaidStrip*>& strips, bool far, const FigureText& text) {
@@ -138,6 +214,13 @@ Table placing_table(const LayPlan& plan, const std::vector<const LaidStrip*>& st
       row.cells.push_back({text.cell(key + "/from selvage", true)});
       const bool drawn = !laid.outline.empty();
       const Text lies = condensed(std::string(drawn && laid.top_at_right ? ", top to the right" : "") + (drawn && laid.mirrored ? ", other hand" : ""));
+      if (laid.on_fold || laid.also > 0 || laid.bias || is_kept(plan, laid.piece)) {
+        const bool kept = is_kept(plan, laid.piece);
+        const Text size = text.sizes(cut + (kept ? "/across" : "/cut width"), cut + (kept ? "/along" : "/cut length"));
+        row.cells.push_back({size + condensed(kept ? ", left whole" : laid.on_fold ? ", half on the fold" : laid.bias ? ", on the bias" : ", double") + (laid.on_fold || kept ? Text{} : lies)});
+        table.rows.push_back(row);
+        continue;
+      }
       row.cells.push_back({laid.turned ? text.sizes(cut + "/cut length", cut + "/cut width") + condensed(", turned")
                                        : text.sizes(cut + "/cut width", cut + "/cut length") + lies});
       table.rows.push_back(row);
@@ -183,6 +266,14 @@ void say_chart(const LayPlan& plan, const FigureText& text, Sheet& sheet) {
   sheet.blocks.push_back(paragraph(said + words(". The chart is an average; the lay above is of these pieces."), true));
 }
 
+// The large before the small, as the cutting list has them.
+std::vector<std::string> order_of_cutting(const LayPlan& plan) {
+  std::vector<std::string> names;
+  for (const CutPiece& c : plan.cut)
+    if (std::find(names.begin(), names.end(), c.piece) == names.end()) names.push_back(c.piece);
+  return names;
+}
+
 // The drawing and the table share a page when `with_table`: then the drawing is smaller, down to a scale that leaves it room.
 Sheet layout_sheet(const PacketInput& input, const LayPlan& plan, bool with_table) {
   const FigureText text = figure_text_of(input);
@@ -192,7 +283,9 @@ Sheet layout_sheet(const PacketInput& input, const LayPlan& plan, bool with_tabl
   sheet.section = Section::cut;
   sheet.answer = answer(plan, strips, text);
   sheet.blocks.push_back(paragraph(lie_of_the_pieces(input, plan, strips.size() > 1, text) + cut_in_steps(input, plan), true));
+  say_matching(plan, sheet);
   say_short(plan, text, sheet);
+  say_what_gave_way(plan, text, sheet);
   Table placing = placing_table(plan, strips, pinned_up(input), text);
   double room_high = input.shape.bottom - input.shape.top - type.title_step - 2 * type.answer_step - 4 * type.step;
   if (with_table) room_high -= (1.4 * static_cast<double>(placing.rows.size()) + 8) * type.step;
@@ -204,8 +297,10 @@ Sheet layout_sheet(const PacketInput& input, const LayPlan& plan, bool with_tabl
   sheet.blocks.push_back(heading("To lay it again"));
   sheet.blocks.push_back(block(Paragraph{
       words("Measure from the cut end and from the lower edge of the drawing, to the nearest corner of each piece. The "
-            "thin line along each edge is the selvage."), true}, true));
+            "thin line along each edge is the selvage. Cut in this order: " + listed(order_of_cutting(plan)) + "."), true}, true));
   sheet.blocks.push_back(block(std::move(placing)));
+  say_bias(plan, text, sheet);
+  say_offers(input, plan, text, sheet);
   if (!plan.breadths.empty()) sheet.blocks.push_back(heading("Joins and repeats"));
   for (const BreadthPlan& breadth : plan.breadths) sheet.blocks.push_back(block(draw_breadth(breadth, text, input.typesetter)));
   say_ways(plan, text, sheet);

@@ -5,6 +5,7 @@
 
 #include "geometry/slabs.h"
 #include "packet/lay_labels.h"
+#include "packet/lay_marks.h"
 
 namespace gownsheaf {
 namespace {
@@ -17,14 +18,14 @@ constexpr int kSlabsForNames = 24;    // the finer, the more room is found in an
 
 Length room_wide() { return pt(kLive - kWidthRuler - 2 * kLayEdge); }
 
-Length below_cloth(const TypeScale& t) { return pt(6 + 10 + 4 + t.text + 10 + t.text + 4); }
+Length below_cloth(const TypeScale& t) { return pt(6 + 10 + 4 + t.text + 10 + t.text + 4 + t.text + 7); }
 
 Length repeated(ShownIn shown_in) { return shown_in == ShownIn::inches ? Length::inches(10) : Length::cm(25); }
 
 const CutPiece* cut_piece(const LayPlan& plan, const std::string& name) {
-  for (const CutPiece& c : plan.cut) {
-    if (c.piece == name) return &c;
-  }
+  for (const std::vector<CutPiece>* list : {&plan.cut, &plan.kept})
+    for (const CutPiece& c : *list)
+      if (c.piece == name) return &c;
   return nullptr;
 }
 
@@ -141,9 +142,12 @@ void draw_width_ruler(std::vector<DrawingItem>& items, const LaidStrip& strip, D
   for (Label& n : numbers) items.push_back(std::move(n));
 }
 
+const std::vector<int> kFoldDash{12, 3, 2, 3};
+constexpr double kFoldWeight = 2.0;
+
 // What the hatch and the arrow mean, and the scale bar: on the same page as the drawing.
-Length draw_key(std::vector<DrawingItem>& items, Length y, DrawingScale scale, const Typesetter& typesetter,
-                ShownIn shown_in) {
+Length draw_key(std::vector<DrawingItem>& items, Length y, const LayPlan& plan, const LaidStrip& strip, DrawingScale scale,
+                const Typesetter& typesetter, ShownIn shown_in) {
   const double size = typesetter.scale().text;
   const Length base = y + pt(size);
   const Box swatch{pt(kLayEdge), base - pt(size - 1), pt(26), pt(size)};
@@ -165,9 +169,37 @@ Length draw_key(std::vector<DrawingItem>& items, Length y, DrawingScale scale, c
   items.push_back(line({x + pt(5), arrow_y}, {x + pt(36), arrow_y}, 0.7));
   items.push_back(arrowhead({x, arrow_y}, 2));
   x = say("grain, toward the top", x + pt(42)) + pt(22);
+  const Length second = base + pt(size + 7);
+  bool more = false;
+  Length left = pt(kEdge);
+  const auto entry = [&](const std::string& s, const auto& draw) {
+    draw(left, second - pt(size * 0.3));
+    Label label;
+    label.text = condensed(s);
+    label.at = {left + pt(40), second};
+    label.size = size;
+    left += pt(40) + typesetter.width(label.text, size) + pt(18);
+    items.push_back(label);
+    more = true;
+  };
+  if (plan.one_way)
+    entry(plan.repeats_one_way ? "design, this way up" : "nap, this way", [&](Length at, Length mid) {
+      items.push_back(line({at + pt(6), mid}, {at + pt(34), mid}, 2.0));
+      items.push_back(arrowhead({at, mid}, 2));
+    });
+  if (strip.folded != Folded::no)
+    entry(strip.folded == Folded::lengthwise ? "fold, along the top" : "fold, at the right end", [&](Length at, Length mid) {
+      items.push_back(line({at, mid}, {at + pt(34), mid}, kFoldWeight, kFoldDash));
+    });
+  if (strip.repeat_along || strip.repeat_across)
+    entry("repeat of the design", [&](Length at, Length mid) {
+      for (const double dx : {4.0, 16.0, 28.0}) items.push_back(line({at + pt(dx), mid - pt(4)}, {at + pt(dx), mid + pt(3)}, 1.4));
+    });
+  if (std::any_of(strip.placed.begin(), strip.placed.end(), [](const LaidPiece& p) { return p.match.has_value(); }))
+    entry("lies on a line of it", [&](Length at, Length mid) { draw_match(items, {at + pt(17), mid}); });
   const Length words_room = pt(size * 3.2);
   scale_bar(items, {x, base}, scale, shown_in, size, pt(kLive) - x - words_room);
-  return base + pt(4);
+  return (more ? second : base) + pt(4);
 }
 
 }  // namespace
@@ -179,6 +211,8 @@ std::string cut_key(const LayPlan& plan, const std::string& piece) {
 
 std::string copy_name(const LayPlan& plan, const LaidPiece& laid) {
   const CutPiece* c = cut_piece(plan, laid.piece);
+  if (c != nullptr && laid.also > 0)
+    return c->copies == 2 ? laid.piece + ", both" : laid.piece + "\u00A0" + whole_number(laid.copy) + " and\u00A0" + whole_number(laid.also);
   return c != nullptr && c->copies > 1 ? laid.piece + "\u00A0" + whole_number(laid.copy) : laid.piece;
 }
 
@@ -229,7 +263,7 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
   left_over.inside = outline(cloth, 0.5).path;
   items.push_back(left_over);
 
-  LabelPlan labels{figure_text, typesetter, {}, {}, {}, 0};
+  LabelPlan labels{figure_text, typesetter, {}, {}, 0, {}, cloth, {}};
   std::vector<DrawingItem> outlines, grain;
   for (const LaidPiece& laid : strip.placed) {
     if (laid.at.x >= part.to || laid.at.right() <= part.from) continue;
@@ -240,10 +274,12 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
     const Box box = on_paper(shown, strip, part, scale);
     StrokeMark edge = outline(box, 1.4);
     Box room = box;
+    if (laid.outline.empty()) labels.taken.push_back(box);
     if (!laid.outline.empty()) {
       const Polygon visible = clipped_along(laid.outline, part.from, part.to);
       edge.path = path_of_polygon(ring_on_paper(visible, strip, part, scale));
       room = on_paper(box_inside(visible, kSlabsForNames), strip, part, scale);
+      for (const Box& slab : boxes_over(visible, kSlabsForNames)) labels.taken.push_back(on_paper(slab, strip, part, scale));
     }
     FillMark white;
     white.path = edge.path;
@@ -251,6 +287,7 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
     items.push_back(white);
     outlines.push_back(edge);
     label_piece(labels, plan, laid, room, box, grain);
+    draw_lines(grain, laid, strip, part, scale);
   }
   for (std::size_t i = 0; i < strip.left_over.size(); ++i) {
     const Box& rest = strip.left_over[i];
@@ -270,6 +307,7 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
     grey.path = outline(box, 1).path;
     grey.ink = Ink::mid_grey;
     items.push_back(grey);
+    labels.taken.push_back(box);
     Label label;
     label.text = condensed("bad place");
     label.size = typesetter.scale().smallest;
@@ -281,27 +319,31 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
     labels.in_order.push_back(label);
   }
 
+  label_small_pieces(labels, grain);
   for (DrawingItem& o : outlines) items.push_back(std::move(o));
   const Length sel_top = cloth.y + scale.of(strip.selvage), sel_low = cloth.bottom() - scale.of(strip.selvage);
+  const bool lengthwise = strip.folded == Folded::lengthwise, crosswise = strip.folded == Folded::crosswise;
   if (!strip.selvage.is_zero()) {
-    items.push_back(line({cloth.x, sel_top}, {cloth.right(), sel_top}, 0.5));
+    if (!lengthwise) items.push_back(line({cloth.x, sel_top}, {cloth.right(), sel_top}, 0.5));
     items.push_back(line({cloth.x, sel_low}, {cloth.right(), sel_low}, 0.5));
   }
-  items.push_back(line({cloth.x, cloth.y}, {cloth.right(), cloth.y}, 2.0));
+  items.push_back(lengthwise ? line({cloth.x, cloth.y}, {cloth.right(), cloth.y}, kFoldWeight, kFoldDash) : line({cloth.x, cloth.y}, {cloth.right(), cloth.y}, 2.0));
   items.push_back(line({cloth.x, cloth.bottom()}, {cloth.right(), cloth.bottom()}, 2.0));
   const auto end_line = [&](Length x, bool true_end) {
     if (true_end) items.push_back(line({x, cloth.y}, {x, cloth.bottom()}, 2.0));
     else items.push_back(line({x, cloth.y}, {x, cloth.bottom()}, 1.2, {10, 4}));
   };
   end_line(cloth.x, part.from.is_zero());
-  end_line(cloth.right(), part.to == strip.length && !strip.open);
+  if (crosswise && part.to == strip.length) items.push_back(line({cloth.right(), cloth.y}, {cloth.right(), cloth.bottom()}, kFoldWeight, kFoldDash));
+  else end_line(cloth.right(), part.to == strip.length && !strip.open);
+  draw_repeats(items, strip, part, scale, cloth);
   for (DrawingItem& g : grain) items.push_back(std::move(g));
 
   const Length ruler_y = cloth.bottom() + pt(kLayEdge + 6);
   draw_width_ruler(items, strip, scale, cloth.right() + pt(kLayEdge + 6), typesetter, shown_in);
   draw_length_ruler(items, part, scale, ruler_y, typesetter, shown_in);
   const Length key_y = ruler_y + pt(13 + typesetter.scale().text + 8);
-  const Length bottom = draw_key(items, key_y, scale, typesetter, shown_in);
+  const Length bottom = draw_key(items, key_y, plan, strip, scale, typesetter, shown_in);
   for (Label& l : labels.in_order) items.push_back(std::move(l));
 
   out.drawing.width = pt(kLive);

@@ -41,6 +41,10 @@ struct BoughtLength { Length length; std::optional<Length> width; std::optional<
 // bad_places: x from the end along the cloth, y from the selvage's outer edge, as it lies there before shrinking.
 struct Remnant { Named named; Length width, length; std::vector<Box> bad_places; };
 struct EnvelopeSays { Length length, width; SourceSpan at; };  // what a bought pattern asks: this much, this wide
+struct KeptPanel { Named named; std::optional<Length> width; Length length; };  // no width: selvage to selvage
+struct OfferedWidth { Length width; std::optional<Money> price; SourceSpan at; };
+enum class ClothFold { none, lengthwise, crosswise };
+std::string_view word_for(ClothFold f);
 struct Repeat { std::optional<Length> along, across; bool half_drop = false; SourceSpan at; };
 
 struct Cloth {
@@ -69,6 +73,9 @@ struct Cloth {
   std::optional<EnvelopeSays> envelope_says;
   Given<Day> arrives;             // all of it that is not there yet
   Given<Span> takes_to_arrive, restock;  // from the order; once more, when it must be ordered again
+  Given<ClothFold> fold;          // how it is folded to cut
+  std::vector<KeptPanel> keep;    // left whole for later
+  std::vector<OfferedWidth> offered;  // widths to choose from
   Length usable_width() const;    // width less both selvages, before shrinkage across
 };
 
@@ -114,6 +121,8 @@ struct DrawnPiece {
   SourceSpan at;
   bool was_cut_line = false;        // the drawing shows where the scissors go; else the seam line, and the allowances are added
   Polygon cut;                      // where the scissors go: x along the cloth from the piece's top, y across; least corner 0, 0
+  struct Line { std::string kind, name; Polygon points; bool closed = false; };  // kind: notch, dart, mark, match; name: after its hyphen
+  std::vector<Line> lines = {};     // in the places of `cut`
 };
 
 struct Piece {
@@ -130,6 +139,8 @@ struct Piece {
   Given<bool> may_be_pieced;
   Joining joining;
   std::optional<DrawnPiece> drawn;
+  std::vector<std::string> match_at;  // edges where the cloth's repeat must meet
+  SourceSpan match_at_span;
   Given<Length> lining_longer_by;
   std::map<std::string, Given<Length>> edges;            // finished lengths, "side"
   std::map<std::string, Given<Length>> edge_allowances;  // where an edge has its own

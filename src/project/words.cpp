@@ -41,6 +41,15 @@ std::string_view word_for(LayRule r) {
   return "";
 }
 
+std::string_view word_for(ClothFold f) {
+  switch (f) {
+    case ClothFold::none: return "none";
+    case ClothFold::lengthwise: return "lengthwise";
+    case ClothFold::crosswise: return "crosswise";
+  }
+  return "";
+}
+
 std::string_view word_for(PartOf p) {
   switch (p) {
     case PartOf::bodice: return "bodice";

@@ -64,12 +64,19 @@ Json strip_json(const LaidStrip& strip, const Lengths& lengths) {
   Json placed = Json::array(), left_over = Json::array();
   for (const LaidPiece& piece : strip.placed) {
     Json laid{{"piece", piece.piece}, {"copy", piece.copy}, {"turned", piece.turned}};
+    if (piece.also > 0) laid["also copy"] = piece.also;
+    if (piece.on_fold) laid["on the fold"] = true;
+    if (piece.bias) laid["on the bias"] = true;
+    if (piece.mirrored) laid["other hand"] = true;
+    if (piece.top_at_right) laid["top at right"] = true;
     laid.update(lengths.box(piece.at));
     placed.push_back(std::move(laid));
   }
   for (const Box& box : strip.left_over) left_over.push_back(lengths.box(box));
   return {{"name", strip.name},
           {"open", strip.open},
+          {"folded", strip.folded == Folded::no ? "no" : strip.folded == Folded::lengthwise ? "lengthwise" : "crosswise"},
+          {"starts at", lengths.cut(strip.starts_at)},
           {"width", lengths.mark(strip.width)},
           {"usable width", lengths.mark(strip.usable_width)},
           {"selvage", lengths.mark(strip.selvage)},
@@ -115,6 +122,10 @@ Json lays_json(const Plans& plans, const JsonScope& scope) {
     json["left out"] = lay.left_out;
     json["cutting order"] = std::move(cut);
     json["to buy"] = strip_json(lay.to_buy, lengths);
+    if (lay.opened) json["to buy, in one layer"] = strip_json(*lay.opened, lengths);
+    if (!lay.pieced.empty()) json["pieced"] = lay.pieced;
+    if (!lay.not_kept.empty()) json["not kept"] = lay.not_kept;
+    for (const OtherWay& way : lay.other_ways) json["other ways"].push_back({{"how", way.words}, {"goes", way.goes}});
     json["on bought"] = std::move(bought);
     all.push_back(std::move(json));
   }

@@ -46,6 +46,8 @@ Request any_request(Dice& dice) {
     if (dice.one_in(3)) part.poses = {{0, false}, {1, false}, {2, true}};
     if (dice.one_in(6)) part.fixed_y = any_length(dice, 200);
     if (dice.one_in(6)) part.lattice = Part::Lattice{any_length(dice, 160), any_length(dice, 160)};
+    if (!part.fixed_y && dice.one_in(6)) part.lattice_across = Part::Lattice{any_length(dice, 160), any_length(dice, 160)};
+    if (dice.one_in(6)) part.clear_of_first_edge = any_length(dice, 60);
     if (dice.one_in(6)) part.strips = {dice.up_to(strips - 1)};
     request.parts.push_back(part);
   }
@@ -76,6 +78,8 @@ void keeps_the_laws(const Request& request, const Lay& lay) {
     REQUIRE((box.x >= Length() && box.y >= Length() && box.bottom() <= strip.width));
     if (strip.length) REQUIRE(box.right() <= *strip.length);
     if (part.fixed_y) REQUIRE(box.y == *part.fixed_y);
+    REQUIRE(box.y >= part.clear_of_first_edge);
+    if (part.lattice_across) REQUIRE((box.y - part.lattice_across->phase).in_ticks() % part.lattice_across->step.in_ticks() == 0);
     if (part.lattice) REQUIRE((box.x - part.lattice->phase).in_ticks() % part.lattice->step.in_ticks() == 0);
     if (!part.strips.empty()) REQUIRE(std::find(part.strips.begin(), part.strips.end(), p.strip) != part.strips.end());
     for (const Box& o : strip.obstacles) REQUIRE_FALSE(overlap(o, box));

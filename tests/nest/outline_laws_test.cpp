@@ -143,6 +143,8 @@ Request any_request(Chance& chance) {
     if (chance.one_in(6)) part.poses.push_back({0, chance.one_in(2), chance.up_to(359'999)});
     if (chance.one_in(8)) part.fixed_y = Length::ticks(chance.up_to(width / 4));
     if (chance.one_in(8)) part.lattice = Part::Lattice{Length::ticks(chance.from(1, width)), Length::ticks(chance.up_to(width))};
+    if (!part.fixed_y && chance.one_in(8)) part.lattice_across = Part::Lattice{Length::ticks(chance.from(1, width)), Length::ticks(chance.up_to(width))};
+    if (chance.one_in(8)) part.clear_of_first_edge = Length::ticks(chance.up_to(width / 10));
     if (chance.one_in(8)) part.strips = {chance.up_to(strips - 1)};
     request.parts.push_back(part);
   }
@@ -169,6 +171,8 @@ void keeps_outline_laws(const Request& request, const Lay& lay) {
     REQUIRE((box.x >= Length() && box.y >= Length() && box.bottom() <= strip.width));
     if (strip.length) REQUIRE(box.right() <= *strip.length);
     if (part.fixed_y) REQUIRE(box.y == *part.fixed_y);
+    REQUIRE(box.y >= part.clear_of_first_edge);
+    if (part.lattice_across) REQUIRE((box.y - part.lattice_across->phase).in_ticks() % part.lattice_across->step.in_ticks() == 0);
     if (part.lattice) REQUIRE((box.x - part.lattice->phase).in_ticks() % part.lattice->step.in_ticks() == 0);
     if (!part.strips.empty()) REQUIRE(std::find(part.strips.begin(), part.strips.end(), p.strip) != part.strips.end());
     laid.push_back(triangles_of(outline));

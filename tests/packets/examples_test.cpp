@@ -3,6 +3,7 @@
 #include <filesystem>
 #include <map>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "make_packet.h"
@@ -159,6 +160,7 @@ TEST_CASE("same input, same bytes: again, elsewhere, in another locale and time 
   const fs::path scratch = fs::path(GOWNSHEAF_BINARY_DIR) / "tests" / "same";
   fs::remove_all(scratch);
   fs::create_directories(scratch / "deep" / "er");
+  bool one_drawn = false;
   for (const std::string& example : example_names()) {
     bool drawn = false;
     for (const auto& file : fs::directory_iterator(fs::path(project_of(example)).parent_path())) {
@@ -176,6 +178,10 @@ TEST_CASE("same input, same bytes: again, elsewhere, in another locale and time 
     };
     const std::string first = make("", scratch.string(), "a.pdf");
     CHECK(first.size() > 10000);
+    if (drawn && std::exchange(one_drawn, true)) {  // its lays take seconds: the way that could change them
+      CHECK(make("GLIBC_TUNABLES=glibc.cpu.hwcaps=-AVX2,-FMA,-FMA4", scratch.string(), "f.pdf") == first);
+      continue;
+    }
     CHECK(make("", scratch.string(), "b.pdf") == first);
 #ifdef GOWNSHEAF_SANITIZED  // the other ways change nothing that a sanitizer sees, and each takes seconds here
     continue;
