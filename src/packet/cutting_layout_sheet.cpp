@@ -52,7 +52,7 @@ Text answer(const LayPlan& plan, const std::vector<const LaidStrip*>& strips, co
   if (text.has(key + "/bought")) out = out + words("; ") + text.measured(key + "/bought") + words(" bought");
   else if (buys_nothing(text, plan.cloth)) out = out + words("; nothing to buy: it goes on what is there");
   else out = out + words("; ") + text.measured(key + "/needed") + words(" to buy");
-  if (text.has(key + "/spare")) out = out + words(", ") + text.measured(key + "/spare") + words(" spare");
+  if (plan.spare && !plan.spare->is_zero() && text.has(key + "/spare")) out = out + words(", ") + text.measured(key + "/spare") + words(" spare");
   return out + words(".");
 }
 

@@ -155,7 +155,7 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
     place_upright(labels, named, box, s, folded);
     return;
   }
-  labels.small.push_back({name, size, box});
+  labels.small.push_back({name, size, box, whole});
 }
 
 namespace {
@@ -184,7 +184,7 @@ bool line_is_free(Point from, Point to, const std::vector<Box>& taken, const Box
 }
 
 // A place for a label of this size near the piece: the nearest of a grid round it, or none.
-std::optional<Box> place_beside(const Box& piece, Length wide, Length high, const std::vector<Box>& taken, const Box& cloth) {
+std::optional<Box> place_beside(const Box& piece, const Box& whole, Length wide, Length high, const std::vector<Box>& taken, const Box& cloth) {
   constexpr int kSteps = 11;
   const Length step = pt(13);
   std::optional<Box> best;
@@ -198,7 +198,7 @@ std::optional<Box> place_beside(const Box& piece, Length wide, Length high, cons
       const Length dx = at.x < centre.x ? centre.x - at.x : at.x - centre.x, dy = at.y < centre.y ? centre.y - at.y : at.y - centre.y;
       const Length far = dx + dy;
       if (best && best_far <= far) continue;
-      if (!line_is_free(at, centre, taken, piece)) continue;
+      if (!line_is_free(at, centre, taken, whole)) continue;
       best = box;
       best_far = far;
     }
@@ -218,7 +218,7 @@ void label_small_pieces(LabelPlan& labels, std::vector<DrawingItem>& lines) {
       label.text = size == t_small ? words_in(Face::condensed_bold, small.name) : words_in(Face::condensed_bold, small.name, Inline::Size::as_text);
       label.size = size;
       const Length wide = labels.typesetter.width(label.text, size) + pt(6), high = pt(size * 1.1 + 4);
-      const auto box = place_beside(small.box, wide, high, taken, labels.cloth);
+      const auto box = place_beside(small.box, small.whole, wide, high, taken, labels.cloth);
       if (!box) continue;
       label.at = middle(*box);
       label.across = Label::Across::middle;

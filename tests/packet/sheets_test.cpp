@@ -136,7 +136,7 @@ TEST_CASE("cutting layout: the lay in a sentence, the bound, the distances that 
   const std::string wool = text_of_sheet(sheets, "cutting layouts");
   CAPTURE(wool);
   CHECK(says(wool, "Cutting layout: slate wool"));
-  CHECK(says(wool, "5 pieces on 171 in; 5 1/2 yd bought."));
+  CHECK(says(wool, "5 pieces on 171 in; 5 1/2 yd bought, 1/2 yd spare."));
   CHECK(says(wool, "No lay can be shorter than 143 in."));
   CHECK(says(wool, "skirt breadth 2 | 45 | 1/2 | 55 \u00D7 45 in"));
   CHECK(says(wool, "band 2 | 135 | 4 1/2 | 4 \u00D7 36 in"));
