@@ -287,7 +287,7 @@ void fill_notions(const Filling& file, Project& project) {
         notion.bought_number = Given<std::int64_t>::written(notion.bought_number.value.value_or(0) + number.value(), one->at);
       } else if (length.ok()) {
         if (!notion.bought_lengths.known()) notion.bought_lengths = Given<std::vector<Length>>::written({}, one->at);
-        notion.bought_lengths.value->push_back(length.value().length);
+        if (!length.value().length.is_zero()) notion.bought_lengths.value->push_back(length.value().length);
       }
     }
     project.notions.push_back(std::move(notion));

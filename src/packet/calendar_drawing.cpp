@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "packet/figure_text.h"
 #include "packet/run_parts.h"
 #include "packet/scale.h"
 #include "packet/wording.h"
@@ -25,7 +26,7 @@ std::map<Day, DayWords> words_of_days(const Plans& plans) {
     if (std::find(d.words.begin(), d.words.end(), what) == d.words.end()) d.words.push_back(what);
     d.heavy = d.heavy || heavy;
   };
-  add(plan.worn_on, "it is worn", true);
+  add(plan.worn_on, "worn", true);
   for (const PlannedStep& s : plans.work)
     if (!s.gate.empty() && !s.done && s.first_day) add(s.first_day, s.gate == "dress rehearsal" ? "rehearsal" : "fitting", true);
   for (const Delivery& d : plan.deliveries) {
@@ -106,7 +107,7 @@ class WeekChart {
       if (said->second.heavy) out.items.push_back(outline(box, 2.0));
       std::string words = listed(said->second.words);
       if (said->second.words.size() > kFewWords) words = listed({said->second.words[0], said->second.words[1]});
-      out.items.push_back(put(bold(words), {pt(x + 14 + size_ * 0.4), pt(base)}, size_));
+      out.items.push_back(put(words_in(Face::condensed_bold, words), {pt(x + 4 + size_ * 1.2), pt(base)}, size_));
     }
     if (plan == nullptr || plan->does.empty()) return;
     Text steps;

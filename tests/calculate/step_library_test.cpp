@@ -188,3 +188,64 @@ TEST_CASE("library: the same project gives the same order of work", "[library]")
     for (std::size_t i = 0; i < a.worked.plans.work.size(); ++i) CHECK(a.worked.plans.work[i].id == b.worked.plans.work[i].id);
   }
 }
+
+TEST_CASE("days left: a skirt on its days, a cloth still to be ordered, steps as the maker does them", "[days]") {
+  const Made m = made(R"(gownsheaf: 1
+title: Drill skirt for the lock fair
+worn on: 2031-04-12
+today: 2031-03-03
+garment: skirt
+measures: { waist: 72 cm, waist to floor: 101 cm }
+cloths:
+  sand drill: { kind: cotton drill, width: 150 cm, shrinks: 3 %, takes to arrive: 10 days, restock: 5 days }
+pieces:
+  - { piece: skirt breadth, part of: skirt, make: 2, from: [sand drill], cut width: full, finished length: 95 cm, hem: 6 cm, top: 2 cm, seam allowance: 1.5 cm }
+  - { piece: waistband, part of: band, make: 1, from: [sand drill], finished width: 78 cm, finished length: 8 cm, seam allowance: 1.5 cm }
+worn for: [street]
+work:
+  hours a week: { monday: 2, thursday: 1, saturday: 4 }
+  hand sewing only: [thursday]
+  days off: [2031-03-08 to 2031-03-15]
+  change steps:
+    - { step: hem-skirt, say: Hem it by the lamp., parts: [{ part: front, takes: 50 min }, { part: back, takes: 40 min }] }
+    - { step: sew-hanging-loops, drop: yes, because: it lies in the press }
+)");
+  REQUIRE(m.worked.plans.days.has_value());
+  const WorkPlan& plan = *m.worked.plans.days;
+  const auto& work = m.worked.plans.work;
+  CHECK(*plan.last == make_day(2031, 4, 8));  // the eve, less three days
+  REQUIRE(plan.deliveries.size() == 1);
+  const Delivery& drill = plan.deliveries.front();
+  const PlannedStep* look = find_step(work, "inspect-cloth@sand drill");
+  REQUIRE(look != nullptr);
+  CHECK(*drill.needed == *look->latest);
+  CHECK(drill.order_by->serial == drill.needed->serial - 11);
+  CHECK(drill.order_by_to_replace->serial == drill.order_by->serial - 5);
+  const PlannedStep* hem = find_step(work, "hem-skirt");
+  REQUIRE(hem != nullptr);
+  CHECK(text_of(hem->takes) == "1 h 30 min");
+  CHECK(hem->parts.size() == 2);
+  CHECK(hem->act.front().words == "Hem it by the lamp.");
+  CHECK(find_step(work, "sew-hanging-loops") == nullptr);
+  std::int64_t done = 0, there = 0;
+  for (const CalendarDayPlan& day : plan.days) {
+    std::int64_t today = 0;
+    for (const auto& stint : day.does) {
+      today += stint.minutes;
+      if (day.by_hand_only) CHECK(work[static_cast<std::size_t>(stint.step - 1)].set_up == "hand");
+    }
+    CHECK(today <= day.minutes);
+    if (day.off) CHECK(today == 0);
+    done += today;
+    if (day.day <= *plan.last) there += day.minutes;
+  }
+  CHECK(done * 60'000 == plan.needed.milliseconds);
+  CHECK(there * 60'000 == plan.there.milliseconds);
+  CHECK(there == 26 * 60);  // 3 h, a week off, three weeks of 7 h, 2 h on the last Monday
+  for (const PlannedStep& s : work)
+    for (const std::string& id : s.hard_after) {
+      const PlannedStep* earlier = find_step(work, id);
+      CHECK(*earlier->last_day <= *s.first_day);
+      CHECK(*earlier->latest <= *s.latest);
+    }
+}

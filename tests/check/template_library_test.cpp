@@ -50,7 +50,7 @@ TEST_CASE("library: sets, steps and cloths are all there", "[library]") {
   CHECK(t.set("group")->shared);
   CHECK_FALSE(t.set("group")->private_shown);
   CHECK_FALSE(t.set("binder")->shared);
-  CHECK(t.set("pin-up")->sheets[2].next_steps == 7);
+  CHECK(t.set("pin-up")->sheets[2].next_steps == 5);
   CHECK(t.steps.size() >= 90);
   CHECK(t.cloth_kinds.size() == 32);
   CHECK(t.fingerprints.size() >= 8);
