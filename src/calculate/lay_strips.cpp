@@ -104,7 +104,6 @@ LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>
   LaidOut out;
   nest::Request request;
   request.gap = gap;
-  bool any_outline = false;
   for (const LaidStrip& s : strips) {
     nest::Strip strip;
     strip.width = s.usable_width;
@@ -124,7 +123,6 @@ LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>
     nest::Part part;
     // Cloth that is taken besides, for a repeat, is no part of the outline: then its box is laid, that much longer.
     const bool as_drawn = !cut.piece.outline.empty() && work.outlines > 0 && cut.takes == cut.piece.along;
-    any_outline = any_outline || as_drawn;
     part.outline = as_drawn ? cut.piece.outline : rectangle(cut.takes, across);
     part.copies = static_cast<int>(these.size());
     part.poses = poses_of(cut, other_hand(cut, these));
@@ -148,8 +146,7 @@ LaidOut lay_on(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>
     cut_of_part.push_back(i);
   }
   if (!request.parts.empty() && !request.strips.empty()) {
-    request.work = any_outline ? work.outlines : work.rectangles;
-    const nest::Lay lay = any_outline ? nest::lay_outlines(request) : nest::lay_rectangles(request);
+    const nest::Lay lay = nest::lay_parts(request, {work.rectangles, work.outlines});
     out.unsupported = lay.unsupported;
     out.bound = lay.bound;
     for (const nest::Placed& p : lay.placed) {
