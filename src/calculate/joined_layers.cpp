@@ -15,7 +15,6 @@ constexpr std::int64_t kWork = 400;  // strips of one length: the first orders f
 // The parts of every breadth on one open length of the layer's cloth.
 Length lay_of_parts(const LayerInput& in, const PiecedPanel& panel) {
   nest::Request request;
-  request.work = kWork;
   nest::Strip strip;
   strip.width = in.usable;
   request.strips.push_back(strip);
@@ -25,7 +24,7 @@ Length lay_of_parts(const LayerInput& in, const PiecedPanel& panel) {
     part.copies = static_cast<int>(in.shell_breadths);
     request.parts.push_back(std::move(part));
   }
-  const nest::Lay lay = nest::lay_rectangles(request);
+  const nest::Lay lay = nest::lay_parts(request, {kWork, 0});
   return lay.used.empty() ? Length{} : lay.used.front();
 }
 

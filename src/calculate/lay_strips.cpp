@@ -94,7 +94,6 @@ class Placing {
       request.strips.push_back(strip);
     }
     std::vector<const LayJob*> job_of_part;
-    bool any_drawn = false;
     for (const LayJob& job : jobs) {
       const bool drawn = as_drawn(job);
       nest::Part part = part_of_job(cuts_[job.cut], job, asked_, drawn);
@@ -109,13 +108,11 @@ class Placing {
         continue;
       }
       if (goes.size() < strips.size()) part.strips = goes;
-      any_drawn = any_drawn || drawn;
       request.parts.push_back(std::move(part));
       job_of_part.push_back(&job);
     }
     if (request.parts.empty() || request.strips.empty()) return;
-    request.work = any_drawn ? asked_.work.outlines : asked_.work.rectangles;
-    const nest::Lay lay = any_drawn ? nest::lay_outlines(request) : nest::lay_rectangles(request);
+    const nest::Lay lay = nest::lay_parts(request, {asked_.work.rectangles, asked_.work.outlines});
     if (!lay.unsupported.empty()) out_.unsupported = lay.unsupported;
     out_.bound += lay.bound;
     for (const nest::Placed& p : lay.placed) {

@@ -52,9 +52,21 @@ inline constexpr int kPartBits = 40;
 // pool: patterns that are looked at before new ones are searched. Stops as soon as the bound passes `enough`, when given.
 Relaxed relax(const CutProblem& problem, Effort& effort, const Patterns* pool = nullptr, std::int64_t enough = -1);
 
-// Is there a plan that costs at most `cost`? Exhaustive within the effort.
+// Costs up to `most` that bars of these kinds can add up to. Where they would be too many to list, every cost counts.
+class ReachableCosts {
+ public:
+  ReachableCosts(const CutProblem& problem, std::int64_t most);
+  std::int64_t from(std::int64_t cost) const;     // the least that is not below this
+  std::int64_t up_to(std::int64_t cost) const;    // the greatest that is not above this, 0 <= cost <= most
+
+ private:
+  std::vector<std::int64_t> sums_;
+};
+
+// Is there a plan that costs at most `cost`? Exhaustive within the effort. none_cheaper: it is known that none costs less.
 struct Found { enum class Answer { yes, no, gave_up } answer = Answer::gave_up; Patterns plan; };
-Found find_plan(const CutProblem& problem, const Relaxed& relaxed, std::int64_t cost, Effort& effort);
+Found find_plan(const CutProblem& problem, const Relaxed& relaxed, const ReachableCosts& reachable, std::int64_t cost, bool none_cheaper,
+                Effort& effort);
 
 // The whole bars of the relaxation, what they do not hold fitted behind them.
 Patterns floored_plan(const CutProblem& problem, const Relaxed& relaxed);

@@ -1,12 +1,11 @@
 // Branch and bound over bars. The longest item left lies in some bar: every bar kind and every fill with that item is tried
 // that no exchange of items makes fuller, cheapest first by the relaxation's prices. What a fill costs more than its items
-// are worth comes out of a budget; a state that once failed with as much budget is not
-// tried again.
+// are worth comes out of a budget, and so does what no bars can cost together; a state that once failed with as much to
+// spend is not tried again. A fill that a cheaper kind of bar holds too is left to that kind.
 //
 // Exchanges (they never cost more, because only a smaller length comes into another bar's place): one item of the fill, or
 // two of them, for one longer item that is left and still fits.
 #include <algorithm>
-#include <map>
 
 #include "nest/cut_patterns.h"
 
@@ -19,10 +18,49 @@ constexpr std::size_t kMostFills = 4'000;  // of one bar; more are not looked at
 // What is left, packed: of each size and of each limited kind as many bits as it needs.
 __extension__ typedef unsigned __int128 State;
 
+// States that failed, and with how much to spend. Looked up only, never gone through.
+class Failed {
+ public:
+  Failed() : slots_(1024) {}
+  bool with(State state, std::int64_t cost) const {
+    const Slot& slot = slots_[place_of(state)];
+    return slot.cost >= cost;
+  }
+  void add(State state, std::int64_t cost) {
+    if (held_ >= kMostRemembered) return;
+    if (held_ * 2 >= slots_.size()) grow();
+    put(state, cost);
+  }
+
+ private:
+  struct Slot { State state = 0; std::int64_t cost = -1; };  // cost -1: nothing here
+  std::size_t place_of(State state) const {
+    std::uint64_t h = static_cast<std::uint64_t>(state) * 0x9e3779b97f4a7c15U ^ static_cast<std::uint64_t>(state >> 64) * 0xc2b2ae3d27d4eb4fU;
+    h = (h ^ (h >> 29)) * 0xbf58476d1ce4e5b9U;
+    std::size_t at = (h ^ (h >> 32)) & (slots_.size() - 1);
+    while (slots_[at].cost >= 0 && slots_[at].state != state) at = (at + 1) & (slots_.size() - 1);
+    return at;
+  }
+  void put(State state, std::int64_t cost) {
+    Slot& slot = slots_[place_of(state)];
+    if (slot.cost < 0) ++held_;
+    slot = {state, std::max(slot.cost, cost)};
+  }
+  void grow() {
+    std::vector<Slot> old(slots_.size() * 2);
+    old.swap(slots_);
+    held_ = 0;
+    for (const Slot& slot : old)
+      if (slot.cost >= 0) put(slot.state, slot.cost);
+  }
+  std::vector<Slot> slots_;
+  std::size_t held_ = 0;
+};
+
 class Search {
  public:
-  Search(const CutProblem& problem, const Relaxed& relaxed, Effort& effort)
-      : p_(problem), r_(relaxed), effort_(effort), left_(problem.wanted), now_(problem.size.size(), 0) {
+  Search(const CutProblem& problem, const Relaxed& relaxed, const ReachableCosts& reachable, bool exactly, Effort& effort)
+      : p_(problem), r_(relaxed), reachable_(reachable), exactly_(exactly), effort_(effort), left_(problem.wanted), now_(problem.size.size(), 0) {
     int bits = 0;
     const auto place = [&](std::int64_t most) {
       place_.push_back(bits);
@@ -37,9 +75,14 @@ class Search {
       place(std::max<std::int64_t>(0, kind.number));
     }
     remembers_ = bits <= 128;
+    for (std::size_t i = 0; i < left_.size(); ++i) own_ratio_.push_back(((r_.price[i] << kRatioBits) + p_.size[i] - 1) / p_.size[i]);
     ratio_.assign(left_.size() + 1, 0);
-    for (std::size_t i = left_.size(); i-- > 0;)
-      ratio_[i] = std::max(ratio_[i + 1], ((r_.price[i] << kRatioBits) + p_.size[i] - 1) / p_.size[i]);
+    for (const CutKind& kind : p_.kinds) {
+      std::int64_t roomy = kind.room;
+      for (const CutKind& other : p_.kinds)
+        if (!other.single && other.number < 0 && other.cost < kind.cost) roomy = std::min(roomy, kind.room - other.room);
+      most_left_.push_back(roomy);
+    }
   }
 
   Found find(std::int64_t cost) {
@@ -59,14 +102,14 @@ class Search {
     return (static_cast<Int128>(p_.kinds[kind].cost) << r_.bits) + r_.rent[kind] - worth;
   }
 
-  void fill(std::size_t kind, std::size_t size, std::int64_t room, std::int64_t worth, Int128 least_worth, std::vector<Fill>& fills) {
+  void fill(std::size_t kind, std::size_t size, std::int64_t room, std::int64_t worth, Int128 least_worth, Int128 lost, std::vector<Fill>& fills) {
     if (fills.size() >= kMostFills) {
       spoilt_ = true;
       return;
     }
     while (size < left_.size() && (left_[size] == now_[size] || p_.size[size] > room)) ++size;
     if (size == left_.size()) {
-      if (worth >= least_worth && !can_be_fuller(room)) fills.push_back({{static_cast<int>(kind), now_}, loss_of(kind, worth), room});
+      if (worth >= least_worth && room < most_left_[kind] && !can_be_fuller(room)) fills.push_back({{static_cast<int>(kind), now_}, loss_of(kind, worth) + lost, room});
       return;
     }
     if (worth + ((static_cast<Int128>(room) * ratio_[size]) >> kRatioBits) + 1 < least_worth) return;
@@ -78,7 +121,7 @@ class Search {
       worth += r_.price[size];
     }
     for (;; --now_[size]) {
-      fill(kind, size + 1, room, worth, least_worth, fills);
+      fill(kind, size + 1, room, worth, least_worth, lost, fills);
       if (now_[size] == before) return;
       room += p_.size[size];
       worth -= r_.price[size];
@@ -110,15 +153,20 @@ class Search {
 
   std::vector<Fill> fills_with(std::size_t longest, std::int64_t cost, Int128 slack) {
     std::vector<Fill> fills;
+    for (std::size_t i = left_.size(); i-- > longest;) ratio_[i] = left_[i] > 0 ? std::max(ratio_[i + 1], own_ratio_[i]) : ratio_[i + 1];
     for (std::size_t kind = 0; kind < p_.kinds.size(); ++kind) {
       const CutKind& k = p_.kinds[kind];
       if (number_[kind] == 0 || k.cost > cost || (!k.single && k.room < p_.size[longest])) continue;
+      // What cannot be spent behind this bar is lost; nothing may be, when no plan costs less.
+      const std::int64_t over = cost - k.cost - reachable_.up_to(cost - k.cost);
+      if (over > 0 && exactly_) continue;
+      const Int128 lost = static_cast<Int128>(over) << r_.bits;
       now_[longest] = 1;
       if (k.single) {
-        const Int128 loss = loss_of(kind, r_.price[longest]);
+        const Int128 loss = loss_of(kind, r_.price[longest]) + lost;
         if (loss <= slack) fills.push_back({{static_cast<int>(kind), now_}, loss, 0});
       } else {
-        fill(kind, longest, k.room - p_.size[longest], r_.price[longest], loss_of(kind, 0) - slack, fills);
+        fill(kind, longest, k.room - p_.size[longest], r_.price[longest], loss_of(kind, 0) + lost - slack, lost, fills);
       }
       now_[longest] = 0;
     }
@@ -141,42 +189,41 @@ class Search {
     if (slack < 0 || effort_.spent()) return false;
     effort_.done += 2;
     const State here = remembers_ ? state() : 0;
-    if (remembers_) {
-      const auto at = failed_.find(here);
-      if (at != failed_.end() && at->second >= cost) return false;
-    }
+    if (remembers_ && failed_.with(here, cost)) return false;
     for (const Fill& f : fills_with(longest, cost, slack)) {
       const auto kind = static_cast<std::size_t>(f.pattern.kind);
       for (std::size_t i = 0; i < left_.size(); ++i) left_[i] -= f.pattern.count[i];
       if (number_[kind] > 0) --number_[kind];
       plan_.push_back(f.pattern);
-      if (go(cost - p_.kinds[kind].cost, slack - f.loss)) return true;
+      if (go(reachable_.up_to(cost - p_.kinds[kind].cost), slack - f.loss)) return true;
       plan_.pop_back();
       if (p_.kinds[kind].number >= 0) ++number_[kind];
       for (std::size_t i = 0; i < left_.size(); ++i) left_[i] += f.pattern.count[i];
       if (effort_.spent()) return false;
     }
-    if (remembers_ && failed_.size() < kMostRemembered) {
-      auto& remembered = failed_[here];
-      remembered = std::max(remembered, cost);
-    }
+    if (remembers_) failed_.add(here, cost);
     return false;
   }
 
   const CutProblem& p_;
   const Relaxed& r_;
+  const ReachableCosts& reachable_;
+  bool exactly_;
   Effort& effort_;
-  std::vector<std::int64_t> left_, number_, now_, held_, ratio_;
+  std::vector<std::int64_t> left_, number_, now_, held_;
+  std::vector<std::int64_t> own_ratio_, ratio_;  // price by length; the most of what is left from a size on
+  std::vector<std::int64_t> most_left_;          // of each kind: with so much left a cheaper kind holds the same
   std::vector<int> place_;
   Patterns plan_;
-  std::map<State, std::int64_t> failed_;
+  Failed failed_;
   bool spoilt_ = false, remembers_ = false;
 };
 
 }  // namespace
 
-Found find_plan(const CutProblem& problem, const Relaxed& relaxed, std::int64_t cost, Effort& effort) {
-  return Search(problem, relaxed, effort).find(cost);
+Found find_plan(const CutProblem& problem, const Relaxed& relaxed, const ReachableCosts& reachable, std::int64_t cost, bool none_cheaper,
+                Effort& effort) {
+  return Search(problem, relaxed, reachable, none_cheaper, effort).find(cost);
 }
 
 }  // namespace gownsheaf::nest

@@ -106,36 +106,6 @@ CutPlan told(const CutRequest& request, const Posed& posed, const Patterns& patt
   return plan;
 }
 
-// Costs that bars of these kinds can add up to.
-class ReachableCosts {
- public:
-  ReachableCosts(const CutProblem& p, std::int64_t least, std::int64_t most) : sums_{0} {
-    for (const CutKind& kind : p.kinds) {
-      if (kind.cost == 0) continue;
-      std::vector<std::int64_t> next;
-      for (const std::int64_t sum : sums_)
-        for (std::int64_t n = 0, all = sum; all <= most && (kind.number < 0 || n <= kind.number); ++n, all += kind.cost) next.push_back(all);
-      std::sort(next.begin(), next.end());
-      next.erase(std::unique(next.begin(), next.end()), next.end());
-      sums_ = std::move(next);
-      if (sums_.size() > kMostSums) {
-        sums_.clear();
-        return;
-      }
-    }
-    sums_.erase(sums_.begin(), std::lower_bound(sums_.begin(), sums_.end(), least));
-  }
-  // The least that is not below this.
-  std::int64_t from(std::int64_t cost) const {
-    const auto at = std::lower_bound(sums_.begin(), sums_.end(), cost);
-    return at == sums_.end() ? cost : *at;
-  }
-
- private:
-  static constexpr std::size_t kMostSums = 50'000;  // more are not listed: then every cost counts as reachable
-  std::vector<std::int64_t> sums_;
-};
-
 // Numbers of bars of each kind that cost exactly this; false when there are more than kMostNumbers ways, or a kind that
 // costs nothing.
 constexpr std::size_t kMostNumbers = 12;
@@ -197,14 +167,15 @@ CutPlan cut_from_stock(const CutRequest& request) {
     try_plan([&](Effort& part) { return filled_plan(p, relaxed, bound, part); }, short_of_it);
     try_plan([&](Effort& part) { return rounded_plan(p, relaxed, part); }, short_of_it);
     bool gap = false;  // some cost between bound and best was given up on
-    const ReachableCosts reachable(p, bound, cost_of(p, best));
+    const ReachableCosts reachable(p, cost_of(p, best));
     bound = reachable.from(bound);
     for (std::int64_t cost = bound; cost < cost_of(p, best) && !effort.spent(); cost = reachable.from(cost + 1)) {
       // A cost that is hard to settle must not take all the effort from the next.
-      Effort part{0, (effort.limit - effort.done) / 2};
+      const bool last = reachable.from(cost + 1) >= cost_of(p, best);
+      Effort part{0, last ? effort.limit - effort.done : (effort.limit - effort.done) / 2};
       Found found;
       if (numbers_exclude(p, relaxed, cost, part)) found.answer = Found::Answer::no;
-      else found = find_plan(p, relaxed, cost, part);
+      else found = find_plan(p, relaxed, reachable, cost, !gap, part);
       effort.done += part.done;
       if (found.answer == Found::Answer::yes) best = std::move(found.plan);
       else if (found.answer == Found::Answer::no && !gap) bound = reachable.from(cost + 1);

@@ -5,7 +5,8 @@
 // Method: first fit and best fit decreasing for a first plan; the linear relaxation over cutting patterns (Gilmore and
 // Gomory 1961) for the bound, raised to the next sum that bars can come to; rounding it again and again for a better plan;
 // then for each such sum branch and bound over the bars, one bar at a time, filled so that no exchange would fill it better
-// (bin completion), pruned by the relaxation's prices and by what has failed before.
+// (bin completion), pruned by the relaxation's prices, by the costs that bars can come to, and by what has
+// failed before.
 #pragma once
 #include <cstdint>
 #include <optional>
@@ -25,7 +26,7 @@ struct CutRequest {
   std::vector<Length> items;           // each above nothing
   std::vector<BarKind> bars;
   Length kerf;                         // lost at each cut; none is lost behind the last item of a bar
-  std::int64_t work = 8'000'000;       // steps
+  std::int64_t work = 10'000'000;      // steps
 };
 
 struct CutBar {

@@ -84,6 +84,12 @@ Lay lay_outlines(const Request& request, const std::function<double(std::int64_t
 // Work for lay_outlines that takes about 1, 10 and 60 seconds on two cores.
 inline constexpr std::int64_t kQuickWork = 10'000'000, kUsualWork = 100'000'000, kPatientWork = 600'000'000;
 
+// The door for both: rectangles where every part is one in quarter turns, outlines where one is not. Rectangles are never
+// laid worse than by skylines alone.
+// work: in steps of the one and of the other, instead of request.work.
+struct LayEffort { std::int64_t rectangles = 20'000, outlines = kUsualWork; };
+Lay lay_parts(const Request& request, const LayEffort& effort = {}, const std::function<double(std::int64_t)>& spent = {});
+
 // Largest empty axis-parallel rectangles of a strip of this width and length, biggest area first, each at least
 // least x least, not overlapping one another.
 std::vector<Box> left_over(Length width, Length length, const std::vector<Box>& taken, Length least, int at_most);

@@ -159,6 +159,38 @@ Length bound_of(const Request& r) {
   return std::max({area.over(width, Rounding::up), longest, stacked - r.gap, Length()});
 }
 
+// On shelves across the strip, longest first, each part on the first shelf with room, as the first pose has it. Nothing where
+// a request asks for more than one open strip without bad places and parts that may lie anywhere.
+std::optional<Result> on_shelves(const Request& r) {
+  if (r.strips.size() != 1 || r.strips[0].length || !r.strips[0].obstacles.empty()) return std::nullopt;
+  struct Shelf { Length x, y; };
+  struct One { Choice way; int part, copy; };
+  std::vector<One> all;
+  for (std::size_t p = 0; p < r.parts.size(); ++p) {
+    const Part& part = r.parts[p];
+    const Choice way = choices_of(part)[0];
+    if (part.fixed_y || part.lattice || way.across > r.strips[0].width) return std::nullopt;
+    for (int c = 0; c < part.copies; ++c) all.push_back({way, static_cast<int>(p), c});
+  }
+  std::stable_sort(all.begin(), all.end(), [](const One& a, const One& b) {
+    return a.way.along != b.way.along ? a.way.along > b.way.along : a.way.across > b.way.across;
+  });
+  Result result;
+  result.used.assign(1, Length());
+  std::vector<Shelf> shelves;
+  for (const One& one : all) {
+    auto shelf = std::find_if(shelves.begin(), shelves.end(), [&](const Shelf& s) { return s.y + one.way.across <= r.strips[0].width; });
+    if (shelf == shelves.end()) {
+      shelves.push_back({shelves.empty() ? Length() : result.used[0] + r.gap, Length()});
+      shelf = shelves.end() - 1;
+      result.used[0] = shelf->x + one.way.along;
+    }
+    result.placed.push_back({one.part, one.copy, 0, one.way.pose, {shelf->x, shelf->y}});
+    shelf->y += one.way.across + r.gap;
+  }
+  return result;
+}
+
 std::vector<std::vector<Item>> first_orders(const Request& r) {
   std::vector<Item> items;
   std::vector<Box> box;
@@ -258,6 +290,7 @@ Lay lay_rectangles(const Request& request) {
     if (better(current, best)) best = current;
   }
 
+  if (std::optional<Result> shelves = on_shelves(request); shelves && better(*shelves, best)) best = std::move(*shelves);
   lay.proven = at_bound();
   lay.placed = std::move(best.placed);
   std::sort(lay.placed.begin(), lay.placed.end(), [](const Placed& a, const Placed& b) {

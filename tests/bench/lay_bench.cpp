@@ -3,6 +3,8 @@
 //   build/lay-bench INSTANCE.json [--seconds S | --work N | --effort quick|usual|patient] [--seed N] [--threads T] [--out LAYOUT.json]
 // --seconds is processor time, S for each of two cores: 2 S of the whole process, however many threads share it, so that
 // a figure does not depend on what else the machine does.
+#include <sys/resource.h>
+
 #include <chrono>
 #include <cmath>
 #include <cstdio>
@@ -100,7 +102,7 @@ int main(int count, char** words) {
   const double processor = processor_seconds();
   std::function<double(std::int64_t)> spent;
   if (options.seconds > 0) spent = [&](std::int64_t) { return (processor_seconds() - processor) / (2 * options.seconds); };
-  const nest::Lay lay = nest::lay_outlines(request, spent);
+  const nest::Lay lay = nest::lay_parts(request, {options.work, options.work}, spent);
   const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count();
   if (!lay.unsupported.empty() || !lay.left_out.empty()) {
     std::cerr << "not laid: " << (lay.unsupported.empty() ? "parts left out" : lay.unsupported) << '\n';
@@ -134,7 +136,10 @@ int main(int count, char** words) {
   }
   if (!options.out.empty()) std::ofstream(options.out) << json{{"placements", placements}}.dump() << '\n';
   const double used = static_cast<double>(lay.used[0].in_ticks()) / scale;
-  std::printf("density %.3f  length %.6g  bound %.6g  steps %lld  seconds %.2f  processor %.2f\n", 100 * area / (width * used), used,
-              static_cast<double>(lay.bound.in_ticks()) / scale, static_cast<long long>(lay.work), seconds, processor_seconds() - processor);
+  rusage usage{};
+  getrusage(RUSAGE_SELF, &usage);
+  std::printf("density %.3f  length %.6g  bound %.6g  steps %lld  seconds %.2f  processor %.2f  memory %ld MiB\n", 100 * area / (width * used), used,
+              static_cast<double>(lay.bound.in_ticks()) / scale, static_cast<long long>(lay.work), seconds, processor_seconds() - processor,
+              usage.ru_maxrss / 1024);
   return 0;
 }

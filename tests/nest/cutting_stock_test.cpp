@@ -231,7 +231,7 @@ TEST_CASE("two plain sums over all plans agree", "[cutting][law]") {
 
 // Lists as a maker has them and harder: 2 to 60 bones, in twos to sixes, 1/16 in or 1 mm apart, of 1 to 3 sold lengths, in
 // inches, in millimetres or mixed (no common measure), with and without kerf.
-TEST_CASE("of 1000 lists of up to 60 bones 98 in a hundred are proven", "[cutting][law]") {
+TEST_CASE("of 1000 lists of up to 60 bones 99 in a hundred are proven", "[cutting][law]") {
 #ifdef GOWNSHEAF_SANITIZED
   constexpr int kLists = 40;
 #else
@@ -267,7 +267,7 @@ TEST_CASE("of 1000 lists of up to 60 bones 98 in a hundred are proven", "[cuttin
     if (!plan.proven) REQUIRE(plan.bound < plan.taken);
   }
   INFO(proven << " of " << kLists << " proven");
-  CHECK(proven * 1000 >= 980 * kLists);  // 988 in 2026
+  CHECK(proven * 1000 >= 990 * kLists);  // 991 in 2026
 #ifndef GOWNSHEAF_SANITIZED
   INFO(slow << " took more than a second");
   CHECK(slow * 100 <= kLists);

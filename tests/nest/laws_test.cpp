@@ -207,3 +207,60 @@ TEST_CASE("law: left-over rectangles are empty, inside, and apart", "[nest][laws
     }
   }
 }
+
+namespace {
+
+// First fit on shelves, longest first, as everybody writes it: by hand the length of a lay on one open strip.
+Length on_shelves(const Request& request) {
+  struct Shelf { Length along, room; };
+  std::vector<Box> boxes;
+  for (const Part& part : request.parts) boxes.insert(boxes.end(), static_cast<std::size_t>(part.copies), bounds(part.outline));
+  std::sort(boxes.begin(), boxes.end(), [](const Box& a, const Box& b) { return a.width != b.width ? a.width > b.width : a.height > b.height; });
+  std::vector<Shelf> shelves;
+  const Length width = request.strips[0].width + request.gap;
+  for (const Box& box : boxes) {
+    const Length takes = box.height + request.gap;
+    const auto shelf = std::find_if(shelves.begin(), shelves.end(), [&](const Shelf& s) { return s.room >= takes; });
+    if (shelf == shelves.end()) shelves.push_back({box.width, width - takes});
+    else shelf->room -= takes;
+  }
+  Length all;
+  for (const Shelf& s : shelves) all += s.along + request.gap;
+  return all - request.gap;
+}
+
+}  // namespace
+
+TEST_CASE("law: through the one door rectangles are never laid longer than on shelves", "[nest][laws]") {
+  Dice dice{std::mt19937(1891)};
+  const Part triangle = [] {
+    Part part;
+    part.outline = {{Length(), Length()}, {Length::inches(4), Length()}, {Length(), Length::inches(3)}};
+    return part;
+  }();
+  int shorter = 0;
+  for (int round = 0; round < kRounds / 5; ++round) {
+    CAPTURE(round);
+    Request request;
+    if (dice.one_in(3)) request.gap = any_length(dice, 16);
+    request.strips.push_back({Length::inches(30 + dice.up_to(30)), std::nullopt, {}, 1});
+    for (int p = 1 + dice.up_to(9); p > 0; --p) {
+      Part part;
+      part.outline = rectangle(any_length(dice, 640), any_length(dice, 480));
+      part.copies = 1 + dice.up_to(2);
+      request.parts.push_back(part);
+    }
+    const Lay lay = lay_parts(request, {2000, 2000});
+    keeps_the_laws(request, lay);
+    const Length shelves = on_shelves(request);
+    REQUIRE(lay.used[0] <= shelves);
+    shorter += lay.used[0] < shelves;
+    if (round % 100 != 0) continue;
+    request.parts.push_back(triangle);  // one that is no rectangle: the other engine, the same door
+    const Lay mixed = lay_parts(request, {2000, 2000});
+    REQUIRE(mixed.unsupported.empty());
+    REQUIRE(mixed.left_out.empty());
+    REQUIRE(mixed.used[0] <= shelves + request.gap + Length::inches(4));
+  }
+  CHECK(shorter * 2 > kRounds / 5);
+}
