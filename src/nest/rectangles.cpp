@@ -169,7 +169,7 @@ std::optional<Result> on_shelves(const Request& r) {
   for (std::size_t p = 0; p < r.parts.size(); ++p) {
     const Part& part = r.parts[p];
     const Choice way = choices_of(part)[0];
-    if (part.fixed_y || part.lattice || way.across > r.strips[0].width) return std::nullopt;
+    if (part.fixed_y || part.lattice || part.lattice_across || !part.clear_of_first_edge.is_zero() || way.across > r.strips[0].width) return std::nullopt;
     for (int c = 0; c < part.copies; ++c) all.push_back({way, static_cast<int>(p), c});
   }
   std::stable_sort(all.begin(), all.end(), [](const One& a, const One& b) {

@@ -8,10 +8,10 @@ using namespace gownsheaf;
 
 namespace {
 
-struct Cut { Project project; Worked worked; };
+struct MadeCuts { Project project; Worked worked; };
 
-Cut cut(const std::string& rest) {
-  Cut c;
+MadeCuts cut(const std::string& rest) {
+  MadeCuts c;
   Diagnostics diag;
   const Entry source = read_yaml("gownsheaf: 1\ntitle: Quay bodice\nshow lengths in: inches\n" + rest, "quay.yaml", diag);
   c.project = check_project(source, support::the_library(), diag);
@@ -36,12 +36,12 @@ edges: { centre front: { of: [front of bodice front] } }
 
 const std::string kClosing = "closures: [{ closure: front closing, edge: centre front, fasten: hooks and eyes, meets: edge to edge, sides: [bodice front], ";
 
-Length needed(const Cut& c, const std::string& cloth) {
+Length needed(const MadeCuts& c, const std::string& cloth) {
   const auto l = c.worked.figures.length("cloths/" + cloth + "/needed");
   REQUIRE(l.has_value());
   return *l;
 }
-Length figure(const Cut& c, const std::string& key) {
+Length figure(const MadeCuts& c, const std::string& key) {
   INFO(key);
   const auto l = c.worked.figures.length(key);
   REQUIRE(l.has_value());
@@ -51,7 +51,7 @@ Length figure(const Cut& c, const std::string& key) {
 }  // namespace
 
 TEST_CASE("strips: a guard 1 in wide is cut 2 in and two seams wide, as long as the closing and two seams", "[strips]") {
-  const Cut c = cut(kBodice + kClosing + "guard: { width: 1 in, from: wool } }]\n");
+  const MadeCuts c = cut(kBodice + kClosing + "guard: { width: 1 in, from: wool } }]\n");
   const std::string guard = "pieces/front closing guard/wool/";
   CHECK(figure(c, guard + "cut width") == Length::sixty_fourths(3 * 64 + 16));    // 2 + 2 x 5/8
   CHECK(figure(c, guard + "cut length") == Length::sixty_fourths(14 * 64 + 16));  // 13 + 2 x 5/8
@@ -66,7 +66,7 @@ TEST_CASE("strips: a guard without a cloth is of the outside's; without a width 
 }
 
 TEST_CASE("strips: what backs a closing is cut once for each side, and bought", "[strips]") {
-  const Cut c = cut(kBodice + kClosing + "backed with: coutil, backing width: 1 1/2 in }]\n");
+  const MadeCuts c = cut(kBodice + kClosing + "backed with: coutil, backing width: 1 1/2 in }]\n");
   CHECK(c.worked.figures.count("pieces/front closing backing/coutil/copies") == 2);
   CHECK(figure(c, "pieces/front closing backing/coutil/cut width") == Length::sixty_fourths(96));
   CHECK(needed(c, "coutil") == Length::inches(15));  // 14 1/4 in, up to the shop's inch
@@ -77,7 +77,7 @@ TEST_CASE("strips: no backing where a side is cut from that cloth already, no se
   const std::string own = "  - { piece: Front closing guard, part of: facing, from: [wool], cut width: 4 in, cut length: 15 in }\n";
   std::string with_own = kBodice;
   with_own.insert(with_own.find("\nedges:") + 1, own);
-  const Cut c = cut(with_own + kClosing + "guard: { width: 1 in, from: wool } }]\n");
+  const MadeCuts c = cut(with_own + kClosing + "guard: { width: 1 in, from: wool } }]\n");
   CHECK(c.project.pieces.size() == 2);
   CHECK(figure(c, "pieces/Front closing guard/wool/cut width") == Length::inches(4));
 }
@@ -93,7 +93,7 @@ pieces:
 pleats: [{ run: all round, of: [skirt breadth], kind: knife, finished: 28 in, count: 20 }]
 skirt: { kind: straight breadths, hem: { depth: 4 in, faced with: sateen, stiffened with: sateen } }
 )";
-  const Cut c = cut(skirt);
+  const MadeCuts c = cut(skirt);
   // 3 x 58 - 6 x 1/2 = 171 in round; widths of 39 in between seam lines: 171 / 39 = 4.4, five.
   CHECK(c.worked.figures.count("pieces/hem facing/sateen/copies") == 5);
   CHECK(figure(c, "pieces/hem facing/sateen/cut length") == Length::inches(5));      // 4 + 2 x 1/2
@@ -106,13 +106,13 @@ TEST_CASE("strips: a placket's strip is cut of the cloth it stands in, unless th
   // The New Dressmaker (1921), pp. 100 to 102: a slit of 10 in, one strip 20 x 3 3/4 in, or an underlap 11 x 1 1/2 in finished,
   // here two cloths thick: 3 + 2 x 5/8 by 11 + 2 x 5/8 in. Faced: two facings of that size, one cloth each (common practice).
   const std::string slit = kBodice + "seams: { side: { length: 12 in, kind: side } }\nplackets: [{ placket: left, seam: side, length: 10 in, finish: ";
-  const Cut lap = cut(slit + "continuous lap }]\n");
+  const MadeCuts lap = cut(slit + "continuous lap }]\n");
   CHECK(figure(lap, "pieces/left placket strip/wool/cut width") == Length::sixty_fourths(240));
   CHECK(figure(lap, "pieces/left placket strip/wool/cut length") == Length::inches(20));
-  const Cut under = cut(slit + "separate underlap }]\n");
+  const MadeCuts under = cut(slit + "separate underlap }]\n");
   CHECK(figure(under, "pieces/left placket underlap/wool/cut width") == Length::sixty_fourths(4 * 64 + 16));
   CHECK(figure(under, "pieces/left placket underlap/wool/cut length") == Length::sixty_fourths(12 * 64 + 16));
-  const Cut faced = cut(slit + "faced }]\n");
+  const MadeCuts faced = cut(slit + "faced }]\n");
   CHECK(figure(faced, "pieces/left placket facing/wool/cut width") == Length::sixty_fourths(2 * 64 + 48));
   CHECK(faced.worked.figures.count("pieces/left placket facing/wool/copies") == 2);
   std::string own = slit + "faced }]\n";
