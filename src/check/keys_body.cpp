@@ -69,8 +69,8 @@ void add_body_keys(std::vector<KeySpec>& keys) {
       KeyRow("measures/taken", block).secret().means("When and over what the measures were taken."),
       KeyRow("measures/taken/day", day).secret().means("The day."),
       KeyRow("measures/taken/over", list).each(text).means("The layers worn, such as chemise and corset."),
-      KeyRow("measures/taken/measured by", text).secret().means("Who measured."),
-      KeyRow("measures/taken/corset gap", length).limits("0 in", "12 in").secret()
+      KeyRow("measures/taken/measured by", text).secret().since(kLater).means("Who measured."),
+      KeyRow("measures/taken/corset gap", length).limits("0 in", "12 in").secret().since(kLater)
           .means("How far the corset's edges stand apart, laced."),
   };
   keys.insert(keys.end(), taken.begin(), taken.end());

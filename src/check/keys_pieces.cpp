@@ -95,7 +95,7 @@ void add_seam_keys(std::vector<KeySpec>& keys) {
       KeyRow("edges/*/shape", word).words("straight|curved|ring").is("straight", 'c').means("Its shape."),
       KeyRow("edges/*/finish", word).words("turned|faced|bound|piped|hemmed").guess("~ piped or bound if named there")
           .means("How it is finished."),
-      KeyRow("edges/*/ease to draw", length).limits("0 in", "").means("How much is drawn in along it."),
+      KeyRow("edges/*/ease to draw", length).limits("0 in", "").since(kLater).means("How much is drawn in along it."),
       KeyRow("rounds", map).each(block, "round").means("Girths joined of pieces, each under its own name."),
       KeyRow("rounds/*/of", list).each(name).of("pieces").must().means("The pieces that make it."),
       KeyRow("rounds/*/runs", list).each(name).of("pleats").means("Its pleat runs in order from centre front."),

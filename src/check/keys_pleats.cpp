@@ -100,7 +100,7 @@ void add_skirt_keys(std::vector<KeySpec>& keys) {
       KeyRow("drapery/*/kind", word).words("bertha|overskirt|sash|fichu|apron").means("What it is."),
       KeyRow("drapery/*/held", word).words("fixed|tacked|detachable").must().means("How it is held."),
       KeyRow("drapery/*/of", list).each(name).of("pieces").means("Its pieces."),
-      KeyRow("drapery/*/cut on", word).words("straight|bias").means("Its grain."),
+      KeyRow("drapery/*/cut on", word).words("straight|bias").since(kLater).means("Its grain."),
       KeyRow("drapery/*/foundation", name).of("cloths").words("none").means("Cloth beneath it."),
   };
   keys.insert(keys.end(), rows.begin(), rows.end());

@@ -73,7 +73,7 @@ void add_print_keys(std::vector<KeySpec>& keys) {
       KeyRow("print/paper", word).words("letter|a4").guess("~ a4 with centimetres, else letter").means("Size of the paper."),
       KeyRow("print/sheets", word).words("pin-up|binder|group").is("binder", 'c').means("Which set of sheets."),
       KeyRow("print/holes", word).words("none|two|three").guess("~ three with letter, two with a4").means("Room for holes."),
-      KeyRow("print/read from", length).limits("10 cm", "5 m").is("60 cm pin-up, 40 cm else", 'c')
+      KeyRow("print/read from", length).limits("10 cm", "5 m").since(kLater).is("60 cm pin-up, 40 cm else", 'c')
           .means("Distance it is read from; type sizes follow."),
       KeyRow("print/smallest angle", angle).is("20 arcmin", 'a').since(kLater).means("Smallest height of letters, as an angle."),
       KeyRow("print/eyesight", text).since(kLater).means("The reader's eyesight: `20/70`."),

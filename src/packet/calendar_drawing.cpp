@@ -12,7 +12,7 @@ namespace gownsheaf {
 namespace {
 
 constexpr double kWeekWide = 44, kCellWide = 63;  // points; 44 + 7 x 63 = 485
-constexpr int kWeeksADrawing = 12, kFewWords = 2;
+constexpr int kWeeksADrawing = 12, kWeeksInLargeType = 6, kFewWords = 2;
 constexpr const char* kDayNames[] = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
 
 struct DayWords { std::vector<std::string> words; bool heavy = false; };
@@ -39,7 +39,7 @@ std::map<Day, DayWords> words_of_days(const Plans& plans) {
 
 class WeekChart {
  public:
-  WeekChart(const Plans& plans, const Typesetter& typesetter) : plans_(plans), size_(typesetter.scale().smallest), words_(words_of_days(plans)) {
+  WeekChart(const Plans& plans, const Typesetter& typesetter) : plans_(plans), typesetter_(typesetter), size_(typesetter.scale().smallest), words_(words_of_days(plans)) {
     row_ = size_ * 3 + 14;
     for (const CalendarDayPlan& d : plans.days->days) longest_ = std::max({longest_, d.minutes, minutes_of_day(d)});
   }
@@ -51,8 +51,9 @@ class WeekChart {
     Day last = days.back().day;
     if (plans_.days->worn_on) last = std::max(last, *plans_.days->worn_on);
     const Day first{days.front().day.serial - calendar(days.front().day).weekday};
-    for (Day from = first; from <= last; from.serial += 7 * kWeeksADrawing) {
-      const int weeks = std::min<int>(kWeeksADrawing, (last.serial - from.serial) / 7 + 1);
+    const int most = size_ > 10 ? kWeeksInLargeType : kWeeksADrawing;  // parts that fit under a heading
+    for (Day from = first; from <= last; from.serial += 7 * most) {
+      const int weeks = std::min<int>(most, (last.serial - from.serial) / 7 + 1);
       all.push_back(one(from, weeks));
     }
     return all;
@@ -110,24 +111,13 @@ class WeekChart {
       out.items.push_back(put(words_in(Face::condensed_bold, words), {pt(x + 4 + size_ * 1.2), pt(base)}, size_));
     }
     if (plan == nullptr || plan->does.empty()) return;
-    Text steps;
-    std::size_t shown = 0;
     bool chain = false;
     for (const auto& stint : plan->does) chain = chain || on_chain(stint.step);
     std::vector<int> numbers;
     for (const auto& stint : plan->does)
       if (numbers.empty() || numbers.back() != stint.step) numbers.push_back(stint.step);
-    for (const int n : numbers) {
-      if (shown == 3 && numbers.size() > 4) {
-        steps = steps + condensed(" and " + whole_number(static_cast<std::int64_t>(numbers.size() - shown)));
-        break;
-      }
-      const std::string number = (shown > 0 ? " " : "") + whole_number(n);
-      steps = steps + (on_chain(n) ? bold(number) : condensed(number));
-      ++shown;
-    }
     base += size_ + 2;
-    out.items.push_back(put(steps, {pt(x + 3), pt(base)}, size_));
+    out.items.push_back(put(steps_that_fit(numbers), {pt(x + 3), pt(base)}, size_));
     const double wide = longest_ > 0 ? (kCellWide - 6) * static_cast<double>(minutes_of_day(*plan)) / static_cast<double>(longest_) : 0;
     FillMark bar;
     const Box bar_box{pt(x + 3), pt(top + row_ - 9), pt(wide), pt(5)};
@@ -138,10 +128,23 @@ class WeekChart {
     if (chain) out.items.push_back(line({pt(x + 3), pt(top + row_ - 2.5)}, {pt(x + 3 + wide), pt(top + row_ - 2.5)}, 2.0));
   }
 
+  // As many as the cell is wide for; how many more there are.
+  Text steps_that_fit(const std::vector<int>& numbers) const {
+    for (std::size_t shown = numbers.size();; --shown) {
+      Text steps;
+      for (std::size_t i = 0; i < shown; ++i) {
+        const std::string number = (i > 0 ? " " : "") + whole_number(numbers[i]);
+        steps = steps + (on_chain(numbers[i]) ? bold(number) : condensed(number));
+      }
+      if (shown < numbers.size()) steps = steps + condensed(" and " + whole_number(static_cast<std::int64_t>(numbers.size() - shown)));
+      if (shown <= 1 || typesetter_.width(steps, size_) <= pt(kCellWide - 5)) return steps;
+    }
+  }
   bool inside(Day day) const { return plans_.days->from && day >= *plans_.days->from && (!plans_.days->worn_on || day < *plans_.days->worn_on); }
   bool on_chain(int step) const { return plans_.work[static_cast<std::size_t>(step - 1)].on_longest_chain; }
 
   const Plans& plans_;
+  const Typesetter& typesetter_;
   double size_, row_ = 0;
   std::int64_t longest_ = 0;
   std::map<Day, DayWords> words_;

@@ -121,7 +121,8 @@ Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_step
   int later = 0;
   for (const PlannedStep& s : input.plans.work) {
     if (s.done) continue;
-    if (next_steps && static_cast<int>(shown.size()) >= *next_steps) ++later;
+    // What comes next ends with a fitting: what it shows may change the rest.
+    if (next_steps && (later > 0 || static_cast<int>(shown.size()) >= *next_steps || (!shown.empty() && !shown.back()->gate.empty()))) ++later;
     else shown.push_back(&s);
   }
   for (const PlannedStep* s : shown) sheet.blocks.push_back(block(step_block(*s, text)));
