@@ -48,7 +48,9 @@ void fill_levels(const Filling& file, const Item& item, Closure& closure) {
 
 // Written sides, or the pieces that the edge is made of.
 void fill_sides(const Filling& file, const Item& item, const Project& project, Closure& closure) {
-  closure.sides = names_in(file, item, "sides", "pieces");
+  for (const std::string& side : names_in(file, item, "sides", "pieces"))  // one piece for both sides may be named twice
+    if (std::none_of(closure.sides.begin(), closure.sides.end(), [&](const std::string& s) { return same_name(s, side); }))
+      closure.sides.push_back(side);
   if (!closure.sides.empty() || item.has("sides")) return;
   const EdgeLine* edge = project.edge(closure.edge);
   if (edge == nullptr) return;
