@@ -188,6 +188,11 @@ class Planner {
       plan_.days.push_back(std::move(one));
     }
     plan_.unfinished.milliseconds += early.left * kMinute;
+    // A plan that fits shows itself that its days are early enough: the one from the end keeps the order also where a step
+    // that has to wait for its day would let others go before it.
+    if (plan_.last && plan_.unfinished.milliseconds == 0)
+      for (PlannedStep& s : plans_.work)
+        if (s.first_day && s.latest) s.latest = std::max(*s.latest, *s.first_day);
   }
 
   void say(Severity severity, const char* code, const SourceSpan& at, const std::string& item, std::string sentence, std::string hint) {
