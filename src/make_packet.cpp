@@ -224,9 +224,9 @@ FileResult<std::string> read_drawing(const Order& order, const std::string& rela
   return read_below(folder, relative, kLargestDrawing, order.confined_below.empty() ? Links::inside : Links::refused);
 }
 
-std::optional<Shared> load_shared(const std::string& template_folder, const std::string& font_root, Diagnostics& diag,
+std::optional<LoadedOnce> load_shared(const std::string& template_folder, const std::string& font_root, Diagnostics& diag,
                                   std::vector<SourceText>& sources, std::string& fault) {
-  Shared shared;
+  LoadedOnce shared;
   shared.templates = templates_or_fault(template_folder, diag, sources, fault);
   if (!shared.templates) return std::nullopt;
   FontFault no_fonts;

@@ -15,13 +15,13 @@
 namespace gownsheaf {
 
 // What many packets share: read once, then only looked at. Fonts keep what they looked up, so: one thread at a time.
-struct Shared {
+struct LoadedOnce {
   std::shared_ptr<const Templates> templates;
   std::unique_ptr<FontSet> fonts;
   std::string template_marks, font_marks;  // of the bytes of all those files
 };
 // Faults of templates go to diag, with their lines in `sources`; `fault` is set for fonts, or where no template can be used.
-std::optional<Shared> load_shared(const std::string& template_folder, const std::string& font_root, Diagnostics& diag,
+std::optional<LoadedOnce> load_shared(const std::string& template_folder, const std::string& font_root, Diagnostics& diag,
                                   std::vector<SourceText>& sources, std::string& fault);
 
 struct Order {
@@ -30,7 +30,7 @@ struct Order {
   // or to its drawings. For files of strangers.
   std::string confined_below;
   bool trust_paths = false;             // drawings may lie anywhere, behind links and `..` too
-  const Shared* shared = nullptr;       // then template_folder and font_root are not read again
+  const LoadedOnce* shared = nullptr;       // then template_folder and font_root are not read again
   std::string template_folder;
   std::string font_root;
   std::optional<std::string> paper, sheets, size;  // options win over the project

@@ -7,7 +7,7 @@ namespace gownsheaf {
 namespace {
 
 int run_prune(const Settings& settings, const Workroom& room) {
-  const Found found = find_projects(room.search());
+  const FoundProjects found = find_projects(room.search());
   const bool remove = settings.prune == "remove";
   if (!found.faults.empty()) {  // a folder that cannot be read may hold the projects
     for (const std::string& fault : found.faults) say_fault(settings, fault);

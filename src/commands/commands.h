@@ -22,6 +22,9 @@ struct Settings {
   int jobs = 0, time_limit = 120, memory_limit = 512;
   bool trust_paths = false, keep_going = true, no_lays = false;
   std::string shard, prune, lays;
+  int settle = 400, scan_every = 0;
+  bool once = false;
+  std::string health;
 };
 
 int run_packet(const Settings& settings);
@@ -30,6 +33,7 @@ int run_figures(const Settings& settings);
 int run_schema(const Settings& settings);
 int run_start(const Settings& settings);
 int run_batch_command(const Settings& settings);
+int run_watch_command(const Settings& settings);
 int run_outlines(const Settings& settings);  // project: the drawing; output: the sheet, or ""
 
 // Parses the command line and runs the command. Catches everything: a fault of ours is exit 4 with a sentence.

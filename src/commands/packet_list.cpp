@@ -25,20 +25,20 @@ std::string packet_name(const std::string& stem) {
   return file == "project" && file != stem ? folder_of(stem) : stem;
 }
 
-std::string open_of(const Result& r) {
+std::string open_of(const PacketResult& r) {
   std::string text;
   if (r.record && r.record->about.holds > 0) text = counted(r.record->about.holds, "hold");
   if (r.record && r.record->about.warnings > 0) text += (text.empty() ? "" : ", ") + counted(r.record->about.warnings, "warning");
-  if (r.state == State::failed) text = r.record ? "failed; the packet is an older one" : "failed; no packet";
+  if (r.state == PacketState::failed) text = r.record ? "failed; the packet is an older one" : "failed; no packet";
   return text;
 }
 
 }  // namespace
 
-Sheet packet_list_sheet(const std::vector<Result>& results, const FontSet& fonts) {
+Sheet packet_list_sheet(const std::vector<PacketResult>& results, const FontSet& fonts) {
   const auto shown = [&](const std::string& text) { return words(in_letters_held(fonts, text)); };
   int failed = 0;
-  for (const Result& r : results) failed += r.state == State::failed ? 1 : 0;
+  for (const PacketResult& r : results) failed += r.state == PacketState::failed ? 1 : 0;
   Sheet sheet;
   sheet.id = sheet.anchor = "packets";
   sheet.title = "Packets";
@@ -46,7 +46,7 @@ Sheet packet_list_sheet(const std::vector<Result>& results, const FontSet& fonts
   Table table;
   table.columns = {{words("Packet"), Column::Kind::words, 116}, {words("Title"), Column::Kind::words, 0}, {words("For"), Column::Kind::words, 42},
                    {words("Cloth to buy"), Column::Kind::words, 132}, {words("Open"), Column::Kind::words, 72}};
-  for (const Result& r : results) {
+  for (const PacketResult& r : results) {
     const PacketFacts about = r.record ? r.record->about : PacketFacts{};
     table.rows.push_back({Row::Kind::plain, {{shown(packet_name(r.project.stem))}, {shown(about.title)}, {shown(about.wearer)}, {shown(cloths_of(about))}, {words(open_of(r))}}});
   }
@@ -54,7 +54,7 @@ Sheet packet_list_sheet(const std::vector<Result>& results, const FontSet& fonts
   return sheet;
 }
 
-std::variant<std::string, FileFault> packet_list_pdf(const std::vector<Result>& results, const FontSet& fonts, bool a4) {
+std::variant<std::string, FileFault> packet_list_pdf(const std::vector<PacketResult>& results, const FontSet& fonts, bool a4) {
   const Typesetter typesetter(fonts, binder_scale());
   const PageShape shape = a4 ? page_shape(PaperName::a4, HoleCount::two) : page_shape(PaperName::letter, HoleCount::three);
   PaperDocument document = lay_out({packet_list_sheet(results, fonts)}, shape, {"Packets", "All projects"}, typesetter);

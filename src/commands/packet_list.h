@@ -7,7 +7,7 @@
 
 namespace gownsheaf {
 
-std::variant<std::string, FileFault> packet_list_pdf(const std::vector<Result>& results, const FontSet& fonts, bool a4);
-Sheet packet_list_sheet(const std::vector<Result>& results, const FontSet& fonts);
+std::variant<std::string, FileFault> packet_list_pdf(const std::vector<PacketResult>& results, const FontSet& fonts, bool a4);
+Sheet packet_list_sheet(const std::vector<PacketResult>& results, const FontSet& fonts);
 
 }  // namespace gownsheaf

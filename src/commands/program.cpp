@@ -113,6 +113,19 @@ int run_parsed(int argc, const char* const* argv) {
   batch->add_option("--prune", settings.prune, "Packets whose project is gone: list them, or remove them")->check(CLI::IsMember({"list", "remove"}));
   batch->footer("Example: gownsheaf batch projects --out packets --jobs 2");
 
+  CLI::App* watch = app.add_subcommand("watch", "The service: make packets as projects arrive in a folder or change, until it is told to stop");
+  add_common(watch, settings, log, "FOLDER", "The folder of projects");
+  add_packet_options(watch, settings, false);
+  add_effort(watch, settings);
+  add_service_options(watch, settings);
+  watch->add_option("--settle", settings.settle, "Milliseconds a file must be quiet before it is read")->check(CLI::Range(2, 600'000))->capture_default_str();
+  watch->add_option("--scan-every", settings.scan_every, "Seconds between looks at everything, where files come from another machine; 0: never")
+      ->check(CLI::Range(0, 86'400))
+      ->capture_default_str();
+  watch->add_option("--health", settings.health, "A file that is written when its state changes and every 10 seconds");
+  watch->add_flag("--once", settings.once, "Look at everything once, then end");
+  watch->footer("Example: gownsheaf watch projects --out packets --health /run/gownsheaf.json");
+
   try {
     app.parse(argc, argv);
   } catch (const CLI::Success& done) {  // --help, --version
@@ -127,6 +140,7 @@ int run_parsed(int argc, const char* const* argv) {
   if (check->parsed()) return run_check(settings);
   if (figures->parsed()) return run_figures(settings);
   if (start->parsed()) return run_start(settings);
+  if (watch->parsed()) return run_watch_command(settings);
   if (batch->parsed()) return run_batch_command(settings);
   if (outlines->parsed()) return run_outlines(settings);
   return run_schema(settings);

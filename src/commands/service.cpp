@@ -70,19 +70,21 @@ std::unique_ptr<Workroom> open_workroom(const Settings& settings, const ServiceO
 }
 
 ListMaker list_maker(const Settings& settings) {
-  return [a4 = settings.paper == "a4"](const Workroom& room, const std::vector<Result>& results) {
+  return [a4 = settings.paper == "a4"](const Workroom& room, const std::vector<PacketResult>& results) {
     return packet_list_pdf(results, *room.shared().fonts, a4);
   };
 }
 
-Teller::Teller(const Settings& settings) : settings_(settings), terminal_(!settings.quiet && settings.log == LogForm::plain && ::isatty(2) == 1) {}
+Teller::Teller(const Settings& settings, bool news)
+    : settings_(settings), news_(news), terminal_(!news && !settings.quiet && settings.log == LogForm::plain && ::isatty(2) == 1) {}
 
 void Teller::clear_line() {
   if (line_shown_) std::fputs("\r\033[K", stderr);
   line_shown_ = false;
 }
 
-void Teller::result(const Result& r) {
+void Teller::result(const PacketResult& r) {
+  if (news_ && r.state == PacketState::current && !settings_.verbose) return;
   clear_line();
   if (!r.messages.empty()) {
     std::fwrite(r.messages.data(), 1, r.messages.size(), stderr);
@@ -90,9 +92,9 @@ void Teller::result(const Result& r) {
   }
   if (settings_.log == LogForm::json) {
     std::string line = "{\"project\": " + json_text(r.project.path) + ", \"state\": \"" + std::string(word_for(r.state)) + "\"";
-    line += r.state == State::failed ? ", \"problem\": " + json_text(r.problem) : ", \"packet\": " + json_text(r.project.stem + ".pdf");
+    line += r.state == PacketState::failed ? ", \"problem\": " + json_text(r.problem) : ", \"packet\": " + json_text(r.project.stem + ".pdf");
     std::printf("%s}\n", line.c_str());
-  } else if (r.state == State::failed) {
+  } else if (r.state == PacketState::failed) {
     std::printf("failed   %s: %s\n", shown::safe(r.project.path).c_str(), shown::safe(r.problem).c_str());
   } else if (!settings_.quiet) {
     std::printf("%-8s %s\n", std::string(word_for(r.state)).c_str(), shown::safe(r.project.stem + ".pdf").c_str());
@@ -111,7 +113,7 @@ void Teller::say(const std::string& sentence) {
   say_fault(settings_, sentence);
 }
 
-void Teller::summary(const Counts& counts) {
+void Teller::summary(const PacketCounts& counts) {
   clear_line();
   const std::size_t all = counts.made + counts.current + counts.failed;
   if (settings_.log == LogForm::json)

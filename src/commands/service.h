@@ -14,20 +14,21 @@ std::unique_ptr<Workroom> open_workroom(const Settings& settings, const ServiceO
 ListMaker list_maker(const Settings& settings);
 
 // Results on standard output, messages on standard error; on a terminal a line of how far it is.
-class Teller : public Listener {
+class Teller : public ResultListener {
  public:
-  explicit Teller(const Settings& settings);
+  // news: what is current is told with -v alone, and how far it is not at all.
+  explicit Teller(const Settings& settings, bool news = false);
   ~Teller() override { clear_line(); }
-  void result(const Result& result) override;
+  void result(const PacketResult& result) override;
   void progress(std::size_t done, std::size_t of) override;
   void say(const std::string& sentence) override;
-  void summary(const Counts& counts);
+  void summary(const PacketCounts& counts);
 
  private:
   void clear_line();
 
   const Settings& settings_;
-  bool terminal_ = false, line_shown_ = false;
+  bool news_ = false, terminal_ = false, line_shown_ = false;
 };
 
 }  // namespace gownsheaf

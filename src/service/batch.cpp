@@ -12,10 +12,10 @@ namespace {
 // Results come as workers end; they are told in the order of the projects.
 class InOrder {
  public:
-  InOrder(std::size_t n, const Workroom& room, Listener& listener) : results_(n), there_(n, false), room_(room), listener_(listener) {}
-  void take(std::size_t i, Result result) {
+  InOrder(std::size_t n, const Workroom& room, ResultListener& listener) : results_(n), there_(n, false), room_(room), listener_(listener) {}
+  void take(std::size_t i, PacketResult result) {
     if (const auto fault = room_.tell_beside(result)) listener_.say(fault->sentence);
-    ++(result.state == State::made ? counts_.made : result.state == State::current ? counts_.current : counts_.failed);
+    ++(result.state == PacketState::made ? counts_.made : result.state == PacketState::current ? counts_.current : counts_.failed);
     results_[i] = std::move(result);
     there_[i] = true;
     ++done_;
@@ -23,31 +23,32 @@ class InOrder {
     listener_.progress(done_, results_.size());
   }
   // Those that were reached, where the pass was stopped.
-  std::vector<Result> all() {
+  std::vector<PacketResult> all() {
     for (; told_ < results_.size(); ++told_)
       if (there_[told_]) listener_.result(results_[told_]);
-    std::vector<Result> reached;
+    std::vector<PacketResult> reached;
     for (std::size_t i = 0; i < results_.size(); ++i)
       if (there_[i]) reached.push_back(std::move(results_[i]));
     return reached;
   }
-  const Counts& counts() const { return counts_; }
+  const PacketCounts& counts() const { return counts_; }
 
  private:
-  std::vector<Result> results_;
+  std::vector<PacketResult> results_;
   std::vector<bool> there_;
   std::size_t told_ = 0, done_ = 0;
-  Counts counts_;
+  PacketCounts counts_;
   const Workroom& room_;
-  Listener& listener_;
+  ResultListener& listener_;
 };
 
 std::string share_words(const ServiceOrder& order) {
   return order.shards == 0 ? "" : "." + std::to_string(order.shard) + "-of-" + std::to_string(order.shards);
 }
 
-// In a worker, as packets are: the list is made of strangers' words too.
-std::string write_list(const Workroom& room, const std::vector<Result>& results, const ListMaker& list) {
+}  // namespace
+
+std::string write_list(const Workroom& room, const std::vector<PacketResult>& results, const ListMaker& list) {
   std::vector<FileToWrite> files{{room.out().file("batch" + share_words(room.order()) + ".json"), batch_json(results)}};
   std::string fault;
   if (list) {
@@ -60,11 +61,9 @@ std::string write_list(const Workroom& room, const std::vector<Result>& results,
   return fault;
 }
 
-}  // namespace
-
-BatchOutcome run_batch(const Workroom& room, const ListMaker& list, Listener& listener) {
+BatchOutcome run_batch(const Workroom& room, const ListMaker& list, ResultListener& listener) {
   StopSignals signals;
-  Found found = find_projects(room.search());
+  FoundProjects found = find_projects(room.search());
   for (const std::string& fault : found.faults) listener.say(fault);
   std::vector<FoundProject>& projects = found.projects;
   std::erase_if(projects, [&](const FoundProject& p) { return !room.in_this_share(p); });
@@ -76,13 +75,13 @@ BatchOutcome run_batch(const Workroom& room, const ListMaker& list, Listener& li
 
   BatchOutcome outcome;
   InOrder results(projects.size(), room, listener);
-  Pool pool(room.order().jobs, room.order().ceilings);
+  WorkerPool pool(room.order().jobs, room.order().ceilings);
   const auto stop_now = [&] { return signals.asked() > 0 || (!room.order().keep_going && results.counts().failed > 0); };
   const auto wait = [&](int milliseconds) {
     std::vector<pollfd> waited{{signals.fd(), POLLIN, 0}};
     pool.add_to(waited);
     ::poll(waited.data(), static_cast<nfds_t>(waited.size()), milliseconds);
-    for (const Answer& answer : pool.collect()) results.take(answer.job, room.result_of(projects[answer.job], answer));
+    for (const WorkerAnswer& answer : pool.collect()) results.take(answer.job, room.result_of(projects[answer.job], answer));
     if (signals.asked() > 1) pool.stop_all();  // asked twice: not even the running packets are waited for
   };
   std::size_t next = 0;
@@ -99,29 +98,29 @@ BatchOutcome run_batch(const Workroom& room, const ListMaker& list, Listener& li
   while (!pool.idle()) wait(-1);
   outcome.stopped = next < projects.size() || signals.asked() > 1;
   outcome.counts = results.counts();
-  const std::vector<Result> reached = results.all();
+  const std::vector<PacketResult> reached = results.all();
   if (outcome.stopped) return outcome;  // the list of a pass that was not finished would be wrong
 
-  Pool one(1, room.order().ceilings);
+  WorkerPool one(1, room.order().ceilings);
   one.start(0, [&] { return write_list(room, reached, list); });
   while (!one.idle()) {
     std::vector<pollfd> waited;
     one.add_to(waited);
     ::poll(waited.data(), static_cast<nfds_t>(waited.size()), -1);
-    for (const Answer& answer : one.collect()) outcome.unwritten = answer.whole ? answer.bytes : answer.fault;
+    for (const WorkerAnswer& answer : one.collect()) outcome.unwritten = answer.whole ? answer.bytes : answer.fault;
   }
   return outcome;
 }
 
-std::string batch_json(const std::vector<Result>& results) {
-  Counts counts;
+std::string batch_json(const std::vector<PacketResult>& results) {
+  PacketCounts counts;
   std::string text = "{\n  \"format\": \"gownsheaf batch 1\",\n  \"projects\": [";
   bool first = true;
-  for (const Result& r : results) {
-    ++(r.state == State::made ? counts.made : r.state == State::current ? counts.current : counts.failed);
+  for (const PacketResult& r : results) {
+    ++(r.state == PacketState::made ? counts.made : r.state == PacketState::current ? counts.current : counts.failed);
     text += std::string(first ? "" : ",") + "\n    {\"project\": " + json_text(r.project.path) + ", \"state\": \"" + std::string(word_for(r.state)) + "\"";
     first = false;
-    if (r.state == State::failed) text += ", \"problem\": " + json_text(r.problem);
+    if (r.state == PacketState::failed) text += ", \"problem\": " + json_text(r.problem);
     if (r.record) {
       const PacketFacts& about = r.record->about;
       text += ", \"packet\": " + json_text(r.project.stem + ".pdf");
@@ -138,7 +137,7 @@ std::string batch_json(const std::vector<Result>& results) {
          ",\n  \"failed\": " + std::to_string(counts.failed) + "\n}\n";
 }
 
-Pruned prune(const Workroom& room, const Found& found, bool remove) {
+Pruned prune(const Workroom& room, const FoundProjects& found, bool remove) {
   Pruned pruned;
   std::vector<std::string> stems;
   for (const FoundProject& p : found.projects) stems.push_back(p.stem);

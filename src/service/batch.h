@@ -10,32 +10,35 @@
 namespace gownsheaf {
 
 // Told what happens, in the order of the projects' paths.
-class Listener {
+class ResultListener {
  public:
-  virtual ~Listener() = default;
-  virtual void result(const Result& result) = 0;
+  virtual ~ResultListener() = default;
+  virtual void result(const PacketResult& result) = 0;
   virtual void progress(std::size_t done, std::size_t of) = 0;  // as it goes, in no order
   virtual void say(const std::string& sentence) = 0;            // what the maker should know besides
 };
 
-struct Counts { std::size_t made = 0, current = 0, failed = 0; };
+struct PacketCounts { std::size_t made = 0, current = 0, failed = 0; };
 
 struct BatchOutcome {
-  Counts counts;
+  PacketCounts counts;
   bool stopped = false;         // a signal came, or the first failure where that ends it
   std::string unwritten;        // the list could not be written: why
 };
 
 // The list of packets as a PDF; runs in a worker. A fault is a sentence.
-using ListMaker = std::function<std::variant<std::string, FileFault>(const Workroom& room, const std::vector<Result>& results)>;
+using ListMaker = std::function<std::variant<std::string, FileFault>(const Workroom& room, const std::vector<PacketResult>& results)>;
 
-BatchOutcome run_batch(const Workroom& room, const ListMaker& list, Listener& listener);
+BatchOutcome run_batch(const Workroom& room, const ListMaker& list, ResultListener& listener);
+
+// index.pdf and batch.json, written by a worker: the list is made of strangers' words too. What hindered it, or "".
+std::string write_list(const Workroom& room, const std::vector<PacketResult>& results, const ListMaker& list);
 
 // batch.json: the same results for programs.
-std::string batch_json(const std::vector<Result>& results);
+std::string batch_json(const std::vector<PacketResult>& results);
 
 // Outputs whose project is gone: listed, and removed where `remove` says so and their bytes are still those that were made.
 struct Pruned { std::vector<std::string> files, kept, faults; };
-Pruned prune(const Workroom& room, const Found& found, bool remove);
+Pruned prune(const Workroom& room, const FoundProjects& found, bool remove);
 
 }  // namespace gownsheaf

@@ -6,7 +6,7 @@
 
 namespace gownsheaf {
 
-void add_line(std::string& text, const Fields& fields) {
+void add_line(std::string& text, const FieldLine& fields) {
   for (std::size_t i = 0; i < fields.size(); ++i) {
     if (i > 0) text += '\t';
     for (const char c : fields[i]) {
@@ -19,9 +19,9 @@ void add_line(std::string& text, const Fields& fields) {
   text += '\n';
 }
 
-std::optional<std::vector<Fields>> lines_of_fields(std::string_view text) {
-  std::vector<Fields> lines;
-  Fields line;
+std::optional<std::vector<FieldLine>> lines_of_fields(std::string_view text) {
+  std::vector<FieldLine> lines;
+  FieldLine line;
   std::string field;
   for (std::size_t i = 0; i < text.size(); ++i) {
     const char c = text[i];

@@ -8,10 +8,10 @@
 
 namespace gownsheaf {
 
-using Fields = std::vector<std::string>;
-void add_line(std::string& text, const Fields& fields);
+using FieldLine = std::vector<std::string>;
+void add_line(std::string& text, const FieldLine& fields);
 // Nothing where a line is not ended or an escape is none of the three.
-std::optional<std::vector<Fields>> lines_of_fields(std::string_view text);
+std::optional<std::vector<FieldLine>> lines_of_fields(std::string_view text);
 std::optional<int> whole_count(const std::string& field);  // 0 to 2,000,000,000
 
 // Text as a JSON string, quotes included. What is not UTF-8 becomes U+FFFD.

@@ -23,7 +23,7 @@ bool begins_with_key(std::string_view line) {
 
 class Walk {
  public:
-  Walk(const Search& search, Found& found, bool deeper) : search_(search), found_(found), deeper_(deeper) {}
+  Walk(const ProjectSearch& search, FoundProjects& found, bool deeper) : search_(search), found_(found), deeper_(deeper) {}
 
   void folder(const std::string& below, int depth) {
     const std::string path = path_of(below);
@@ -32,6 +32,7 @@ class Walk {
       if (real && *real == search_.not_into) return;
       if (real && search_.follow_links && !been_.insert(*real).second) return;  // links lead in a ring
     }
+    if (search_.entering) search_.entering(below);
     // The folder that was named may itself be a link; those in it may not.
     const auto entries = list_entries(path, below.empty() || search_.follow_links ? Links::inside : Links::refused);
     if (!entries.ok()) {
@@ -74,15 +75,15 @@ class Walk {
                                kind == Kind::link ? "It is a link; links are not followed without `--trust-paths`." : "It is not an ordinary file."});
   }
 
-  const Search& search_;
-  Found& found_;
+  const ProjectSearch& search_;
+  FoundProjects& found_;
   bool deeper_;
   std::size_t seen_ = 0;
   std::set<std::string> been_;
 };
 
 // Two projects may not make one packet, nor one take the name of the list.
-void refuse_clashes(Found& found) {
+void refuse_clashes(FoundProjects& found) {
   std::sort(found.projects.begin(), found.projects.end(), [](const FoundProject& a, const FoundProject& b) { return a.path < b.path; });
   std::map<std::string, std::string> by_stem;
   for (FoundProject& project : found.projects) {
@@ -111,15 +112,16 @@ bool is_project(std::string_view name, std::string_view bytes) {
 
 std::string output_stem(const std::string& path) { return path.substr(0, path.rfind('.')); }
 
-Found find_projects(const Search& search) {
-  Found found;
-  Walk(search, found, true).folder("", 0);
+FoundProjects find_projects(const ProjectSearch& search, const std::string& below) {
+  FoundProjects found;
+  const auto depth = below.empty() ? 0 : 1 + std::count(below.begin(), below.end(), '/');
+  Walk(search, found, true).folder(below, static_cast<int>(depth));
   refuse_clashes(found);
   return found;
 }
 
-Found find_in_folder(const Search& search, const std::string& below) {
-  Found found;
+FoundProjects find_in_folder(const ProjectSearch& search, const std::string& below) {
+  FoundProjects found;
   Walk(search, found, false).folder(below, 0);
   refuse_clashes(found);
   return found;

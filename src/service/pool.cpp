@@ -39,6 +39,7 @@ void take_limits(const Ceilings& ceilings) {
   limit(RLIMIT_CORE, 0);
   limit(RLIMIT_NOFILE, 64);
   limit(RLIMIT_FSIZE, static_cast<rlim_t>(512) << 20);
+  for (const int fatal : {SIGSEGV, SIGBUS, SIGFPE, SIGILL, SIGABRT}) ::signal(fatal, SIG_DFL);
   ::signal(SIGXFSZ, SIG_IGN);  // then a write says that the file is too large
   ::signal(SIGPIPE, SIG_IGN);
   ::prctl(PR_SET_NO_NEW_PRIVS, 1, 0, 0, 0);
@@ -77,7 +78,7 @@ std::string seconds_in_words(int n) { return std::to_string(n) + (n == 1 ? " sec
 
 }  // namespace
 
-void Pool::start(std::size_t job, const std::function<std::string()>& work) {
+void WorkerPool::start(std::size_t job, const std::function<std::string()>& work) {
   must_be_alone();
   int ends[2];
   if (::pipe2(ends, O_CLOEXEC) != 0) throw std::runtime_error("no pipe could be had for a worker");
@@ -95,14 +96,14 @@ void Pool::start(std::size_t job, const std::function<std::string()>& work) {
   running_.push_back({job, pid, ends[0], clock, {}, false, false});
 }
 
-void Pool::add_to(std::vector<pollfd>& waited) const {
+void WorkerPool::add_to(std::vector<pollfd>& waited) const {
   for (const Worker& worker : running_) {
     waited.push_back({worker.pipe, POLLIN, 0});
     waited.push_back({worker.clock, POLLIN, 0});
   }
 }
 
-bool Pool::read_some(Worker& worker) {
+bool WorkerPool::read_some(Worker& worker) {
   char buffer[65536];
   for (;;) {
     const ssize_t got = ::read(worker.pipe, buffer, sizeof buffer);
@@ -118,13 +119,13 @@ bool Pool::read_some(Worker& worker) {
   }
 }
 
-Answer Pool::end(Worker& worker) {
+WorkerAnswer WorkerPool::end(Worker& worker) {
   int status = 0;
   while (::waitpid(worker.pid, &status, 0) < 0 && errno == EINTR) {
   }
   ::close(worker.pipe);
   ::close(worker.clock);
-  Answer answer;
+  WorkerAnswer answer;
   answer.job = worker.job;
   const char last = worker.bytes.empty() || worker.too_much ? '\0' : worker.bytes.back();
   if (WIFEXITED(status) && WEXITSTATUS(status) == 0 && last == kWhole) {
@@ -146,8 +147,8 @@ Answer Pool::end(Worker& worker) {
   return answer;
 }
 
-std::vector<Answer> Pool::collect() {
-  std::vector<Answer> answers;
+std::vector<WorkerAnswer> WorkerPool::collect() {
+  std::vector<WorkerAnswer> answers;
   for (std::size_t i = 0; i < running_.size();) {
     Worker& worker = running_[i];
     std::uint64_t times = 0;
@@ -165,7 +166,7 @@ std::vector<Answer> Pool::collect() {
   return answers;
 }
 
-void Pool::stop_all() {
+void WorkerPool::stop_all() {
   for (Worker& worker : running_) ::kill(worker.pid, SIGKILL);
   for (Worker& worker : running_) end(worker);
   running_.clear();

@@ -15,19 +15,19 @@ struct Ceilings {
   int memory_mib = 512;     // address space
 };
 
-struct Answer {
+struct WorkerAnswer {
   std::size_t job = 0;
   bool whole = false;       // the worker said all it had to say
   std::string bytes;
   std::string fault;        // a sentence, where it is not whole
 };
 
-class Pool {
+class WorkerPool {
  public:
-  Pool(int workers, const Ceilings& ceilings) : workers_(workers), ceilings_(ceilings) {}
-  Pool(const Pool&) = delete;
-  Pool& operator=(const Pool&) = delete;
-  ~Pool() { stop_all(); }
+  WorkerPool(int workers, const Ceilings& ceilings) : workers_(workers), ceilings_(ceilings) {}
+  WorkerPool(const WorkerPool&) = delete;
+  WorkerPool& operator=(const WorkerPool&) = delete;
+  ~WorkerPool() { stop_all(); }
 
   bool has_room() const { return running_.size() < static_cast<std::size_t>(workers_); }
   bool idle() const { return running_.empty(); }
@@ -36,14 +36,14 @@ class Pool {
   // Adds what has to be waited for, two a worker, to the end.
   void add_to(std::vector<pollfd>& waited) const;
   // After poll(): answers of the workers that have ended. Never waits long.
-  std::vector<Answer> collect();
+  std::vector<WorkerAnswer> collect();
   // Ends all workers at once; their jobs get no answer.
   void stop_all();
 
  private:
   struct Worker { std::size_t job; int pid, pipe, clock; std::string bytes; bool late = false, too_much = false; };
   bool read_some(Worker& worker);  // false at the end
-  Answer end(Worker& worker);
+  WorkerAnswer end(Worker& worker);
 
   int workers_;
   Ceilings ceilings_;

@@ -27,7 +27,7 @@ void each_file(const std::string& folder, const std::string& below, int depth,
 
 }  // namespace
 
-std::string text_of(const Record& record) {
+std::string text_of(const PacketRecord& record) {
   std::string text;
   add_line(text, {kFirstLine, kFormat});
   add_line(text, {"project", record.project});
@@ -45,12 +45,12 @@ std::string text_of(const Record& record) {
   return text;
 }
 
-std::optional<Record> record_of(std::string_view text) {
+std::optional<PacketRecord> record_of(std::string_view text) {
   const auto lines = lines_of_fields(text);
-  if (!lines || lines->size() < 2 || lines->front() != Fields{kFirstLine, kFormat} || lines->back() != Fields{"end"}) return std::nullopt;
-  Record record;
+  if (!lines || lines->size() < 2 || lines->front() != FieldLine{kFirstLine, kFormat} || lines->back() != FieldLine{"end"}) return std::nullopt;
+  PacketRecord record;
   for (std::size_t i = 1; i + 1 < lines->size(); ++i) {
-    const Fields& line = (*lines)[i];
+    const FieldLine& line = (*lines)[i];
     const std::string& word = line[0];
     if (line.size() != (word == "file" || word == "cloth" ? 3u : 2u)) return std::nullopt;
     if (word == "project") record.project = line[1];
@@ -72,12 +72,12 @@ std::optional<Record> record_of(std::string_view text) {
   return record;
 }
 
-std::optional<Record> OutFolder::read_record(const std::string& stem) const {
+std::optional<PacketRecord> OutFolder::read_record(const std::string& stem) const {
   const auto text = read_below(records(), stem + ".made", kLargestRecord);
   return text.ok() ? record_of(*text.value) : std::nullopt;
 }
 
-bool OutFolder::holds(const std::string& stem, const Record& record) const {
+bool OutFolder::holds(const std::string& stem, const PacketRecord& record) const {
   const std::string folder = folder_of(file(stem));
   return !record.files.empty() && std::all_of(record.files.begin(), record.files.end(), [&](const MadeFile& made) {
     const auto bytes = read_below(folder, made.name, kLargestOutput);

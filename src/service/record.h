@@ -12,7 +12,7 @@ namespace gownsheaf {
 
 struct MadeFile { std::string name, hash; };  // beside the packet
 
-struct Record {
+struct PacketRecord {
   std::string project;                 // below the folder of projects
   std::string fingerprint;
   std::vector<std::string> drawings;   // in the order they were read
@@ -21,8 +21,8 @@ struct Record {
   PacketFacts about;
 };
 
-std::string text_of(const Record& record);
-std::optional<Record> record_of(std::string_view text);  // nothing where it is damaged
+std::string text_of(const PacketRecord& record);
+std::optional<PacketRecord> record_of(std::string_view text);  // nothing where it is damaged
 
 inline constexpr std::size_t kLargestRecord = 1u << 20, kLargestOutput = 512u << 20;
 
@@ -37,9 +37,9 @@ class OutFolder {
   std::string record(const std::string& stem) const { return records() + "/" + stem + ".made"; }
   std::string problems(const std::string& stem) const { return file(stem + ".problems.txt"); }
 
-  std::optional<Record> read_record(const std::string& stem) const;
+  std::optional<PacketRecord> read_record(const std::string& stem) const;
   // Every file of the record is there with its bytes.
-  bool holds(const std::string& stem, const Record& record) const;
+  bool holds(const std::string& stem, const PacketRecord& record) const;
   // The stems of all records, sorted.
   std::vector<std::string> recorded() const;
   // Temporary files that a killed run left. `of`: only those of these stems (another share of the work may be going on);

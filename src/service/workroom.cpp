@@ -26,16 +26,16 @@ std::string options_mark(const ServiceOrder& order) {
 
 std::string what_stopped(std::size_t errors) { return errors == 1 ? "1 error" : std::to_string(errors) + " errors"; }
 
-std::string answer_of(State state, const std::string& problem, const std::string& messages, const std::string& record) {
+std::string answer_of(PacketState state, const std::string& problem, const std::string& messages, const std::string& more) {
   std::string text;
-  add_line(text, {std::string(word_for(state)), problem, messages, record});
+  add_line(text, {std::string(word_for(state)), problem, messages, more});
   return text;
 }
 
 }  // namespace
 
-std::string_view word_for(State state) {
-  return state == State::made ? "made" : state == State::current ? "current" : "failed";
+std::string_view word_for(PacketState state) {
+  return state == PacketState::made ? "made" : state == PacketState::current ? "current" : "failed";
 }
 
 std::unique_ptr<Workroom> Workroom::open(const ServiceOrder& order, Diagnostics& diag, std::vector<SourceText>& sources, std::string& fault) {
@@ -103,8 +103,8 @@ Order Workroom::order_for(const FoundProject& project) const {
 
 std::string Workroom::fingerprint(const std::string& project_mark) const { return sha256(standing_mark_ + project_mark); }
 
-std::optional<Result> Workroom::without_making(const FoundProject& project) const {
-  Result result{project, State::failed, "", "", out_.read_record(project.stem)};
+std::optional<PacketResult> Workroom::without_making(const FoundProject& project) const {
+  PacketResult result{project, PacketState::failed, "", "", "", out_.read_record(project.stem)};
   if (!project.refused.empty()) {
     result.problem = project.refused;
     return result;
@@ -116,7 +116,7 @@ std::optional<Result> Workroom::without_making(const FoundProject& project) cons
   std::vector<std::optional<std::string>> drawings;
   for (const std::string& name : result.record->drawings) drawings.push_back(read_drawing(order, name).value);
   if (fingerprint(project_mark(*bytes.value, drawings)) != result.record->fingerprint || !out_.holds(project.stem, *result.record)) return std::nullopt;
-  result.state = State::current;
+  result.state = PacketState::current;
   return result;
 }
 
@@ -134,11 +134,14 @@ std::string Workroom::make(const FoundProject& project) const {
   const std::string told = order_.tell ? order_.tell(messages, made.sources, failed) : "";
   if (failed) {
     const std::string problem = !made.readable ? made.fault : errors > 0 ? "It has " + what_stopped(errors) + "." : made.unavailable;
-    return answer_of(State::failed, problem, told, "");
+    std::string plain;
+    for (const Diagnostic& d : messages)
+      if (d.severity == Severity::error) plain += render(d, made.sources);
+    return answer_of(PacketState::failed, problem, told, plain);
   }
 
   const std::string packet = out_.file(project.stem), name = file_name_of(project.stem);
-  Record record{project.path, fingerprint(made.project_mark), made.drawings, {}, made.pages, made.about};
+  PacketRecord record{project.path, fingerprint(made.project_mark), made.drawings, {}, made.pages, made.about};
   std::vector<FileToWrite> files;
   const auto add = [&](const std::string& ending, const std::string& bytes) {
     files.push_back({packet + ending, bytes});
@@ -147,45 +150,46 @@ std::string Workroom::make(const FoundProject& project) const {
   add(".figures.json", made.figures_json);
   if (!made.calendar.empty()) add(".work.ics", made.calendar);
   add(".pdf", made.pdf);
-  const std::optional<Record> before = out_.read_record(project.stem);
+  const std::optional<PacketRecord> before = out_.read_record(project.stem);
   // The record goes before the PDF: where the power is cut between them, the PDF is the old one and the record says that it is not.
   const std::string record_text = text_of(record);
   files.insert(files.end() - 1, {out_.record(project.stem), record_text});
   std::optional<FileFault> fault = make_folders(folder_of(packet));
   if (!fault) fault = make_folders(folder_of(out_.record(project.stem)));
   if (!fault) fault = write_whole(files);
-  if (fault) return answer_of(State::failed, fault->sentence, told, "");
+  if (fault) return answer_of(PacketState::failed, fault->sentence, told, "");
   // A companion that the new packet no longer has.
   if (before)
     for (const MadeFile& old : before->files)
       if (std::none_of(record.files.begin(), record.files.end(), [&](const MadeFile& now) { return now.name == old.name; }))
         if (const auto bytes = read_below(folder_of(packet), old.name, kLargestOutput); bytes.ok() && sha256(*bytes.value) == old.hash)
           remove_file(folder_of(packet) + "/" + old.name);
-  return answer_of(State::made, "", told, record_text);
+  return answer_of(PacketState::made, "", told, record_text);
 }
 
-Result Workroom::result_of(const FoundProject& project, const Answer& answer) const {
-  Result result{project, State::failed, "", "", std::nullopt};
+PacketResult Workroom::result_of(const FoundProject& project, const WorkerAnswer& answer) const {
+  PacketResult result{project, PacketState::failed, "", "", "", std::nullopt};
   const auto lines = lines_of_fields(answer.bytes);
   if (!answer.whole) {
     result.problem = answer.fault;
   } else if (!lines || lines->size() != 1 || lines->front().size() != 4) {
     result.problem = "The worker gave no answer that could be understood.";
   } else {
-    const Fields& said = lines->front();
-    result.state = said[0] == word_for(State::made) ? State::made : State::failed;
+    const FieldLine& said = lines->front();
+    result.state = said[0] == word_for(PacketState::made) ? PacketState::made : PacketState::failed;
     result.problem = said[1];
     result.messages = said[2];
-    if (result.state == State::made) result.record = record_of(said[3]);
+    if (result.state == PacketState::made) result.record = record_of(said[3]);
+    else result.errors = said[3];
   }
-  if (result.state == State::failed) result.record = out_.read_record(project.stem);
+  if (result.state == PacketState::failed) result.record = out_.read_record(project.stem);
   return result;
 }
 
-std::optional<FileFault> Workroom::tell_beside(const Result& result) const {
-  if (result.state != State::failed) return out_.clear_problems(result.project.stem);
+std::optional<FileFault> Workroom::tell_beside(const PacketResult& result) const {
+  if (result.state != PacketState::failed) return out_.clear_problems(result.project.stem);
   if (!order_.problem_files) return std::nullopt;
-  return out_.write_problems(result.project.stem, result.project.path + ": " + result.problem + "\n" + (result.messages.empty() ? "" : "\n" + result.messages));
+  return out_.write_problems(result.project.stem, result.project.path + ": " + result.problem + "\n" + (result.errors.empty() ? "" : "\n" + result.errors));
 }
 
 }  // namespace gownsheaf

@@ -27,15 +27,16 @@ struct ServiceOrder {
   std::function<std::string(const std::vector<Diagnostic>&, const std::vector<SourceText>&, bool failed)> tell;
 };
 
-enum class State { made, current, failed };
-std::string_view word_for(State state);
+enum class PacketState { made, current, failed };
+std::string_view word_for(PacketState state);
 
-struct Result {
+struct PacketResult {
   FoundProject project;
-  State state = State::failed;
+  PacketState state = PacketState::failed;
   std::string problem;          // of a failed one: a sentence
   std::string messages;         // as ServiceOrder::tell gave them; with line ends
-  std::optional<Record> record; // of the packet that is there, which may be an older one
+  std::string errors;           // of a failed one, plain, for its file of problems
+  std::optional<PacketRecord> record; // of the packet that is there, which may be an older one
 };
 
 class Workroom {
@@ -46,18 +47,18 @@ class Workroom {
 
   const ServiceOrder& order() const { return order_; }
   const OutFolder& out() const { return out_; }
-  const Shared& shared() const { return shared_; }
-  Search search() const { return {order_.in, real_out_, order_.trust_paths}; }
+  const LoadedOnce& shared() const { return shared_; }
+  ProjectSearch search() const { return {order_.in, real_out_, order_.trust_paths}; }
   int temporaries_cleared() const { return cleared_; }
   bool in_this_share(const FoundProject& project) const;
 
   // The result, when nothing is to be made: refused, or current.
-  std::optional<Result> without_making(const FoundProject& project) const;
+  std::optional<PacketResult> without_making(const FoundProject& project) const;
   // In a worker: makes and writes the packet; the answer is for result_of.
   std::string make(const FoundProject& project) const;
-  Result result_of(const FoundProject& project, const Answer& answer) const;
+  PacketResult result_of(const FoundProject& project, const WorkerAnswer& answer) const;
   // A failed project's file of problems is written, one that is no more so is removed. A sentence where that cannot be done.
-  std::optional<FileFault> tell_beside(const Result& result) const;
+  std::optional<FileFault> tell_beside(const PacketResult& result) const;
 
  private:
   Workroom(const ServiceOrder& order) : order_(order), out_(order.out) {}
@@ -67,7 +68,7 @@ class Workroom {
   ServiceOrder order_;
   OutFolder out_;
   std::string real_out_, standing_mark_;  // of all but the project: program, libraries, templates, fonts, options
-  Shared shared_;
+  LoadedOnce shared_;
   HeldLock lock_, share_lock_;
   int cleared_ = 0;
 };

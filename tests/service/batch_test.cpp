@@ -20,7 +20,7 @@ TEST_CASE("what tells a project from a note", "[service]") {
 }
 
 TEST_CASE("records are read back as they were written, and damaged ones not at all", "[service]") {
-  Record r{"a/b.yaml", "f00", {"x\ty.svg", "n\\1\n.svg"}, {{"b.figures.json", "11"}, {"b.pdf", "22"}}, 12, {"T\xC3\xA4tle", "E. R.", {{"wool", "5 1/4 yd"}}, 2, 1, false}};
+  PacketRecord r{"a/b.yaml", "f00", {"x\ty.svg", "n\\1\n.svg"}, {{"b.figures.json", "11"}, {"b.pdf", "22"}}, 12, {"T\xC3\xA4tle", "E. R.", {{"wool", "5 1/4 yd"}}, 2, 1, false}};
   const std::string text = text_of(r);
   const auto again = record_of(text);
   REQUIRE(again);
@@ -46,7 +46,7 @@ TEST_CASE("a batch makes what is new or changed, leaves what is current, and mir
 
   SECTION("a project changes") {
     house.put("one.yaml", skirt("Another"));
-    CHECK(house.batch().results.back().state == State::made);
+    CHECK(house.batch().results.back().state == PacketState::made);
     CHECK(house.get("one.pdf") != first);
     house.put("one.yaml", skirt("One"));
     house.batch();
@@ -64,7 +64,7 @@ TEST_CASE("a batch makes what is new or changed, leaves what is current, and mir
   SECTION("a project that breaks keeps its old packet") {
     house.put("one.yaml", skirt("One") + "title: again\n");
     const Heard heard = house.batch();
-    CHECK(heard.results.back().state == State::failed);
+    CHECK(heard.results.back().state == PacketState::failed);
     CHECK(heard.results.back().record.has_value());
     CHECK(house.get("one.pdf") == first);
   }
@@ -74,7 +74,7 @@ TEST_CASE("a batch makes what is new or changed, leaves what is current, and mir
     fs::remove(house.folder / "in/deep/er/project.yaml");
     house.folder.put("out/deep/er/project.figures.json", "edited");
     const auto room = house.room();
-    const Found found = find_projects(room->search());
+    const FoundProjects found = find_projects(room->search());
     CHECK(prune(*room, found, false).files == std::vector<std::string>{"deep/er/project.pdf", "one.figures.json", "one.pdf"});
     CHECK(house.has("one.pdf"));
     const Pruned pruned = prune(*room, found, true);
@@ -101,7 +101,7 @@ TEST_CASE("a drawing is part of what a packet is made of", "[service]") {
   house.put("d/pieces.svg", svg + "\n");
   CHECK(house.batch().told() == "made d/project.yaml");
   fs::remove(house.folder / "in/d/pieces.svg");
-  CHECK(house.batch().results[0].state == State::failed);
+  CHECK(house.batch().results[0].state == PacketState::failed);
 }
 
 TEST_CASE("every share of the work is made once, and shares stay the same", "[service]") {
@@ -111,7 +111,7 @@ TEST_CASE("every share of the work is made once, and shares stay the same", "[se
   house.order.shards = 3;
   for (int k = 1; k <= 3; ++k) {
     house.order.shard = k;
-    for (const Result& r : house.batch().results) taken.emplace(r.project.path, k);
+    for (const PacketResult& r : house.batch().results) taken.emplace(r.project.path, k);
     CHECK(house.has("batch." + std::to_string(k) + "-of-3.json"));
   }
   CHECK(taken.size() == 12);

@@ -22,16 +22,16 @@ inline std::string skirt(const std::string& title, const std::string& more = "")
          "print: { sheets: pin-up }\n" + more;
 }
 
-struct Heard : Listener {
-  std::vector<Result> results;
+struct Heard : ResultListener {
+  std::vector<PacketResult> results;
   std::vector<std::string> said;
-  void result(const Result& r) override { results.push_back(r); }
+  void result(const PacketResult& r) override { results.push_back(r); }
   void progress(std::size_t, std::size_t) override {}
   void say(const std::string& sentence) override { said.push_back(sentence); }
   // "made a.yaml|failed b.yaml: why"
   std::string told() const {
     std::string text;
-    for (const Result& r : results)
+    for (const PacketResult& r : results)
       text += (text.empty() ? "" : "|") + std::string(word_for(r.state)) + " " + r.project.path + (r.problem.empty() ? "" : ": " + r.problem);
     return text;
   }
