@@ -20,8 +20,8 @@ struct Settings {
   bool quiet = false, verbose = false;
   // batch and watch; `project` is the folder of projects, `output` that of packets
   int jobs = 0, time_limit = 120, memory_limit = 512;
-  bool trust_paths = false, keep_going = true, no_lays = false;
-  std::string shard, prune, lays;
+  bool trust_paths = false, keep_going = true, keep_lays = true;
+  std::string shard, prune;
   int settle = 400, scan_every = 0;
   bool once = false;
   std::string health;

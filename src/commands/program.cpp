@@ -49,6 +49,7 @@ void add_service_options(CLI::App* command, Settings& settings) {
       ->capture_default_str();
   command->add_option("--time-limit", settings.time_limit, "Seconds that one project may take")->check(CLI::Range(1, 86400))->capture_default_str();
   command->add_option("--memory-limit", settings.memory_limit, "MiB that one project may have")->check(CLI::Range(64, 65536))->capture_default_str();
+  command->add_flag("--keep-lays,!--no-lays", settings.keep_lays, "Keep lays, which take longest, for when a packet is made again (it does); they are the same without");
   command->add_flag("--trust-paths", settings.trust_paths, "Follow links, and let projects name drawings anywhere; not for files of strangers");
 }
 

@@ -42,6 +42,7 @@ std::optional<ServiceOrder> service_order_from(const Settings& settings) {
   order.ceilings = {settings.time_limit, settings.memory_limit};
   order.trust_paths = settings.trust_paths;
   order.keep_going = settings.keep_going;
+  order.keep_lays = settings.keep_lays;
   if (!settings.shard.empty() && !read_share(settings.shard, order.shard, order.shards)) {
     say_fault(settings, "`--shard " + settings.shard + "` is not a share: write `--shard 2/4` for the second of four.");
     return std::nullopt;

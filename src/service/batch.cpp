@@ -165,6 +165,7 @@ Pruned prune(const Workroom& room, const FoundProjects& found, bool remove) {
     }
     if (!remove || !all_gone) continue;
     if (const auto fault = room.out().clear_problems(stem)) pruned.faults.push_back(fault->sentence);
+    if (const auto fault = remove_file(room.out().lays(stem))) pruned.faults.push_back(fault->sentence);
     if (const auto fault = remove_file(room.out().record(stem))) pruned.faults.push_back(fault->sentence);
   }
   return pruned;

@@ -99,7 +99,7 @@ int OutFolder::clear_temporaries(const std::vector<std::string>* of) const {
   const auto mark = [](const std::string& name) { return sha256(name).substr(0, 16); };
   if (of != nullptr)
     for (const std::string& stem : *of)
-      for (const char* ending : {".pdf", ".figures.json", ".work.ics", ".made", ".problems.txt"}) marked.insert(mark(file_name_of(stem) + ending));
+      for (const char* ending : {".pdf", ".figures.json", ".work.ics", ".made", ".lays", ".problems.txt"}) marked.insert(mark(file_name_of(stem) + ending));
   int cleared = 0;
   each_file(folder_, "", 0, [&](const std::string& folder, const std::string&, const std::string& name) {
     if (!is_temporary_name(name) || (of != nullptr && marked.count(temporary_mark(name)) == 0)) return;

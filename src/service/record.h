@@ -24,7 +24,7 @@ struct PacketRecord {
 std::string text_of(const PacketRecord& record);
 std::optional<PacketRecord> record_of(std::string_view text);  // nothing where it is damaged
 
-inline constexpr std::size_t kLargestRecord = 1u << 20, kLargestOutput = 512u << 20;
+inline constexpr std::size_t kLargestRecord = 1u << 20, kLargestOutput = 512u << 20, kLargestLays = 64u << 20;
 
 // Where things lie in the folder of packets.
 class OutFolder {
@@ -35,6 +35,7 @@ class OutFolder {
   std::string own() const { return folder_ + "/.gownsheaf"; }
   std::string records() const { return own() + "/made"; }
   std::string record(const std::string& stem) const { return records() + "/" + stem + ".made"; }
+  std::string lays(const std::string& stem) const { return own() + "/lays/" + stem + ".lays"; }
   std::string problems(const std::string& stem) const { return file(stem + ".problems.txt"); }
 
   std::optional<PacketRecord> read_record(const std::string& stem) const;

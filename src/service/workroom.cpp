@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "service/fields.h"
+#include "service/lay_pack.h"
 
 namespace gownsheaf {
 namespace {
@@ -122,7 +123,10 @@ std::optional<PacketResult> Workroom::without_making(const FoundProject& project
 
 std::string Workroom::make(const FoundProject& project) const {
   Diagnostics diag;
-  const Made made = make_packet(order_for(project), diag);
+  Order order = order_for(project);
+  LayPack lays(order_.keep_lays ? read_below(out_.own(), "lays/" + project.stem + ".lays", kLargestLays).value.value_or("") : "");
+  if (order_.keep_lays) order.work.store = &lays;
+  const Made made = make_packet(order, diag);
   std::vector<Diagnostic> messages = diag.sorted();
   const auto errors = static_cast<std::size_t>(std::count_if(messages.begin(), messages.end(), [](const Diagnostic& d) { return d.severity == Severity::error; }));
   const bool failed = !made.readable || errors > 0 || !made.unavailable.empty();
@@ -154,7 +158,10 @@ std::string Workroom::make(const FoundProject& project) const {
   // The record goes before the PDF: where the power is cut between them, the PDF is the old one and the record says that it is not.
   const std::string record_text = text_of(record);
   files.insert(files.end() - 1, {out_.record(project.stem), record_text});
+  const bool new_lays = order_.keep_lays && lays.changed();
+  if (new_lays) files.insert(files.begin(), {out_.lays(project.stem), lays.text()});
   std::optional<FileFault> fault = make_folders(folder_of(packet));
+  if (!fault && new_lays) fault = make_folders(folder_of(out_.lays(project.stem)));
   if (!fault) fault = make_folders(folder_of(out_.record(project.stem)));
   if (!fault) fault = write_whole(files);
   if (fault) return answer_of(PacketState::failed, fault->sentence, told, "");

@@ -22,7 +22,7 @@ struct ServiceOrder {
   bool keep_going = true;
   int shard = 0, shards = 0;    // this share of so many; 0: all
   bool problem_files = false;   // NAME.problems.txt for what failed
-  std::string lay_folder;       // where lays are kept; "" none
+  bool keep_lays = true;        // lays, the slow part, from one making to the next
   // Messages of one project, as they are to be printed; runs in the worker.
   std::function<std::string(const std::vector<Diagnostic>&, const std::vector<SourceText>&, bool failed)> tell;
 };

@@ -47,10 +47,10 @@ TEST_CASE("a batch makes what is new or changed, leaves what is current, and mir
   SECTION("a project changes") {
     house.put("one.yaml", skirt("Another"));
     CHECK(house.batch().results.back().state == PacketState::made);
-    CHECK(house.get("one.pdf") != first);
+    CHECK((house.get("one.pdf") != first));
     house.put("one.yaml", skirt("One"));
     house.batch();
-    CHECK(house.get("one.pdf") == first);  // the very same bytes
+    CHECK((house.get("one.pdf") == first));  // the very same bytes
   }
   SECTION("an output was damaged, or is gone") {
     house.folder.put("out/one.figures.json", "{}");
@@ -66,7 +66,7 @@ TEST_CASE("a batch makes what is new or changed, leaves what is current, and mir
     const Heard heard = house.batch();
     CHECK(heard.results.back().state == PacketState::failed);
     CHECK(heard.results.back().record.has_value());
-    CHECK(house.get("one.pdf") == first);
+    CHECK((house.get("one.pdf") == first));
   }
   SECTION("a project goes: its outputs are listed, then removed, and nothing else") {
     house.folder.put("out/one.txt", "mine");

@@ -38,3 +38,12 @@ TEST_CASE("of strangers' projects every one is refused and the good ones among t
   CHECK(used.ru_maxrss / 1024 < 256);
 #endif
 }
+
+TEST_CASE("fills a folder for tests/slow/hostile.sh", "[.][fill]") {
+  const char* folder = std::getenv("GOWNSHEAF_FILL");
+  REQUIRE(folder != nullptr);
+  const ScratchFolder scratch;
+  hostile::fill(folder, 200);
+  std::ofstream(std::string(folder) + "/secret.svg") << "<svg xmlns='http://www.w3.org/2000/svg'>" + hostile::kFront + "</svg>";
+  for (int i = 0; i < 20; ++i) std::ofstream(std::string(folder) + "/s" + std::to_string(1000 + i * 10) + "/good.yaml") << skirt("Good " + std::to_string(i));
+}
