@@ -17,7 +17,7 @@ namespace {
 // What every command needs first: the project read, checked and worked out.
 struct Understood {
   Project project;
-  Templates templates;
+  std::shared_ptr<const Templates> templates;
   Worked worked;
   std::string project_hash;
 };
@@ -34,6 +34,11 @@ void refuse_unprintable(const Entry& entry, const FontSet& fonts, Diagnostics& d
   for (const Entry& child : entry.children) refuse_unprintable(child, fonts, diag);
 }
 
+// A drawing that cannot be read counts too: when it is there later, the packet is another.
+std::string with_drawing(const std::string& mark, const std::optional<std::string>& drawing) {
+  return sha256(mark + (drawing ? sha256(*drawing) : "unread"));
+}
+
 // Whether every letter is of ASCII or the Latin-1 Supplement (U+00A0 to U+00FF, not the soft hyphen). All faces hold
 // these (tests/fonts checks it), so that a plain file needs no font opened to be checked.
 bool plain_latin(const std::string& bytes) {
@@ -48,53 +53,78 @@ bool plain_latin(const std::string& bytes) {
   return true;
 }
 
-std::unique_ptr<FontSet> fonts_or_fault(const Order& order, Made& made) {
+// Those of all packets, or opened here for this one.
+struct Fonts {
+  std::unique_ptr<FontSet> own;
+  const FontSet* set = nullptr;
+};
+
+Fonts fonts_or_fault(const Order& order, Made& made) {
+  if (order.shared != nullptr) return {nullptr, order.shared->fonts.get()};
   FontFault fault;
   std::unique_ptr<FontSet> fonts = open_fonts(order.font_root, fault);
   if (!fonts) {
     made.readable = false;
     made.fault = fault.sentence;
   }
-  return fonts;
+  const FontSet* set = fonts.get();
+  return {std::move(fonts), set};
+}
+
+std::shared_ptr<const Templates> templates_or_fault(const std::string& folder, Diagnostics& diag, std::vector<SourceText>& sources, std::string& fault) {
+  Diagnostics faults;  // the maker's file is not to blame for these
+  auto templates = std::make_shared<const Templates>(load_templates(folder, faults, sources));
+  if (!faults.has_errors() && !templates->sets.empty()) return templates;
+  for (const Diagnostic& d : faults.sorted()) diag.add(d);
+  fault = "The packet templates in " + folder + " could not be used.";
+  return nullptr;
+}
+
+std::string template_marks(const Templates& templates) {
+  std::string all;
+  for (const auto& [name, hash] : templates.fingerprints) all += name + " " + hash + "\n";
+  return sha256(all);
 }
 
 // Reads, checks and calculates. Fonts are opened here only when the text needs them looked at.
 Understood understand(const Order& order, const WorkOptions& work, Made& made, Diagnostics& diag) {
   Understood u;
-  const FileResult<std::string> bytes = read_named_file(order.project_path, kLargestProjectFile);
+  const FileResult<std::string> bytes = read_project(order);
   if (!bytes.ok()) {
     made.readable = false;
     made.fault = bytes.fault.sentence;
     return u;
   }
-  u.project_hash = sha256(*bytes.value);
+  u.project_hash = project_mark(*bytes.value, {});
   made.sources.push_back(lines_of(*bytes.value, order.project_path));
   const Entry source = read_yaml(*bytes.value, order.project_path, diag, {.keys = key_words()});
-  Diagnostics template_faults;  // the maker's file is not to blame for these
-  u.templates = load_templates(order.template_folder, template_faults, made.sources);
-  if (template_faults.has_errors() || u.templates.sets.empty()) {
-    for (const Diagnostic& d : template_faults.sorted()) diag.add(d);
-    made.readable = false;
-    made.fault = "The packet templates in " + order.template_folder + " could not be used.";
-    return u;
+  if (order.shared != nullptr) {
+    u.templates = order.shared->templates;
+  } else {
+    u.templates = templates_or_fault(order.template_folder, diag, made.sources, made.fault);
+    if (!u.templates) {
+      made.readable = false;
+      return u;
+    }
   }
   if (source.kind == Entry::Kind::nothing) return u;
-  u.project = check_project(source, u.templates, diag, order.size, [&](const std::string& relative) {
+  u.project = check_project(source, *u.templates, diag, order.size, [&](const std::string& relative) {
     const std::string folder = folder_of(order.project_path);
     const std::string path = folder == "." ? relative : folder + "/" + relative;
-    const FileResult<std::string> drawing = read_below(folder, relative, kLargestDrawing);
+    FileResult<std::string> drawing = read_drawing(order, relative);
+    u.project_hash = with_drawing(u.project_hash, drawing.value);
+    made.drawings.push_back(relative);
     if (!drawing.ok()) return DrawingFile{{}, drawing.fault.sentence, path};
-    u.project_hash = sha256(u.project_hash + sha256(*drawing.value));
     made.sources.push_back(drawing_lines(*drawing.value, path));
-    return DrawingFile{*drawing.value, "", path};
+    return DrawingFile{std::move(*drawing.value), "", path};
   });
   u.project.file = order.project_path;
   if (!plain_latin(*bytes.value)) {
-    const std::unique_ptr<FontSet> fonts = fonts_or_fault(order, made);
-    if (!fonts) return u;
-    refuse_unprintable(source, *fonts, diag);
+    const Fonts fonts = fonts_or_fault(order, made);
+    if (fonts.set == nullptr) return u;
+    refuse_unprintable(source, *fonts.set, diag);
   }
-  u.worked = calculate(u.project, u.templates, work, diag);
+  u.worked = calculate(u.project, *u.templates, work, diag);
   return u;
 }
 
@@ -107,9 +137,7 @@ std::string set_word(const std::string& name) {
 FigureFile about(const Order& order, const Understood& u, const PacketSet* set, const Older& older = {}) {
   FigureFile file;
   file.project_fingerprint = u.project_hash;
-  std::string all;
-  for (const auto& [name, hash] : u.templates.fingerprints) all += name + " " + hash + "\n";
-  file.templates_fingerprint = sha256(all);
+  file.templates_fingerprint = template_marks(*u.templates);
   file.options = "lay work " + std::to_string(order.work.lay_work) + ", paper " + order.paper.value_or("of the project") +
                  ", set " + (set ? set->name : order.sheets.value_or("of the project"));
   if (std::any_of(u.project.pieces.begin(), u.project.pieces.end(), [](const Piece& p) { return p.drawn.has_value(); }))
@@ -136,6 +164,34 @@ std::string fingerprint(const FigureFile& file) {
   return sha256(file.project_fingerprint + "\n" + file.templates_fingerprint + "\n" + file.options);
 }
 
+std::string initials(const std::string& name) {
+  std::string out;
+  bool first = true;
+  for (const char32_t c : decode_utf8(name)) {
+    const bool parts = c == U' ' || c == U'\u00A0' || c == U'-' || c == U'.';
+    if (first && !parts) out += (out.empty() ? "" : " ") + encode_utf8(c) + ".";
+    first = parts;
+  }
+  return out;
+}
+
+PacketFacts facts_for_list(const Understood& u, bool shared, const std::vector<Diagnostic>& messages) {
+  PacketFacts about;
+  about.title = u.project.title;
+  about.shared = shared;
+  if (!shared && u.project.wearer.name.known()) about.wearer = initials(*u.project.wearer.name);
+  const ShownIn shown = u.project.show_lengths_in.known() ? *u.project.show_lengths_in : ShownIn::inches;
+  for (const Cloth& cloth : u.project.cloths)
+    if (const Figure* needed = u.worked.figures.find("cloths/" + cloth.named.name + "/needed"); needed != nullptr && !(shared && needed->is_private))
+      about.cloths.push_back({cloth.named.name, plain_text(*needed, shown)});
+  for (const Diagnostic& d : messages) {
+    if (!d.accepted_because.empty() || (shared && d.is_private)) continue;
+    about.holds += d.severity == Severity::hold ? 1 : 0;
+    about.warnings += d.severity == Severity::warning ? 1 : 0;
+  }
+  return about;
+}
+
 PageShape shape_for(const Project& project, const std::optional<std::string>& paper_option) {
   const bool a4 = paper_option ? *paper_option == "a4" : project.print.paper.known() && *project.print.paper == Paper::a4;
   HoleCount holes = a4 ? HoleCount::two : HoleCount::three;
@@ -148,6 +204,41 @@ PageShape shape_for(const Project& project, const std::optional<std::string>& pa
 }
 
 }  // namespace
+
+std::string project_mark(std::string_view project, const std::vector<std::optional<std::string>>& drawings) {
+  std::string mark = sha256(project);
+  for (const std::optional<std::string>& drawing : drawings) mark = with_drawing(mark, drawing);
+  return mark;
+}
+
+FileResult<std::string> read_project(const Order& order) {
+  if (order.confined_below.empty()) return read_named_file(order.project_path, kLargestProjectFile);
+  const std::string root = order.confined_below == "/" ? "/" : order.confined_below + "/";
+  if (!order.project_path.starts_with(root)) return {std::nullopt, {"`" + order.project_path + "` lies outside the folder `" + order.confined_below + "`."}};
+  return read_below(order.confined_below, order.project_path.substr(root.size()), kLargestProjectFile, Links::refused);
+}
+
+FileResult<std::string> read_drawing(const Order& order, const std::string& relative) {
+  const std::string folder = folder_of(order.project_path);
+  if (order.trust_paths) return read_named_file(relative.starts_with("/") ? relative : folder + "/" + relative, kLargestDrawing);
+  return read_below(folder, relative, kLargestDrawing, order.confined_below.empty() ? Links::inside : Links::refused);
+}
+
+std::optional<LoadedOnce> load_shared(const std::string& template_folder, const std::string& font_root, Diagnostics& diag,
+                                  std::vector<SourceText>& sources, std::string& fault) {
+  LoadedOnce shared;
+  shared.templates = templates_or_fault(template_folder, diag, sources, fault);
+  if (!shared.templates) return std::nullopt;
+  FontFault no_fonts;
+  shared.fonts = open_fonts(font_root, no_fonts);
+  if (!shared.fonts) {
+    fault = no_fonts.sentence;
+    return std::nullopt;
+  }
+  shared.template_marks = template_marks(*shared.templates);
+  shared.font_marks = made_with(*shared.fonts);
+  return shared;
+}
 
 Made check_only(const Order& order, Diagnostics& diag) {
   Made made;
@@ -173,16 +264,18 @@ Made make_packet(const Order& order, Diagnostics& diag) {
   WorkOptions work = order.work;
   work.since = older.figures ? &*older.figures : nullptr;
   const Understood u = understand(order, work, made, diag);
+  made.project_mark = u.project_hash;
   if (!made.readable || diag.has_errors()) return made;
 
   const std::string wanted = order.sheets.value_or(u.project.print.sheets.known() ? *u.project.print.sheets : "binder");
-  const PacketSet* set = u.templates.set(wanted);
+  const PacketSet* set = u.templates->set(wanted);
   if (set == nullptr) {
     made.unavailable = "The set `" + wanted + "` is not there yet.";
     return made;
   }
-  const std::unique_ptr<FontSet> fonts = fonts_or_fault(order, made);
-  if (!fonts) return made;
+  const Fonts chosen = fonts_or_fault(order, made);
+  if (chosen.set == nullptr) return made;
+  const FontSet* fonts = chosen.set;
 
   FigureFile file = about(order, u, set, older);
   file.made_with = made_with(*fonts);
@@ -193,7 +286,7 @@ Made make_packet(const Order& order, Diagnostics& diag) {
   const std::vector<Diagnostic> messages = diag.sorted();
   const std::vector<Sheet> sheets = compose_packet(
       {u.project, u.worked.figures, u.worked.plans, *set, facts, messages, typesetter, shape,
-       u.worked.changes ? &*u.worked.changes : nullptr, &u.templates.closing});
+       u.worked.changes ? &*u.worked.changes : nullptr, &u.templates->closing});
   if (file.shared) {
     const PaperDocument unmarked = lay_out(sheets, shape, {u.project.title, set_word(set->name)}, typesetter);
     mark_of_content(file, page_listing(unmarked), figures_json(u.worked.figures, u.worked.plans, shown, file));
@@ -215,6 +308,7 @@ Made make_packet(const Order& order, Diagnostics& diag) {
   made.figures_json = figures_json(u.worked.figures, u.worked.plans, shown, file);
   if (!file.shared) made.calendar = work_calendar(u.project, u.worked.figures, u.worked.plans);
   made.pages = static_cast<int>(document.pages.size());
+  made.about = facts_for_list(u, file.shared, messages);
   return made;
 }
 

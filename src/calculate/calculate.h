@@ -3,6 +3,7 @@
 #include "figures/changes.h"
 #include "figures/figures.h"
 #include "figures/plans.h"
+#include "nest/lay_store.h"
 #include "project/project.h"
 #include "templates/templates.h"
 
@@ -18,6 +19,7 @@ struct WorkOptions {
   std::int64_t lay_work = 8000;   // steps of search for each lay of rectangles; 0: one shelf lay
   std::int64_t outline_work = 100'000'000;  // … of a lay that holds an outline; 0: outlines lie as their boxes
   bool search_all = true;         // false (`check`): search only where a shelf lay finds something wrong
+  nest::LayStore* store = nullptr;  // of lays kept from earlier, or nothing; no output tells which
   const OlderFigures* since = nullptr;  // what today is compared with, or nothing
 };
 

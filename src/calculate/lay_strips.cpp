@@ -112,7 +112,7 @@ class Placing {
       job_of_part.push_back(&job);
     }
     if (request.parts.empty() || request.strips.empty()) return;
-    const nest::Lay lay = nest::lay_parts(request, {asked_.work.rectangles, asked_.work.outlines});
+    const nest::Lay lay = nest::lay_kept(request, {asked_.work.rectangles, asked_.work.outlines}, asked_.work.store);
     if (!lay.unsupported.empty()) out_.unsupported = lay.unsupported;
     out_.bound += lay.bound;
     for (const nest::Placed& p : lay.placed) {

@@ -11,12 +11,17 @@
 #include <vector>
 
 #include "calculate/cut_list.h"
+#include "nest/lay_store.h"
 #include "nest/nest.h"
 
 namespace gownsheaf {
 
 // Steps of search, where every piece is a rectangle and where one is not. outlines 0: they lie as their boxes.
-struct LayWork { std::int64_t rectangles = 0, outlines = 0; };
+// store: lays kept from earlier; every lay is the same with and without it.
+struct LayWork {
+  std::int64_t rectangles = 0, outlines = 0;
+  nest::LayStore* store = nullptr;
+};
 
 struct LayAsked {
   Length breadth_usable;         // of a full breadth, without selvages

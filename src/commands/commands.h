@@ -18,6 +18,13 @@ struct Settings {
   std::string template_folder, font_root;
   LogForm log = LogForm::plain;
   bool quiet = false, verbose = false;
+  // batch and watch; `project` is the folder of projects, `output` that of packets
+  int jobs = 0, time_limit = 120, memory_limit = 512;
+  bool trust_paths = false, keep_going = true, keep_lays = true;
+  std::string shard, prune;
+  int settle = 400, scan_every = 0;
+  bool once = false;
+  std::string health;
 };
 
 int run_packet(const Settings& settings);
@@ -25,6 +32,8 @@ int run_check(const Settings& settings);
 int run_figures(const Settings& settings);
 int run_schema(const Settings& settings);
 int run_start(const Settings& settings);
+int run_batch_command(const Settings& settings);
+int run_watch_command(const Settings& settings);
 int run_outlines(const Settings& settings);  // project: the drawing; output: the sheet, or ""
 
 // Parses the command line and runs the command. Catches everything: a fault of ours is exit 4 with a sentence.

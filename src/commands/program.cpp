@@ -12,8 +12,8 @@ std::string from_environment(const char* name, const char* standing) {
   return value != nullptr && *value != '\0' ? value : standing;
 }
 
-void add_common(CLI::App* command, Settings& settings, std::string& log) {
-  command->add_option("PROJECT", settings.project, "The project file, YAML")->required();
+void add_common(CLI::App* command, Settings& settings, std::string& log, const char* what = "PROJECT", const char* meaning = "The project file, YAML") {
+  command->add_option(what, settings.project, meaning)->required();
   command->add_option("--templates", settings.template_folder, "Folder of packet templates")->capture_default_str();
   command->add_option("--fonts", settings.font_root, "Folder that holds truetype/roboto and truetype/dejavu")
       ->capture_default_str();
@@ -24,12 +24,12 @@ void add_common(CLI::App* command, Settings& settings, std::string& log) {
   command->add_flag("-v", settings.verbose, "Also what is being done");
 }
 
-void add_packet_options(CLI::App* command, Settings& settings) {
+void add_packet_options(CLI::App* command, Settings& settings, bool one = true) {
   command->add_option("--paper", settings.paper, "letter or a4; wins over the project")
       ->check(CLI::IsMember({"letter", "a4"}));
   command->add_option("--sheets", settings.sheets, "Which set: pin-up, binder or group; wins over the project")
       ->check(CLI::IsMember({"pin-up", "binder", "group"}));
-  command->add_option("--since", settings.since, "An older project file or figures.json: adds the sheet of what changed");
+  if (one) command->add_option("--since", settings.since, "An older project file or figures.json: adds the sheet of what changed");
 }
 
 void add_effort(CLI::App* command, Settings& settings) {
@@ -40,6 +40,17 @@ void add_effort(CLI::App* command, Settings& settings) {
 
 void add_size(CLI::App* command, Settings& settings) {
   command->add_option("--size", settings.size, "Which size is made: a label of the project's sizes, nearest, larger or between; wins over the project");
+}
+
+void add_service_options(CLI::App* command, Settings& settings) {
+  command->add_option("--out", settings.output, "The folder that packets go to; made when it is not there")->required();
+  command->add_option("--jobs", settings.jobs, "How many packets are made at once; 0: as many as there are processors, and never more")
+      ->check(CLI::Range(0, 4096))
+      ->capture_default_str();
+  command->add_option("--time-limit", settings.time_limit, "Seconds that one project may take")->check(CLI::Range(1, 86400))->capture_default_str();
+  command->add_option("--memory-limit", settings.memory_limit, "MiB that one project may have")->check(CLI::Range(64, 65536))->capture_default_str();
+  command->add_flag("--keep-lays,!--no-lays", settings.keep_lays, "Keep lays, which take longest, for when a packet is made again (it does); they are the same without");
+  command->add_flag("--trust-paths", settings.trust_paths, "Follow links, and let projects name drawings anywhere; not for files of strangers");
 }
 
 int run_parsed(int argc, const char* const* argv) {
@@ -93,6 +104,29 @@ int run_parsed(int argc, const char* const* argv) {
   outlines->add_flag("-q", settings.quiet, "Only errors");
   outlines->footer("Example: gownsheaf outlines pieces.svg --sheet pieces.pdf");
 
+  CLI::App* batch = app.add_subcommand("batch", "Make the packets of all projects below a folder; what is current is left");
+  add_common(batch, settings, log, "FOLDER", "The folder of projects");
+  add_packet_options(batch, settings, false);
+  add_effort(batch, settings);
+  add_service_options(batch, settings);
+  batch->add_flag("--keep-going,!--stop-at-failure", settings.keep_going, "Go on after a project that failed (it does)");
+  batch->add_option("--shard", settings.shard, "K/N: only the K-th of N shares, for work that is spread over machines");
+  batch->add_option("--prune", settings.prune, "Packets whose project is gone: list them, or remove them")->check(CLI::IsMember({"list", "remove"}));
+  batch->footer("Example: gownsheaf batch projects --out packets --jobs 2");
+
+  CLI::App* watch = app.add_subcommand("watch", "The service: make packets as projects arrive in a folder or change, until it is told to stop");
+  add_common(watch, settings, log, "FOLDER", "The folder of projects");
+  add_packet_options(watch, settings, false);
+  add_effort(watch, settings);
+  add_service_options(watch, settings);
+  watch->add_option("--settle", settings.settle, "Milliseconds a file must be quiet before it is read")->check(CLI::Range(2, 600'000))->capture_default_str();
+  watch->add_option("--scan-every", settings.scan_every, "Seconds between looks at everything, where files come from another machine; 0: never")
+      ->check(CLI::Range(0, 86'400))
+      ->capture_default_str();
+  watch->add_option("--health", settings.health, "A file that is written when its state changes and every 10 seconds");
+  watch->add_flag("--once", settings.once, "Look at everything once, then end");
+  watch->footer("Example: gownsheaf watch projects --out packets --health /run/gownsheaf.json");
+
   try {
     app.parse(argc, argv);
   } catch (const CLI::Success& done) {  // --help, --version
@@ -107,6 +141,8 @@ int run_parsed(int argc, const char* const* argv) {
   if (check->parsed()) return run_check(settings);
   if (figures->parsed()) return run_figures(settings);
   if (start->parsed()) return run_start(settings);
+  if (watch->parsed()) return run_watch_command(settings);
+  if (batch->parsed()) return run_batch_command(settings);
   if (outlines->parsed()) return run_outlines(settings);
   return run_schema(settings);
 }

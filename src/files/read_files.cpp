@@ -67,6 +67,18 @@ bool holds_step_up(const std::string& path) {
   return false;
 }
 
+// Without empty and `.` parts.
+std::string plain_path(const std::string& relative) {
+  std::string plain;
+  for (std::size_t at = 0; at < relative.size();) {
+    const std::size_t slash = std::min(relative.find('/', at), relative.size());
+    const std::string part = relative.substr(at, slash - at);
+    if (!part.empty() && part != ".") plain += (plain.empty() ? "" : "/") + part;
+    at = slash + 1;
+  }
+  return plain;
+}
+
 }  // namespace
 
 Text read_named_file(const std::string& path, std::size_t limit) {
@@ -77,7 +89,7 @@ Text read_named_file(const std::string& path, std::size_t limit) {
   return read_open(file, path, limit);
 }
 
-Text read_below(const std::string& root, const std::string& relative, std::size_t limit) {
+Text read_below(const std::string& root, const std::string& relative, std::size_t limit, Links links) {
   if (relative.empty()) return refused("No file was named.");
   if (relative.find('\0') != std::string::npos) return refused("A file's name may not hold a zero byte.");
   const std::string outside = "`" + relative + "` lies outside the project's folder.";
@@ -86,6 +98,8 @@ Text read_below(const std::string& root, const std::string& relative, std::size_
   if (!real_root) return not_read(root, errno);
   const auto real = real_path(*real_root + "/" + relative);
   if (!real) return not_read(relative, errno);
+  if (links == Links::refused && *real != (*real_root == "/" ? "" : *real_root) + "/" + plain_path(relative))
+    return refused("`" + relative + "` is a link or lies behind one; links are not followed here.");
   const std::string inside = *real_root == "/" ? "/" : *real_root + "/";
   if (real->compare(0, inside.size(), inside) != 0)
     return refused(*real == *real_root ? "`" + relative + "` could not be read: " + in_words(EISDIR) + "." : outside);
@@ -124,6 +138,46 @@ FileResult<std::vector<std::string>> list_files(const std::string& folder, std::
   std::sort(names.begin(), names.end());
   return {std::move(names), {}};
 }
+
+FileResult<std::vector<FolderEntry>> list_entries(const std::string& folder, Links links) {
+  using Entries = FileResult<std::vector<FolderEntry>>;
+  const auto fault = [&](int error_number) {
+    return Entries{std::nullopt, {"The folder `" + folder + "` could not be read: " + in_words(error_number) + "."}};
+  };
+  const int fd = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC | (links == Links::refused ? O_NOFOLLOW : 0));
+  if (fd < 0) return fault(errno);
+  const std::unique_ptr<DIR, int (*)(DIR*)> open_folder(::fdopendir(fd), &::closedir);
+  if (!open_folder) {
+    const int error_number = errno;
+    ::close(fd);
+    return fault(error_number);
+  }
+  std::vector<FolderEntry> entries;
+  for (;;) {
+    errno = 0;
+    const dirent* entry = ::readdir(open_folder.get());
+    if (!entry) break;
+    const std::string name = entry->d_name;
+    if (name == "." || name == "..") continue;
+    struct stat about {};
+    if (::fstatat(fd, entry->d_name, &about, AT_SYMLINK_NOFOLLOW) != 0) continue;  // gone meanwhile
+    const mode_t mode = about.st_mode;
+    const auto kind = S_ISREG(mode) ? FolderEntry::Kind::file : S_ISDIR(mode) ? FolderEntry::Kind::folder
+                      : S_ISLNK(mode) ? FolderEntry::Kind::link : FolderEntry::Kind::other;
+    entries.push_back({kind, name});
+  }
+  if (errno != 0) return fault(errno);
+  std::sort(entries.begin(), entries.end(), [](const FolderEntry& a, const FolderEntry& b) { return a.name < b.name; });
+  return {std::move(entries), {}};
+}
+
+FolderEntry::Kind kind_at(const std::string& path) {
+  struct stat about {};
+  if (::stat(path.c_str(), &about) != 0) return FolderEntry::Kind::other;
+  return S_ISREG(about.st_mode) ? FolderEntry::Kind::file : S_ISDIR(about.st_mode) ? FolderEntry::Kind::folder : FolderEntry::Kind::other;
+}
+
+std::optional<std::string> real_path_of(const std::string& path) { return real_path(path); }
 
 bool holds_still(const std::string& path, std::string_view bytes) {
   const OpenFile file(::open(path.c_str(), kReadFlags));

@@ -1,4 +1,5 @@
 #include <fcntl.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -17,6 +18,14 @@ namespace {
 
 FileFault not_written(const std::string& path, int error_number) {
   return {"`" + path + "` could not be written: " + in_words(error_number) + "."};
+}
+
+constexpr std::string_view kTemporary = ".gownsheaf-";
+constexpr std::size_t kNameMark = 16;
+
+// Told by a mark of the final name, not by the name itself: that may be as long as a name can be.
+std::string temporary_stem(const std::string& final_name) {
+  return std::string(kTemporary) + sha256(final_name).substr(0, kNameMark) + "-";
 }
 
 // Files under temporary names; whatever has not been renamed when this goes away is deleted.
@@ -94,9 +103,9 @@ class Drafts {
   }
 
   OpenFile open_new(Draft& draft) {
-    const std::string stem = folder_of(draft.target) + "/.gownsheaf-" + std::to_string(::getpid()) + "-";
+    const std::string stem = folder_of(draft.target) + "/" + temporary_stem(file_name_of(draft.target)) + std::to_string(::getpid()) + "-";
     for (int attempt = 0; attempt < 1000; ++attempt) {
-      draft.temporary = stem + std::to_string(drafts_.size()) + "-" + std::to_string(attempt);
+      draft.temporary = stem + std::to_string(attempt);
       const int fd = ::open(draft.temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0666);
       if (fd >= 0 || errno != EEXIST) return OpenFile(fd);
     }
@@ -114,6 +123,62 @@ std::optional<FileFault> write_whole(const std::vector<FileToWrite>& files) {
     if (auto fault = drafts.write(file)) return fault;
   if (auto fault = drafts.rename_in_order()) return fault;
   return drafts.flush_folders();
+}
+
+bool is_temporary_name(std::string_view name) {
+  if (!name.starts_with(kTemporary)) return false;
+  name.remove_prefix(kTemporary.size());
+  if (name.size() < kNameMark + 4 || name[kNameMark] != '-' || name.find_first_not_of("0123456789abcdef") != kNameMark) return false;
+  name.remove_prefix(kNameMark + 1);
+  const std::size_t dash = name.find('-');
+  return dash != 0 && dash != std::string_view::npos && dash + 1 < name.size() && name.rfind('-') == dash &&
+         name.find_first_not_of("0123456789-") == std::string_view::npos;
+}
+
+std::string temporary_mark(std::string_view temporary_name) { return std::string(temporary_name.substr(kTemporary.size(), kNameMark)); }
+
+std::optional<FileFault> make_folders(const std::string& path) {
+  std::vector<std::string> missing;
+  for (std::string at = path; !at.empty() && at != "." && at != "/" && !exists(at); at = folder_of(at)) missing.push_back(at);
+  for (std::size_t i = missing.size(); i-- > 0;) {
+    if (::mkdir(missing[i].c_str(), 0777) != 0 && errno != EEXIST)
+      return FileFault{"The folder `" + missing[i] + "` could not be made: " + in_words(errno) + "."};
+    const OpenFile above(::open(folder_of(missing[i]).c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+    if (above.is_open()) ::fsync(above.fd());
+  }
+  if (kind_at(path) != FolderEntry::Kind::folder && path != "." && !path.empty())
+    return FileFault{"The folder `" + path + "` could not be made: " + in_words(exists(path) ? ENOTDIR : ENOENT) + "."};
+  return std::nullopt;
+}
+
+std::optional<FileFault> remove_file(const std::string& path) {
+  if (::unlink(path.c_str()) == 0 || errno == ENOENT || errno == ENOTDIR) return std::nullopt;
+  return FileFault{"`" + path + "` could not be removed: " + in_words(errno) + "."};
+}
+
+HeldLock& HeldLock::operator=(HeldLock&& other) noexcept {
+  if (this != &other) {
+    if (fd_ >= 0) ::close(fd_);
+    fd_ = other.fd_;
+    other.fd_ = -1;
+  }
+  return *this;
+}
+
+HeldLock::~HeldLock() {
+  if (fd_ >= 0) ::close(fd_);
+}
+
+FileResult<HeldLock> HeldLock::take(const std::string& path, bool shared, const std::string& held_by_other) {
+  HeldLock lock;
+  lock.fd_ = ::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK, 0666);
+  if (lock.fd_ < 0) return {std::nullopt, not_written(path, errno)};
+  while (::flock(lock.fd_, (shared ? LOCK_SH : LOCK_EX) | LOCK_NB) != 0) {
+    if (errno == EINTR) continue;
+    if (errno == EWOULDBLOCK) return {std::nullopt, {held_by_other}};
+    return {std::nullopt, {"`" + path + "` could not be locked: " + in_words(errno) + "."}};
+  }
+  return {std::move(lock), {}};
 }
 
 }  // namespace gownsheaf

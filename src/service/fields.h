@@ -1,0 +1,20 @@
+// Lines of fields, as records and the answers of workers are kept: a word, then what belongs to it, each after a tab. Tabs, line
+// ends and backslashes in a field are written \t, \n and \\. Small, and read back strictly.
+#pragma once
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gownsheaf {
+
+using FieldLine = std::vector<std::string>;
+void add_line(std::string& text, const FieldLine& fields);
+// Nothing where a line is not ended or an escape is none of the three.
+std::optional<std::vector<FieldLine>> lines_of_fields(std::string_view text);
+std::optional<int> whole_count(const std::string& field);  // 0 to 2,000,000,000
+
+// Text as a JSON string, quotes included. What is not UTF-8 becomes U+FFFD.
+std::string json_text(std::string_view text);
+
+}  // namespace gownsheaf

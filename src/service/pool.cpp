@@ -1,0 +1,175 @@
+#include "service/pool.h"
+
+#include <fcntl.h>
+#include <sys/prctl.h>
+#include <sys/resource.h>
+#include <sys/timerfd.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <csignal>
+#include <cstdint>
+#include <new>
+#include <stdexcept>
+
+#include "files/files.h"
+
+namespace gownsheaf {
+namespace {
+
+constexpr char kWhole = 'w', kOutOfMemory = 'm', kThrew = 't';  // the last byte of an answer
+constexpr std::size_t kLongestAnswer = 16u << 20;
+
+void must_be_alone() {
+  const auto threads = list_entries("/proc/self/task");
+  if (threads.ok() && threads.value->size() > 1) throw std::logic_error("a worker may not be forked while threads run");
+}
+
+void limit(decltype(RLIMIT_AS) what, rlim_t most) {
+  const rlimit both{most, most};
+  ::setrlimit(what, &both);  // a refusal leaves a lower one that is there already
+}
+
+void take_limits(const Ceilings& ceilings) {
+#ifndef GOWNSHEAF_SANITIZED  // the sanitizers' own memory is counted in terabytes of addresses
+  limit(RLIMIT_AS, static_cast<rlim_t>(ceilings.memory_mib) << 20);
+#endif
+  limit(RLIMIT_CPU, static_cast<rlim_t>(ceilings.seconds) + 1);
+  limit(RLIMIT_CORE, 0);
+  limit(RLIMIT_NOFILE, 64);
+  limit(RLIMIT_FSIZE, static_cast<rlim_t>(512) << 20);
+  for (const int fatal : {SIGSEGV, SIGBUS, SIGFPE, SIGILL, SIGABRT}) ::signal(fatal, SIG_DFL);
+  ::signal(SIGXFSZ, SIG_IGN);  // then a write says that the file is too large
+  ::signal(SIGPIPE, SIG_IGN);
+  ::prctl(PR_SET_NO_NEW_PRIVS, 1, 0, 0, 0);
+}
+
+bool send(int pipe, const std::string& bytes) {
+  for (std::size_t done = 0; done < bytes.size();) {
+    const ssize_t put = ::write(pipe, bytes.data() + done, bytes.size() - done);
+    if (put < 0 && errno == EINTR) continue;
+    if (put <= 0) return false;
+    done += static_cast<std::size_t>(put);
+  }
+  return true;
+}
+
+[[noreturn]] void be_worker(int pipe, int parent, const Ceilings& ceilings, const std::function<std::string()>& work) {
+  ::prctl(PR_SET_PDEATHSIG, SIGKILL, 0, 0, 0);
+  if (::getppid() != parent) ::_exit(1);  // it was killed before it could be said
+  ::dup2(pipe, 3);
+  ::close_range(4, ~0u, 0);
+  take_limits(ceilings);
+  std::string answer;
+  try {
+    answer = work();
+    answer += kWhole;
+  } catch (const std::bad_alloc&) {
+    answer = std::string(1, kOutOfMemory);
+  } catch (const std::exception& fault) {
+    answer = std::string(fault.what()) + kThrew;
+  }
+  const bool sent = send(3, answer);
+  ::_exit(sent ? 0 : 1);
+}
+
+std::string seconds_in_words(int n) { return std::to_string(n) + (n == 1 ? " second" : " seconds"); }
+
+}  // namespace
+
+void WorkerPool::start(std::size_t job, const std::function<std::string()>& work) {
+  must_be_alone();
+  int ends[2];
+  if (::pipe2(ends, O_CLOEXEC) != 0) throw std::runtime_error("no pipe could be had for a worker");
+  const int clock = ::timerfd_create(CLOCK_MONOTONIC, TFD_CLOEXEC | TFD_NONBLOCK);
+  const itimerspec ceiling{{0, 0}, {ceilings_.seconds, 0}};
+  const int parent = ::getpid(), pid = clock < 0 || ::timerfd_settime(clock, 0, &ceiling, nullptr) != 0 ? -1 : ::fork();
+  if (pid < 0) {
+    for (const int fd : {ends[0], ends[1], clock})
+      if (fd >= 0) ::close(fd);
+    throw std::runtime_error("no worker could be started");
+  }
+  if (pid == 0) be_worker(ends[1], parent, ceilings_, work);
+  ::close(ends[1]);
+  ::fcntl(ends[0], F_SETFL, O_NONBLOCK);
+  running_.push_back({job, pid, ends[0], clock, {}, false, false});
+}
+
+void WorkerPool::add_to(std::vector<pollfd>& waited) const {
+  for (const Worker& worker : running_) {
+    waited.push_back({worker.pipe, POLLIN, 0});
+    waited.push_back({worker.clock, POLLIN, 0});
+  }
+}
+
+bool WorkerPool::read_some(Worker& worker) {
+  char buffer[65536];
+  for (;;) {
+    const ssize_t got = ::read(worker.pipe, buffer, sizeof buffer);
+    if (got < 0 && errno == EINTR) continue;
+    if (got < 0) return errno == EAGAIN;
+    if (got == 0) return false;
+    worker.bytes.append(buffer, static_cast<std::size_t>(got));
+    if (worker.bytes.size() > kLongestAnswer) {
+      worker.too_much = true;
+      ::kill(worker.pid, SIGKILL);
+      return false;
+    }
+  }
+}
+
+WorkerAnswer WorkerPool::end(Worker& worker) {
+  int status = 0;
+  while (::waitpid(worker.pid, &status, 0) < 0 && errno == EINTR) {
+  }
+  ::close(worker.pipe);
+  ::close(worker.clock);
+  WorkerAnswer answer;
+  answer.job = worker.job;
+  const char last = worker.bytes.empty() || worker.too_much ? '\0' : worker.bytes.back();
+  if (WIFEXITED(status) && WEXITSTATUS(status) == 0 && last == kWhole) {
+    worker.bytes.pop_back();
+    answer.whole = true;
+    answer.bytes = std::move(worker.bytes);
+  } else if (worker.late || (WIFSIGNALED(status) && WTERMSIG(status) == SIGXCPU)) {
+    answer.fault = "It took longer than " + seconds_in_words(ceilings_.seconds) + ", the most that one project may take.";
+  } else if (WIFEXITED(status) && last == kOutOfMemory) {
+    answer.fault = "It asked for more memory than " + std::to_string(ceilings_.memory_mib) + " MiB, the most that one project may have.";
+  } else if (WIFEXITED(status) && last == kThrew) {
+    worker.bytes.pop_back();
+    answer.fault = "This is a fault of the program, not of the file: " + worker.bytes + ".";
+  } else if (WIFSIGNALED(status)) {
+    answer.fault = "The program fell over it (signal " + std::to_string(WTERMSIG(status)) + "). That is a fault of the program.";
+  } else {
+    answer.fault = "The worker gave no answer that could be understood.";
+  }
+  return answer;
+}
+
+std::vector<WorkerAnswer> WorkerPool::collect() {
+  std::vector<WorkerAnswer> answers;
+  for (std::size_t i = 0; i < running_.size();) {
+    Worker& worker = running_[i];
+    std::uint64_t times = 0;
+    if (!worker.late && ::read(worker.clock, &times, sizeof times) == sizeof times) {
+      worker.late = true;
+      ::kill(worker.pid, SIGKILL);
+    }
+    if (read_some(worker)) {
+      ++i;
+      continue;
+    }
+    answers.push_back(end(worker));
+    running_.erase(running_.begin() + static_cast<std::ptrdiff_t>(i));
+  }
+  return answers;
+}
+
+void WorkerPool::stop_all() {
+  for (Worker& worker : running_) ::kill(worker.pid, SIGKILL);
+  for (Worker& worker : running_) end(worker);
+  running_.clear();
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,130 @@
+#include "service/record.h"
+
+#include <algorithm>
+#include <functional>
+#include <set>
+
+#include "service/fields.h"
+
+namespace gownsheaf {
+namespace {
+
+constexpr const char* kFirstLine = "gownsheaf made";
+constexpr const char* kFormat = "1";
+constexpr std::string_view kProblemsHead = "Gownsheaf could not make this packet.\n";
+
+// All files below a folder, by their paths; hidden ones too.
+void each_file(const std::string& folder, const std::string& below, int depth,
+               const std::function<void(const std::string& folder, const std::string& below, const std::string& name)>& take) {
+  const auto entries = list_entries(folder);
+  if (!entries.ok()) return;
+  for (const FolderEntry& entry : *entries.value) {
+    if (entry.kind == FolderEntry::Kind::folder && depth < 40)
+      each_file(folder + "/" + entry.name, below + entry.name + "/", depth + 1, take);
+    if (entry.kind == FolderEntry::Kind::file) take(folder, below, entry.name);
+  }
+}
+
+}  // namespace
+
+std::string text_of(const PacketRecord& record) {
+  std::string text;
+  add_line(text, {kFirstLine, kFormat});
+  add_line(text, {"project", record.project});
+  add_line(text, {"fingerprint", record.fingerprint});
+  for (const std::string& drawing : record.drawings) add_line(text, {"drawing", drawing});
+  for (const MadeFile& file : record.files) add_line(text, {"file", file.name, file.hash});
+  add_line(text, {"pages", std::to_string(record.pages)});
+  add_line(text, {"title", record.about.title});
+  add_line(text, {"wearer", record.about.wearer});
+  add_line(text, {"for others", record.about.shared ? "yes" : "no"});
+  for (const ClothTotal& cloth : record.about.cloths) add_line(text, {"cloth", cloth.cloth, cloth.needed});
+  add_line(text, {"holds", std::to_string(record.about.holds)});
+  add_line(text, {"warnings", std::to_string(record.about.warnings)});
+  add_line(text, {"end"});
+  return text;
+}
+
+std::optional<PacketRecord> record_of(std::string_view text) {
+  const auto lines = lines_of_fields(text);
+  if (!lines || lines->size() < 2 || lines->front() != FieldLine{kFirstLine, kFormat} || lines->back() != FieldLine{"end"}) return std::nullopt;
+  PacketRecord record;
+  for (std::size_t i = 1; i + 1 < lines->size(); ++i) {
+    const FieldLine& line = (*lines)[i];
+    const std::string& word = line[0];
+    if (line.size() != (word == "file" || word == "cloth" ? 3u : 2u)) return std::nullopt;
+    if (word == "project") record.project = line[1];
+    else if (word == "fingerprint") record.fingerprint = line[1];
+    else if (word == "drawing") record.drawings.push_back(line[1]);
+    else if (word == "file") record.files.push_back({line[1], line[2]});
+    else if (word == "title") record.about.title = line[1];
+    else if (word == "wearer") record.about.wearer = line[1];
+    else if (word == "for others") record.about.shared = line[1] == "yes";
+    else if (word == "cloth") record.about.cloths.push_back({line[1], line[2]});
+    else if (word == "pages" || word == "holds" || word == "warnings") {
+      const std::optional<int> n = whole_count(line[1]);
+      if (!n) return std::nullopt;
+      (word == "pages" ? record.pages : word == "holds" ? record.about.holds : record.about.warnings) = *n;
+    } else {
+      return std::nullopt;
+    }
+  }
+  return record;
+}
+
+std::optional<PacketRecord> OutFolder::read_record(const std::string& stem) const {
+  const auto text = read_below(records(), stem + ".made", kLargestRecord);
+  return text.ok() ? record_of(*text.value) : std::nullopt;
+}
+
+bool OutFolder::holds(const std::string& stem, const PacketRecord& record) const {
+  const std::string folder = folder_of(file(stem));
+  return !record.files.empty() && std::all_of(record.files.begin(), record.files.end(), [&](const MadeFile& made) {
+    const auto bytes = read_below(folder, made.name, kLargestOutput);
+    return bytes.ok() && sha256(*bytes.value) == made.hash;
+  });
+}
+
+std::vector<std::string> OutFolder::recorded() const {
+  std::vector<std::string> stems;
+  each_file(records(), "", 0, [&](const std::string&, const std::string& below, const std::string& name) {
+    if (name.ends_with(".made")) stems.push_back(below + name.substr(0, name.size() - 5));
+  });
+  std::sort(stems.begin(), stems.end());
+  return stems;
+}
+
+int OutFolder::clear_temporaries(const std::vector<std::string>* of) const {
+  std::set<std::string> marked;
+  const auto mark = [](const std::string& name) { return sha256(name).substr(0, 16); };
+  if (of != nullptr)
+    for (const std::string& stem : *of)
+      for (const char* ending : {".pdf", ".figures.json", ".work.ics", ".made", ".lays", ".problems.txt"}) marked.insert(mark(file_name_of(stem) + ending));
+  int cleared = 0;
+  each_file(folder_, "", 0, [&](const std::string& folder, const std::string&, const std::string& name) {
+    if (!is_temporary_name(name) || (of != nullptr && marked.count(temporary_mark(name)) == 0)) return;
+    if (!remove_file(folder + "/" + name)) ++cleared;
+  });
+  return cleared;
+}
+
+std::optional<FileFault> OutFolder::clear_problems(const std::string& stem) const {
+  const std::string path = problems(stem);
+  if (!exists(path)) return std::nullopt;
+  const auto text = read_below(folder_, stem + ".problems.txt", kLargestOutput);
+  if (!text.ok() || !text.value->starts_with(kProblemsHead)) return std::nullopt;  // somebody else's
+  return remove_file(path);
+}
+
+std::optional<FileFault> OutFolder::write_problems(const std::string& stem, const std::string& messages) const {
+  const std::string path = problems(stem);
+  if (exists(path)) {
+    const auto text = read_below(folder_, stem + ".problems.txt", kLargestOutput);
+    if (!text.ok() || !text.value->starts_with(kProblemsHead)) return FileFault{"`" + path + "` is somebody's own file, so it is left alone."};
+    if (*text.value == std::string(kProblemsHead) + messages) return std::nullopt;
+  }
+  if (auto fault = make_folders(folder_of(path))) return fault;
+  return write_whole({{path, std::string(kProblemsHead) + messages}});
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,57 @@
+// What is kept of a packet that was made: what it was made of, which files it is, and what the list of packets says of it. It lies in
+// the folder of packets under .gownsheaf/made/, and is written with the packet, before the PDF. A packet is current when the
+// fingerprint is today's and every file holds the bytes that are recorded.
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "make_packet.h"
+
+namespace gownsheaf {
+
+struct MadeFile { std::string name, hash; };  // beside the packet
+
+struct PacketRecord {
+  std::string project;                 // below the folder of projects
+  std::string fingerprint;
+  std::vector<std::string> drawings;   // in the order they were read
+  std::vector<MadeFile> files;         // the PDF last
+  int pages = 0;
+  PacketFacts about;
+};
+
+std::string text_of(const PacketRecord& record);
+std::optional<PacketRecord> record_of(std::string_view text);  // nothing where it is damaged
+
+inline constexpr std::size_t kLargestRecord = 1u << 20, kLargestOutput = 512u << 20, kLargestLays = 64u << 20;
+
+// Where things lie in the folder of packets.
+class OutFolder {
+ public:
+  explicit OutFolder(std::string folder) : folder_(std::move(folder)) {}
+  const std::string& path() const { return folder_; }
+  std::string file(const std::string& below) const { return folder_ + "/" + below; }
+  std::string own() const { return folder_ + "/.gownsheaf"; }
+  std::string records() const { return own() + "/made"; }
+  std::string record(const std::string& stem) const { return records() + "/" + stem + ".made"; }
+  std::string lays(const std::string& stem) const { return own() + "/lays/" + stem + ".lays"; }
+  std::string problems(const std::string& stem) const { return file(stem + ".problems.txt"); }
+
+  std::optional<PacketRecord> read_record(const std::string& stem) const;
+  // Every file of the record is there with its bytes.
+  bool holds(const std::string& stem, const PacketRecord& record) const;
+  // The stems of all records, sorted.
+  std::vector<std::string> recorded() const;
+  // Temporary files that a killed run left. `of`: only those of these stems (another share of the work may be going on);
+  // nothing: all.
+  int clear_temporaries(const std::vector<std::string>* of) const;
+  // A file of problems that this program wrote.
+  std::optional<FileFault> clear_problems(const std::string& stem) const;
+  std::optional<FileFault> write_problems(const std::string& stem, const std::string& messages) const;
+
+ private:
+  std::string folder_;
+};
+
+}  // namespace gownsheaf

@@ -1,0 +1,202 @@
+#include "service/workroom.h"
+
+#include <algorithm>
+
+#include "service/fields.h"
+#include "service/lay_pack.h"
+
+namespace gownsheaf {
+namespace {
+
+constexpr std::size_t kMostMessages = 200;  // of one project
+
+std::string without_slash(std::string path) {
+  while (path.size() > 1 && path.ends_with('/')) path.pop_back();
+  return path;
+}
+
+bool lies_in(const std::string& path, const std::string& folder) { return path == folder || path.starts_with(folder == "/" ? "/" : folder + "/"); }
+
+std::string option(const std::optional<std::string>& chosen) { return chosen ? "as " + *chosen : "of the project"; }
+
+std::string options_mark(const ServiceOrder& order) {
+  const Order& p = order.packet;
+  return "paper " + option(p.paper) + ", set " + option(p.sheets) + ", size " + option(p.size) + ", work " + std::to_string(p.work.lay_work) + " " +
+         std::to_string(p.work.outline_work);
+}
+
+std::string what_stopped(std::size_t errors) { return errors == 1 ? "1 error" : std::to_string(errors) + " errors"; }
+
+std::string answer_of(PacketState state, const std::string& problem, const std::string& messages, const std::string& more) {
+  std::string text;
+  add_line(text, {std::string(word_for(state)), problem, messages, more});
+  return text;
+}
+
+}  // namespace
+
+std::string_view word_for(PacketState state) {
+  return state == PacketState::made ? "made" : state == PacketState::current ? "current" : "failed";
+}
+
+std::unique_ptr<Workroom> Workroom::open(const ServiceOrder& order, Diagnostics& diag, std::vector<SourceText>& sources, std::string& fault) {
+  std::unique_ptr<Workroom> room(new Workroom(order));
+  ServiceOrder& o = room->order_;
+  o.in = without_slash(o.in);
+  o.out = without_slash(o.out);
+  room->out_ = OutFolder(o.out);
+  const auto said = [&](const std::optional<FileFault>& why) {
+    if (why) fault = why->sentence;
+    return why.has_value();
+  };
+  if (kind_at(o.in) != FolderEntry::Kind::folder) {
+    fault = exists(o.in) ? "`" + o.in + "` is not a folder." : "There is no folder `" + o.in + "`.";
+    return nullptr;
+  }
+  if (said(make_folders(o.out)) || said(make_folders(room->out_.records()))) return nullptr;
+  const auto real_in = real_path_of(o.in), real_out = real_path_of(o.out);
+  if (!real_in || !real_out || lies_in(*real_in, *real_out)) {
+    fault = "Packets may not go to `" + o.out + "`: the projects lie in it. Name another folder, or one below.";
+    return nullptr;
+  }
+  room->real_out_ = *real_out;
+
+  const std::string busy = "Another batch or watch is at work in `" + o.out + "`; wait for it, or name another folder.";
+  FileResult<HeldLock> lock = HeldLock::take(room->out_.own() + "/lock", o.shards > 0, busy);
+  if (!lock.ok()) {
+    fault = lock.fault.sentence;
+    return nullptr;
+  }
+  room->lock_ = std::move(*lock.value);
+  if (o.shards > 0) {
+    FileResult<HeldLock> share = HeldLock::take(room->out_.own() + "/lock." + std::to_string(o.shard) + "-of-" + std::to_string(o.shards), false, busy);
+    if (!share.ok()) {
+      fault = share.fault.sentence;
+      return nullptr;
+    }
+    room->share_lock_ = std::move(*share.value);
+  }
+
+  auto shared = load_shared(o.packet.template_folder, o.packet.font_root, diag, sources, fault);
+  if (!shared) return nullptr;
+  room->shared_ = std::move(*shared);
+  room->standing_mark_ = sha256(program_mark() + "\n" + room->shared_.template_marks + "\n" + room->shared_.font_marks + "\n" + options_mark(o));
+  if (o.shards == 0) room->cleared_ = room->out_.clear_temporaries(nullptr);
+  return room;
+}
+
+bool Workroom::in_this_share(const FoundProject& project) const {
+  if (order_.shards == 0) return true;
+  // Eight letters of a hash of its name, so that a project stays in its share while others come and go.
+  std::uint64_t number = 0;
+  for (const char c : sha256(project.path).substr(0, 8)) number = number * 16 + static_cast<std::uint64_t>(c <= '9' ? c - '0' : c - 'a' + 10);
+  return number % static_cast<std::uint64_t>(order_.shards) + 1 == static_cast<std::uint64_t>(order_.shard);
+}
+
+Order Workroom::order_for(const FoundProject& project) const {
+  Order order = order_.packet;
+  order.project_path = order_.in + "/" + project.path;
+  order.confined_below = order_.trust_paths ? "" : order_.in;
+  order.trust_paths = order_.trust_paths;
+  order.shared = &shared_;
+  return order;
+}
+
+std::string Workroom::fingerprint(const std::string& project_mark) const { return sha256(standing_mark_ + project_mark); }
+
+std::optional<PacketResult> Workroom::without_making(const FoundProject& project) const {
+  PacketResult result{project, PacketState::failed, "", "", "", out_.read_record(project.stem)};
+  if (!project.refused.empty()) {
+    result.problem = project.refused;
+    return result;
+  }
+  if (!result.record || result.record->project != project.path) return std::nullopt;
+  const Order order = order_for(project);
+  const FileResult<std::string> bytes = read_project(order);
+  if (!bytes.ok()) return std::nullopt;
+  std::vector<std::optional<std::string>> drawings;
+  for (const std::string& name : result.record->drawings) drawings.push_back(read_drawing(order, name).value);
+  if (fingerprint(project_mark(*bytes.value, drawings)) != result.record->fingerprint || !out_.holds(project.stem, *result.record)) return std::nullopt;
+  result.state = PacketState::current;
+  return result;
+}
+
+std::string Workroom::make(const FoundProject& project) const {
+  Diagnostics diag;
+  Order order = order_for(project);
+  LayPack lays(order_.keep_lays ? read_below(out_.own(), "lays/" + project.stem + ".lays", kLargestLays).value.value_or("") : "");
+  if (order_.keep_lays) order.work.store = &lays;
+  const Made made = make_packet(order, diag);
+  std::vector<Diagnostic> messages = diag.sorted();
+  const auto errors = static_cast<std::size_t>(std::count_if(messages.begin(), messages.end(), [](const Diagnostic& d) { return d.severity == Severity::error; }));
+  const bool failed = !made.readable || errors > 0 || !made.unavailable.empty();
+  // Errors first of all when there are more than are told.
+  if (messages.size() > kMostMessages) {
+    std::stable_partition(messages.begin(), messages.end(), [](const Diagnostic& d) { return d.severity == Severity::error; });
+    messages.resize(kMostMessages);
+  }
+  const std::string told = order_.tell ? order_.tell(messages, made.sources, failed) : "";
+  if (failed) {
+    const std::string problem = !made.readable ? made.fault : errors > 0 ? "It has " + what_stopped(errors) + "." : made.unavailable;
+    std::string plain;
+    for (const Diagnostic& d : messages)
+      if (d.severity == Severity::error) plain += render(d, made.sources);
+    return answer_of(PacketState::failed, problem, told, plain);
+  }
+
+  const std::string packet = out_.file(project.stem), name = file_name_of(project.stem);
+  PacketRecord record{project.path, fingerprint(made.project_mark), made.drawings, {}, made.pages, made.about};
+  std::vector<FileToWrite> files;
+  const auto add = [&](const std::string& ending, const std::string& bytes) {
+    files.push_back({packet + ending, bytes});
+    record.files.push_back({name + ending, sha256(bytes)});
+  };
+  add(".figures.json", made.figures_json);
+  if (!made.calendar.empty()) add(".work.ics", made.calendar);
+  add(".pdf", made.pdf);
+  const std::optional<PacketRecord> before = out_.read_record(project.stem);
+  // The record goes before the PDF: where the power is cut between them, the PDF is the old one and the record says that it is not.
+  const std::string record_text = text_of(record);
+  files.insert(files.end() - 1, {out_.record(project.stem), record_text});
+  const bool new_lays = order_.keep_lays && lays.changed();
+  if (new_lays) files.insert(files.begin(), {out_.lays(project.stem), lays.text()});
+  std::optional<FileFault> fault = make_folders(folder_of(packet));
+  if (!fault && new_lays) fault = make_folders(folder_of(out_.lays(project.stem)));
+  if (!fault) fault = make_folders(folder_of(out_.record(project.stem)));
+  if (!fault) fault = write_whole(files);
+  if (fault) return answer_of(PacketState::failed, fault->sentence, told, "");
+  // A companion that the new packet no longer has.
+  if (before)
+    for (const MadeFile& old : before->files)
+      if (std::none_of(record.files.begin(), record.files.end(), [&](const MadeFile& now) { return now.name == old.name; }))
+        if (const auto bytes = read_below(folder_of(packet), old.name, kLargestOutput); bytes.ok() && sha256(*bytes.value) == old.hash)
+          remove_file(folder_of(packet) + "/" + old.name);
+  return answer_of(PacketState::made, "", told, record_text);
+}
+
+PacketResult Workroom::result_of(const FoundProject& project, const WorkerAnswer& answer) const {
+  PacketResult result{project, PacketState::failed, "", "", "", std::nullopt};
+  const auto lines = lines_of_fields(answer.bytes);
+  if (!answer.whole) {
+    result.problem = answer.fault;
+  } else if (!lines || lines->size() != 1 || lines->front().size() != 4) {
+    result.problem = "The worker gave no answer that could be understood.";
+  } else {
+    const FieldLine& said = lines->front();
+    result.state = said[0] == word_for(PacketState::made) ? PacketState::made : PacketState::failed;
+    result.problem = said[1];
+    result.messages = said[2];
+    if (result.state == PacketState::made) result.record = record_of(said[3]);
+    else result.errors = said[3];
+  }
+  if (result.state == PacketState::failed) result.record = out_.read_record(project.stem);
+  return result;
+}
+
+std::optional<FileFault> Workroom::tell_beside(const PacketResult& result) const {
+  if (result.state != PacketState::failed) return out_.clear_problems(result.project.stem);
+  if (!order_.problem_files) return std::nullopt;
+  return out_.write_problems(result.project.stem, result.project.path + ": " + result.problem + "\n" + (result.errors.empty() ? "" : "\n" + result.errors));
+}
+
+}  // namespace gownsheaf

@@ -1,0 +1,143 @@
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include "service_room.h"
+#include "support/catch.h"
+
+using namespace service_test;
+namespace fs = std::filesystem;
+
+TEST_CASE("what tells a project from a note", "[service]") {
+  CHECK(is_project("project.yaml", "anything"));
+  CHECK(is_project("dress.yaml", "# a remark\ntitle: x\ngownsheaf: 1\n"));
+  CHECK(is_project("dress.yaml", "\xEF\xBB\xBFgownsheaf : 1\r\n"));
+  CHECK(is_project("dress.yaml", "{gownsheaf: 1, title: x}"));
+  CHECK(is_project("dress.yaml", "\"gownsheaf\": 1"));
+  CHECK_FALSE(is_project("notes.yaml", "title: what gownsheaf: 1 said\n  gownsheaf: 1\ngownsheaf 1\n"));
+  CHECK_FALSE(is_project("notes.yaml", ""));
+  CHECK(is_yaml_name("a.yml"));
+  CHECK_FALSE(is_yaml_name("a.yaml~"));
+}
+
+TEST_CASE("records are read back as they were written, and damaged ones not at all", "[service]") {
+  PacketRecord r{"a/b.yaml", "f00", {"x\ty.svg", "n\\1\n.svg"}, {{"b.figures.json", "11"}, {"b.pdf", "22"}}, 12, {"T\xC3\xA4tle", "E. R.", {{"wool", "5 1/4 yd"}}, 2, 1, false}};
+  const std::string text = text_of(r);
+  const auto again = record_of(text);
+  REQUIRE(again);
+  CHECK(text_of(*again) == text);
+  CHECK(again->drawings == r.drawings);
+  for (std::size_t cut = 0; cut < text.size(); ++cut) CHECK_FALSE(record_of(text.substr(0, cut)));
+  CHECK_FALSE(record_of("gownsheaf made\t2\nend\n"));
+}
+
+TEST_CASE("a batch makes what is new or changed, leaves what is current, and mirrors the folders", "[service]") {
+  House house;
+  house.put("one.yaml", skirt("One"));
+  house.put("deep/er/project.yaml", skirt("Two"));
+  house.put("notes.yaml", "title: buttons to look at\n");
+  house.put(".swap.yaml", skirt("Swap"));
+  house.put("broken.yml", skirt("Broken") + "sleevs: 3\n");
+  CHECK(house.batch().told() == "failed broken.yml: It has 1 error.|made deep/er/project.yaml|made one.yaml");
+  for (const char* name : {"one.pdf", "one.figures.json", "deep/er/project.pdf", "batch.json"}) CHECK(house.has(name));
+  CHECK_FALSE(house.has("broken.pdf"));
+  CHECK(house.get("batch.json").find("\"made\": 2,\n  \"current\": 0,\n  \"failed\": 1") != std::string::npos);
+  const std::string first = house.get("one.pdf");
+  CHECK(house.batch().told() == "failed broken.yml: It has 1 error.|current deep/er/project.yaml|current one.yaml");
+
+  SECTION("a project changes") {
+    house.put("one.yaml", skirt("Another"));
+    CHECK(house.batch().results.back().state == PacketState::made);
+    CHECK((house.get("one.pdf") != first));
+    house.put("one.yaml", skirt("One"));
+    house.batch();
+    CHECK((house.get("one.pdf") == first));  // the very same bytes
+  }
+  SECTION("an output was damaged, or is gone") {
+    house.folder.put("out/one.figures.json", "{}");
+    fs::remove(house.folder / "out/deep/er/project.pdf");
+    CHECK(house.batch().told() == "failed broken.yml: It has 1 error.|made deep/er/project.yaml|made one.yaml");
+  }
+  SECTION("an option changes") {
+    house.order.packet.paper = "a4";
+    CHECK(house.batch().told() == "failed broken.yml: It has 1 error.|made deep/er/project.yaml|made one.yaml");
+  }
+  SECTION("a project that breaks keeps its old packet") {
+    house.put("one.yaml", skirt("One") + "title: again\n");
+    const Heard heard = house.batch();
+    CHECK(heard.results.back().state == PacketState::failed);
+    CHECK(heard.results.back().record.has_value());
+    CHECK((house.get("one.pdf") == first));
+  }
+  SECTION("a project goes: its outputs are listed, then removed, and nothing else") {
+    house.folder.put("out/one.txt", "mine");
+    fs::remove(house.folder / "in/one.yaml");
+    fs::remove(house.folder / "in/deep/er/project.yaml");
+    house.folder.put("out/deep/er/project.figures.json", "edited");
+    const auto room = house.room();
+    const FoundProjects found = find_projects(room->search());
+    CHECK(prune(*room, found, false).files == std::vector<std::string>{"deep/er/project.pdf", "one.figures.json", "one.pdf"});
+    CHECK(house.has("one.pdf"));
+    const Pruned pruned = prune(*room, found, true);
+    CHECK(pruned.kept == std::vector<std::string>{"deep/er/project.figures.json"});
+    CHECK_FALSE(house.has("one.pdf"));
+    CHECK_FALSE(house.has("deep/er/project.pdf"));
+    CHECK(house.has("one.txt"));
+    CHECK(house.has("deep/er/project.figures.json"));
+    CHECK(prune(*room, found, true).files.empty());
+  }
+}
+
+TEST_CASE("a drawing is part of what a packet is made of", "[service]") {
+  House house;
+  const std::string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
+                          "<path id='front' d='M10 10H110V150H10Z'/></svg>";
+  house.put("d/pieces.svg", svg);
+  house.put("d/project.yaml", "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
+                              "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: pieces.svg#front, outline is: cut line }]\n");
+  Heard first = house.batch();
+  REQUIRE(first.told() + (first.results.empty() ? "" : first.results[0].messages) == "made d/project.yaml");
+  CHECK(first.results[0].record->drawings == std::vector<std::string>{"pieces.svg"});
+  CHECK(house.batch().told() == "current d/project.yaml");
+  house.put("d/pieces.svg", svg + "\n");
+  CHECK(house.batch().told() == "made d/project.yaml");
+  fs::remove(house.folder / "in/d/pieces.svg");
+  CHECK(house.batch().results[0].state == PacketState::failed);
+}
+
+TEST_CASE("every share of the work is made once, and shares stay the same", "[service]") {
+  House house;
+  for (int i = 0; i < 12; ++i) house.put("p" + std::to_string(i) + ".yaml", "gownsheaf: 1\n");
+  std::multimap<std::string, int> taken;
+  house.order.shards = 3;
+  for (int k = 1; k <= 3; ++k) {
+    house.order.shard = k;
+    for (const PacketResult& r : house.batch().results) taken.emplace(r.project.path, k);
+    CHECK(house.has("batch." + std::to_string(k) + "-of-3.json"));
+  }
+  CHECK(taken.size() == 12);
+  for (int i = 0; i < 12; ++i) CHECK(taken.count("p" + std::to_string(i) + ".yaml") == 1);
+}
+
+TEST_CASE("two runs do not share a folder, and packets do not go among the projects", "[service]") {
+  House house;
+  const auto first = house.room();
+  REQUIRE(first);
+  std::string why;
+  CHECK(house.room(&why) == nullptr);
+  CHECK_THAT(why, Catch::Matchers::StartsWith("Another batch or watch is at work in"));
+  House other;
+  other.order.out = other.order.in;
+  CHECK(other.room(&why) == nullptr);
+  CHECK_THAT(why, Catch::Matchers::StartsWith("Packets may not go to"));
+  other.order.out = other.order.in + "/packets";  // below is well
+  CHECK(other.room(&why) != nullptr);
+}
+
+TEST_CASE("projects that would make one packet, or the list, are told", "[service]") {
+  House house;
+  house.put("a.yaml", skirt("A"));
+  house.put("a.yml", skirt("B"));
+  house.put("index.yaml", skirt("C"));
+  CHECK(house.batch().told() == "made a.yaml|failed a.yml: Its packet would be that of `a.yaml`; give one of them another name.|"
+                                "failed index.yaml: Its packet would be `index.pdf`, which is the list of packets; give it another name.");
+}

@@ -1,0 +1,64 @@
+// Lays that are kept: the packet is the same to the byte with and without, and a pack that was cut off or changed is not used.
+#include "service/lay_pack.h"
+#include "service_room.h"
+#include "support/catch.h"
+
+using namespace service_test;
+
+TEST_CASE("a packet made from kept lays is the same packet", "[service][lays]") {
+  House house;
+  Diagnostics diag;
+  std::vector<SourceText> sources;
+  std::string fault;
+  Order order = house.order.packet;
+  const auto shared = load_shared(order.template_folder, order.font_root, diag, sources, fault);
+  REQUIRE(shared);
+  order.shared = &*shared;
+  for (const char* example : {"lamplighter-jacket", "linen-skirt"}) {
+    CAPTURE(example);
+    order.project_path = std::string(GOWNSHEAF_SOURCE_DIR) + "/examples/" + example + "/project.yaml";
+    const auto made = [&](LayPack* pack) {
+      order.work.store = pack;
+      Diagnostics found;
+      return make_packet(order, found);
+    };
+    LayPack first(""), none("");
+    const Made with = made(&first), without = made(nullptr);
+    REQUIRE(with.pdf.size() > 1000);
+    CHECK(with.pdf == without.pdf);
+    CHECK(first.changed());
+    const std::string text = first.text();
+    LayPack again(text);
+    const Made later = made(&again);
+    CHECK(later.pdf == without.pdf);
+    CHECK(later.figures_json == without.figures_json);
+    CHECK(again.found() > 0);
+    CHECK_FALSE(again.changed());
+    CHECK(again.text() == text);
+    CHECK(LayPack(text).changed());  // it holds what nobody has asked for yet
+    std::string one_digit = text;
+    one_digit[text.find("\t", 20) + 1] ^= 1;
+    for (const std::string& damaged : {text.substr(0, text.size() / 2), text.substr(0, text.size() - 1), text + "x", "x" + text, one_digit, std::string("gownsheaf lays\t1\n")})
+      CHECK_FALSE(LayPack(damaged).changed());  // nothing of it is used
+  }
+}
+
+TEST_CASE("a batch keeps lays from one making to the next, and leaves them out when asked to", "[service][lays]") {
+  House house;
+  house.put("a.yaml", skirt("A"));
+  house.batch();
+  const std::string lays = house.get(".gownsheaf/lays/a.lays");
+  CHECK_THAT(lays, Catch::Matchers::StartsWith("gownsheaf lays\t1\n"));
+  house.order.packet.paper = "a4";  // all is made anew, no lay is another
+  CHECK(house.batch().told() == "made a.yaml");
+  CHECK(house.get(".gownsheaf/lays/a.lays") == lays);
+  const std::string pdf = house.get("a.pdf");
+  House other;
+  other.order = house.order;
+  other.order.in = house.order.in;
+  other.order.out = other.folder / "out";
+  other.order.keep_lays = false;
+  CHECK(other.batch().told() == "made a.yaml");
+  CHECK_FALSE(other.has(".gownsheaf/lays"));
+  CHECK((other.get("a.pdf") == pdf));
+}

@@ -1,0 +1,78 @@
+// Workers that fall over, go on for ever, take all memory or say too much: each is told, and the others' answers are there.
+#include <signal.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <atomic>
+#include <stdexcept>
+#include <thread>
+
+#include "service/pool.h"
+#include "support/catch.h"
+
+using namespace gownsheaf;
+
+namespace {
+
+std::vector<WorkerAnswer> all_of(WorkerPool& pool) {
+  std::vector<WorkerAnswer> answers;
+  while (!pool.idle()) {
+    std::vector<pollfd> waited;
+    pool.add_to(waited);
+    ::poll(waited.data(), static_cast<nfds_t>(waited.size()), -1);
+    for (WorkerAnswer& a : pool.collect()) answers.push_back(std::move(a));
+  }
+  std::sort(answers.begin(), answers.end(), [](const WorkerAnswer& a, const WorkerAnswer& b) { return a.job < b.job; });
+  return answers;
+}
+
+}  // namespace
+
+TEST_CASE("a worker that ends badly is its own project's fault alone", "[service]") {
+  WorkerPool pool(8, {1, 512});
+  pool.start(0, [] { return std::string(300'000, 'x'); });
+  pool.start(1, []() -> std::string { ::kill(::getpid(), SIGSEGV); return "no"; });
+  pool.start(2, []() -> std::string { for (;;) ::pause(); });
+  pool.start(3, []() -> std::string { throw std::runtime_error("a hem too many"); });
+  pool.start(4, []() -> std::string { ::_exit(0); });
+  pool.start(5, [] { return std::string(17u << 20, 'x'); });
+  pool.start(6, []() -> std::string { ::kill(::getpid(), SIGKILL); return "no"; });
+  CHECK(pool.has_room());
+  pool.start(7, [] { return std::string(); });
+  CHECK_FALSE(pool.has_room());
+  const auto answers = all_of(pool);
+  REQUIRE(answers.size() == 8);
+  CHECK(answers[0].whole);
+  CHECK(answers[0].bytes == std::string(300'000, 'x'));
+  CHECK(answers[1].fault == "The program fell over it (signal 11). That is a fault of the program.");
+  CHECK(answers[2].fault == "It took longer than 1 second, the most that one project may take.");
+  CHECK(answers[3].fault == "This is a fault of the program, not of the file: a hem too many.");
+  CHECK(answers[4].fault == "The worker gave no answer that could be understood.");
+  CHECK_FALSE(answers[5].whole);
+  CHECK(answers[6].fault == "The program fell over it (signal 9). That is a fault of the program.");
+  CHECK(answers[7].whole);
+  CHECK(answers[7].bytes.empty());
+}
+
+#ifndef GOWNSHEAF_SANITIZED  // they have no ceiling of memory
+TEST_CASE("a worker that wants all memory is stopped at its ceiling", "[service]") {
+  WorkerPool pool(1, {20, 256});
+  pool.start(0, [] {
+    std::string all;
+    for (;;) all.append(1 << 20, 'x');
+    return all;
+  });
+  CHECK(all_of(pool)[0].fault == "It asked for more memory than 256 MiB, the most that one project may have.");
+}
+#endif
+
+TEST_CASE("no worker is forked while another thread runs", "[service]") {
+  WorkerPool pool(1, {1, 256});
+  std::atomic<bool> done = false;
+  std::thread other([&] {
+    while (!done) ::usleep(1000);
+  });
+  CHECK_THROWS_AS(pool.start(0, [] { return std::string(); }), std::logic_error);
+  done = true;
+  other.join();
+}

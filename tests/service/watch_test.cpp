@@ -1,0 +1,138 @@
+// The service as a process of its own: what arrives is made, what breaks is told beside, what is mended is no longer told, and a stop
+// is clean. Waits look again every hundredth of a second and give up after twenty seconds.
+#include <signal.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <functional>
+
+#include "service/settling.h"
+#include "service/watch.h"
+#include "service_room.h"
+#include "support/catch.h"
+
+using namespace service_test;
+namespace fs = std::filesystem;
+
+namespace {
+
+struct Watched {
+  House house;
+  pid_t pid = -1;
+  Watched() {
+    house.order.problem_files = true;
+    house.order.jobs = 1;
+  }
+  ~Watched() {
+    if (pid > 0) stop(SIGKILL);
+  }
+  void begin(int scan_every = 0) {
+    pid = fork();
+    if (pid != 0) return;
+    Heard heard;
+    const auto room = house.room();
+    if (room != nullptr) run_watch(*room, {20, scan_every, house.folder / "health"}, {}, heard);
+    _exit(room != nullptr && heard.said.empty() ? 0 : 1);
+  }
+  int stop(int signal) {
+    kill(pid, signal);
+    int status = 0;
+    waitpid(pid, &status, 0);
+    pid = -1;
+    return WIFEXITED(status) ? WEXITSTATUS(status) : -WTERMSIG(status);
+  }
+  // by rename, as a careful program saves
+  void arrive(const std::string& name, const std::string& bytes) const {
+    house.folder.put("new", bytes);
+    fs::create_directories(fs::path(house.folder / ("in/" + name)).parent_path());
+    fs::rename(house.folder / "new", house.folder / ("in/" + name));
+  }
+};
+
+bool soon(const std::function<bool()>& true_now) {
+  for (int i = 0; i < 2000; ++i) {
+    if (true_now()) return true;
+    usleep(10'000);
+  }
+  return false;
+}
+
+std::string pdf_title(const std::string& bytes) { return bytes.find("/Title") == std::string::npos ? "" : bytes.substr(bytes.find("/Title"), 80); }
+
+}  // namespace
+
+TEST_CASE("files settle: two ticks when closed, twenty while open, two hundred at most", "[service]") {
+  Settling s;
+  const auto ticks = [&](int most) {
+    for (int n = 1; n <= most; ++n)
+      if (!s.tick().empty()) return n;
+    return 0;
+  };
+  s.whole("a");
+  CHECK(ticks(10) == 2);
+  s.touched("a");
+  CHECK(ticks(30) == 20);
+  s.touched("a");
+  s.tick();
+  s.whole("a");  // closed now
+  CHECK(ticks(10) == 2);
+  int taken = 0;
+  for (int n = 1; n <= 300 && taken == 0; ++n) {  // somebody who never stops writing
+    s.touched("a");
+    if (!s.tick().empty()) taken = n;
+  }
+  CHECK(taken == 200);
+  CHECK(s.empty());
+}
+
+TEST_CASE("what arrives in a watched folder is made, and what is wrong is told beside it", "[service][watch]") {
+  Watched w;
+  w.arrive("before.yaml", skirt("Before"));
+  w.begin();
+  CHECK(soon([&] { return w.house.has("before.pdf"); }));
+  w.arrive("deep/er/a.yaml", skirt("A"));                   // folders that are new too
+  w.house.put("slow.yaml", "gownsheaf: 1\ntitel: Slow\n");  // written in place, and wrong
+  CHECK(soon([&] { return w.house.has("deep/er/a.pdf"); }));
+  CHECK(soon([&] { return w.house.has("slow.problems.txt"); }));
+  CHECK_THAT(w.house.get("slow.problems.txt"), Catch::Matchers::StartsWith("Gownsheaf could not make this packet.\nslow.yaml: It has "));
+  CHECK(w.house.get("slow.problems.txt").find("slow.yaml:2:1: error [unknown-key]") != std::string::npos);
+  w.arrive("slow.yaml", skirt("Slow"));
+  CHECK(soon([&] { return w.house.has("slow.pdf") && !w.house.has("slow.problems.txt"); }));
+
+  const std::string before = w.house.get("before.pdf");
+  w.arrive(".before.yaml.swp", "gownsheaf: 1\n");  // an editor's
+  w.arrive("before.yaml", skirt("After"));
+  CHECK(soon([&] { return pdf_title(w.house.get("before.pdf")) != pdf_title(before); }));
+
+  // A folder that is moved: its packets are made in the new place; a project that goes keeps its packet.
+  fs::rename(w.house.folder / "in/deep", w.house.folder / "in/flat");
+  CHECK(soon([&] { return w.house.has("flat/er/a.pdf"); }));
+  CHECK(w.house.has("deep/er/a.pdf"));
+  w.house.put("bad.yaml", "gownsheaf: 1\n");
+  CHECK(soon([&] { return w.house.has("bad.problems.txt"); }));
+  fs::remove(w.house.folder / "in/bad.yaml");
+  CHECK(soon([&] { return !w.house.has("bad.problems.txt"); }));
+
+  CHECK(soon([&] { return w.house.folder.get("health").find("\"watching\"") != std::string::npos; }));
+  CHECK(w.stop(SIGTERM) == 0);
+  CHECK(w.house.folder.get("health") == "{\"state\": \"stopped\", \"projects\": 3, \"failed\": 0, \"waiting\": 0}\n");
+  CHECK(w.house.room() != nullptr);  // the lock is let go
+}
+
+TEST_CASE("a watched folder may go and come back, and a burst is all made", "[service][watch]") {
+  Watched w;
+  w.begin();
+  CHECK(soon([&] { return fs::exists(w.house.folder / "health"); }));
+  fs::rename(w.house.folder / "in", w.house.folder / "away");
+  CHECK(soon([&] { return w.house.folder.get("health").find("folder gone") != std::string::npos; }));
+  w.house.folder.put("away/later.yaml", skirt("Later"));
+  fs::rename(w.house.folder / "away", w.house.folder / "in");
+  CHECK(soon([&] { return w.house.has("later.pdf"); }));
+  for (int i = 0; i < 12; ++i) w.arrive("b" + std::to_string(i) + ".yaml", "gownsheaf: 1\n");
+  CHECK(soon([&] {
+    int n = 0;
+    for (int i = 0; i < 12; ++i) n += w.house.has("b" + std::to_string(i) + ".problems.txt") ? 1 : 0;
+    return n == 12;
+  }));
+  CHECK(w.stop(SIGINT) == 1);  // it said that the folder was gone
+}
