@@ -1,76 +1,60 @@
 // Do two shapes overlap at this offset, and how badly? One table per pair of shapes: the box of offsets at which their
 // bounds meet is cut into cells that are free, overlapping, or undecided; an undecided cell keeps the edges of the convex
-// no-fit pieces that cut it, so that the answer is exact everywhere. How bad an overlap is comes from circles
-// (Gardeyn, Vanden Berghe, Wauters 2025), worked out at the cells' corners and interpolated.
+// no-fit pieces that cut it, so that the answer is exact everywhere.
 #pragma once
 #include <cstdint>
 #include <vector>
 
+#include "nest/pair_loss.h"
 #include "nest/shape.h"
 
 namespace gownsheaf::nest {
 
-// The offsets at which two shapes' bounds meet, cut into cells.
-struct TableFrame {
-  TableFrame(const Shape& a, const Shape& b, int gap, int cells);
-  int n, x0, y0, width, height;  // offsets that matter: x0 < dx < x0 + width
-  double per_x, per_y;           // cells per tick
-};
-
-CircleRows rows_of(const Shape& shape, double more);
-
-// What a table of no gap would say, worked out for this offset alone: the same to the last bit, but slower. For pairs that
-// are asked for too seldom to be worth a table.
-double loss_without_table(const Shape& a, const Shape& b, int cells, int dx, int dy);
-
-class PairTable {
+class alignas(64) PairTable {
  public:
   static constexpr int kFine = 32, kCoarse = 16;  // cells along each side
   // gap: kept between the two, in ticks.
   PairTable(const Shape& a, const Shape& b, int gap, int cells);
 
-  // Offset: place of b less place of a. 0 = they do not overlap; else how bad it is, above 0.
-  double loss(int dx, int dy) const {
-    const std::int64_t u = static_cast<std::int64_t>(dx) - x0_, v = static_cast<std::int64_t>(dy) - y0_;
-    if (u <= 0 || v <= 0 || u >= width_ || v >= height_) return 0;
-    const double fu = static_cast<double>(u) * per_x_, fv = static_cast<double>(v) * per_y_;
-    const int i = static_cast<int>(fu), j = static_cast<int>(fv);
-    const std::uint16_t cell = cells_[static_cast<std::size_t>(j * n_ + i)];
+  // Offset: place of b less place of a, less least_offset. 0 = they do not overlap; else how bad it is, above 0.
+  double loss(int u, int v) const {
+    if (grid_.outside(u, v)) return 0;
+    const Grid::Spot s = grid_.spot(u, v);
+    const std::uint16_t cell = cells_[static_cast<std::size_t>(s.cell)];
     if (cell == 0) return 0;
-    if (cell > 1 && !inside(leaf_at_[cell - 2], u, v)) return 0;
-    const float* n = nodes_.data() + j * (n_ + 1) + i;
-    const double x = fu - i, y = fv - j;
-    const double low = n[0] + x * (n[1] - n[0]);
-    const double high = n[n_ + 1] + x * (n[n_ + 2] - n[n_ + 1]);
-    return low + y * (high - low);
+    if (cell > 1 && !inside(leaves_[static_cast<std::size_t>(cell) - 2], u, v)) return 0;
+    const float *n = nodes_.data() + s.node, *above = n + grid_.cells() + 1;
+    return Grid::between(s, n[0], n[1], above[0], above[1]);
   }
   std::size_t bytes() const;
 
  private:
   friend class TableMaker;
   struct Line { std::int32_t a, b; std::int64_t c; };  // a u + b v + c > 0: on the overlapping side
-  bool inside(std::uint32_t leaf, std::int64_t u, std::int64_t v) const {
-    const std::uint16_t* at = leaves_.data() + leaf;
-    for (int pieces = *at++; pieces > 0; --pieces) {
+  // Most undecided cells are cut by one line. Where there are more, further says where they stand: of each piece the
+  // number of lines and the lines, of the first without its first.
+  struct Leaf { Line first; int further = -1, pieces = 1; };
+  static bool beyond(const Line& l, std::int64_t u, std::int64_t v) { return l.a * u + l.b * v + l.c > 0; }
+  bool inside(const Leaf& leaf, int u, int v) const {
+    const bool first = beyond(leaf.first, u, v);
+    if (leaf.further < 0 || (!first && leaf.pieces == 1)) return first;
+    const std::uint16_t* at = further_.data() + leaf.further;
+    for (int piece = 0; piece < leaf.pieces; ++piece) {
       const int count = *at++;
-      int k = 0;
-      for (; k < count; ++k) {
-        const Line& line = lines_[at[k]];
-        if (line.a * u + line.b * v + line.c <= 0) break;
-      }
-      if (k == count) return true;
+      bool all = piece > 0 || first;
+      for (int k = 0; k < count && all; ++k) all = beyond(lines_[at[k]], u, v);
+      if (all) return true;
       at += count;
     }
     return false;
   }
   void work_out_losses(const Shape& a, const Shape& b, int gap);
 
-  int n_, x0_ = 0, y0_ = 0, width_ = 0, height_ = 0;  // offsets that matter: x0_ < dx < x0_ + width_
-  double per_x_ = 1, per_y_ = 1;                      // cells per tick
-  std::vector<std::uint16_t> cells_;                  // 0 free, 1 overlapping, else 2 + leaf
+  Grid grid_;
+  std::vector<std::uint16_t> cells_;  // 0 free, 1 overlapping, else 2 + leaf
   std::vector<float> nodes_;
-  std::vector<std::uint32_t> leaf_at_;
-  std::vector<std::uint16_t> leaves_;                 // number of pieces, then of each: number of lines, the lines
+  std::vector<Leaf> leaves_;
+  std::vector<std::uint16_t> further_;
   std::vector<Line> lines_;
 };
 

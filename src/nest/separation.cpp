@@ -46,10 +46,13 @@ Separation::Separation(const World& world, std::uint64_t seed) : world_(world), 
   }
   loss_.assign(static_cast<std::size_t>(stride_) * static_cast<std::size_t>(all_), 0.0);
   weight_.assign(loss_.size(), 1.0);
-  const std::size_t padded = static_cast<std::size_t>(all_ + 4);
-  for (std::vector<int>* v : {&left_, &right_, &low_, &high_, &who_}) v->assign(padded, 0);
-  seen_.resize(padded);
-  seen_weight_.assign(padded, 1.0);
+  std::size_t most_shapes = 0;
+  for (const Kind& kind : world.kinds) most_shapes = std::max(most_shapes, kind.shapes.size());
+  seen_.assign(most_shapes, std::vector<Other>(static_cast<std::size_t>(all_)));
+  order_of_shape_.assign(world.shapes.size(), 0);
+  near_seen_.resize(static_cast<std::size_t>(all_));
+  boxes_.resize(static_cast<std::size_t>(all_) + 4);
+  near_boxes_.resize(static_cast<std::size_t>(all_) + 4);
   // Large: of the greatest hulls that together make three quarters of all.
   std::vector<std::pair<double, int>> by_hull;
   double sum = 0, running = 0;
@@ -161,48 +164,95 @@ Place Separation::near_by(int item) {
   return {allowed_x(kind, *range, x), allowed_y(kind, *range, y), range->shape, range->region};
 }
 
+void Separation::Boxes::fill_up() {
+  for (std::size_t k = static_cast<std::size_t>(count); k % 4 != 0; ++k) {
+    left[k] = low[k] = kFarAway;
+    right[k] = high[k] = -kFarAway;
+  }
+}
+
 void Separation::gather(int item) {
-  moving_ = item;
-  others_ = 0;
+  const Kind& kind = world_.kinds[static_cast<std::size_t>(kind_of_[static_cast<std::size_t>(item)])];
   const double* weights = row(weight_, item);
+  boxes_.count = 0;
   for (int j = 0; j < all_; ++j) {
     if (j == item || !laid_[static_cast<std::size_t>(j)]) continue;
     const Place& p = places_[static_cast<std::size_t>(j)];
     const Shape& s = world_.shapes[static_cast<std::size_t>(p.shape)];
     const int gap = s.obstacle ? 0 : world_.gap;
-    const std::size_t k = static_cast<std::size_t>(others_++);
-    left_[k] = p.x + s.low.x - gap;
-    right_[k] = p.x + s.high.x + gap;
-    low_[k] = p.y + s.low.y - gap;
-    high_[k] = p.y + s.high.y + gap;
-    seen_[k] = p;
-    seen_weight_[k] = weights[j];
-    who_[k] = j;
+    const std::size_t k = static_cast<std::size_t>(boxes_.count++);
+    boxes_.left[k] = p.x + s.low.x - gap;
+    boxes_.right[k] = p.x + s.high.x + gap;
+    boxes_.low[k] = p.y + s.low.y - gap;
+    boxes_.high[k] = p.y + s.high.y + gap;
+    for (std::size_t n = 0; n < kind.shapes.size(); ++n) {
+      const World::View view = world_.view(kind.shapes[n], p.shape, p.x, p.y);
+      seen_[n][k] = {view.table, view.u, view.v, weights[j], j, static_cast<std::int16_t>(view.c), static_cast<std::int16_t>(view.s)};
+    }
   }
-  for (std::size_t k = static_cast<std::size_t>(others_); k % 4 != 0; ++k) {
-    left_[k] = low_[k] = kFarAway;
-    right_[k] = high_[k] = -kFarAway;
-  }
+  for (std::size_t n = 0; n < kind.shapes.size(); ++n) order_of_shape_[static_cast<std::size_t>(kind.shapes[n])] = static_cast<int>(n);
+  boxes_.fill_up();
 }
 
-double Separation::value_at(int shape, int x, int y, double bound) {
+double Separation::value_at(const Boxes& boxes, const Other* seen, int shape, int x, int y, double bound) const {
   const Shape& s = world_.shapes[static_cast<std::size_t>(shape)];
   const int xl = x + s.low.x, yl = y + s.low.y, xe = x + s.high.x, ye = y + s.high.y;
+  const int *left = boxes.left.data(), *right = boxes.right.data(), *low = boxes.low.data(), *high = boxes.high.data();
   double sum = 0;
-  for (int k = 0; k < others_; k += 4) {
-    unsigned mask = meeting(left_.data() + k, right_.data() + k, low_.data() + k, high_.data() + k, xl, yl, xe, ye);
+  for (int k = 0; k < boxes.count; k += 4) {
+    unsigned mask = meeting(left + k, right + k, low + k, high + k, xl, yl, xe, ye);
     while (mask != 0) {
-      const std::size_t j = static_cast<std::size_t>(k + __builtin_ctz(mask));
+      const Other& o = seen[k + __builtin_ctz(mask)];
       mask &= mask - 1;
-      const Place& p = seen_[j];
-      const double loss = world_.loss(shape, p.shape, p.x - x, p.y - y);
+      double loss;
+      if (o.table != nullptr) {
+        loss = o.table->loss(o.u - (o.c * x - o.s * y), o.v - (o.s * x + o.c * y));
+      } else {
+        const Place& p = places_[static_cast<std::size_t>(o.who)];
+        loss = world_.loss(shape, p.shape, p.x - x, p.y - y);
+      }
       if (loss > 0) {
-        sum += seen_weight_[j] * loss;
+        sum += o.weight * loss;
         if (sum >= bound) return sum;
       }
     }
   }
   return sum;
+}
+
+double Separation::value_of(const Place& place, double bound) const {
+  return value_at(boxes_, seen_[static_cast<std::size_t>(order_of_shape_[static_cast<std::size_t>(place.shape)])].data(), place.shape, place.x, place.y, bound);
+}
+
+void Separation::look_around(const Place& place, int far) {
+  const Shape& s = world_.shapes[static_cast<std::size_t>(place.shape)];
+  const std::vector<Other>& seen = seen_[static_cast<std::size_t>(order_of_shape_[static_cast<std::size_t>(place.shape)])];
+  window_low_ = {place.x - far, place.y - far};
+  window_high_ = {place.x + far, place.y + far};
+  const int xl = window_low_.x + s.low.x, yl = window_low_.y + s.low.y, xe = window_high_.x + s.high.x, ye = window_high_.y + s.high.y;
+  near_.clear();
+  for (int k = 0; k < boxes_.count; k += 4) {
+    unsigned mask = meeting(boxes_.left.data() + k, boxes_.right.data() + k, boxes_.low.data() + k, boxes_.high.data() + k, xl, yl, xe, ye);
+    for (; mask != 0; mask &= mask - 1) {
+      const int at = k + __builtin_ctz(mask);
+      const Other& o = seen[static_cast<std::size_t>(at)];
+      const Place& p = places_[static_cast<std::size_t>(o.who)];
+      const double loss = o.table != nullptr ? o.table->loss(o.u - (o.c * place.x - o.s * place.y), o.v - (o.s * place.x + o.c * place.y))
+                                             : world_.loss(place.shape, p.shape, p.x - place.x, p.y - place.y);
+      near_.emplace_back(-o.weight * loss, at);
+    }
+  }
+  std::sort(near_.begin(), near_.end());  // the worst first: a trial is given up the sooner
+  near_boxes_.count = static_cast<int>(near_.size());
+  for (std::size_t k = 0; k < near_.size(); ++k) {
+    const std::size_t from = static_cast<std::size_t>(near_[k].second);
+    near_boxes_.left[k] = boxes_.left[from];
+    near_boxes_.right[k] = boxes_.right[from];
+    near_boxes_.low[k] = boxes_.low[from];
+    near_boxes_.high[k] = boxes_.high[from];
+    near_seen_[k] = seen[from];
+  }
+  near_boxes_.fill_up();
 }
 
 void Separation::descend(int item, Trial& trial, double first, double last) {
@@ -213,22 +263,27 @@ void Separation::descend(int item, Trial& trial, double first, double last) {
   const double side = std::min(s.width, s.height);
   double sx = first * side, sy = first * side;
   const double limit = std::max(1.0, last * side);
-  int axis = dice_.below(4);
+  const int far = static_cast<int>(std::min(3.0 * sx, 1.5 * side)) + 1;
+  look_around(trial.place, far);
+  int axis = dice_.below(4), onward = 0;  // after a step that helped, the next goes the same way: back is where it came from
   int tries = 0;
   while ((sx >= limit || sy >= limit) && trial.value > 0) {
     const double dx = axis == 1 ? 0 : sx, dy = axis == 0 ? 0 : axis == 3 ? -sy : sy;
     Trial best{trial.value, trial.place};
     bool better = false;
-    for (const double sign : {1.0, -1.0}) {
+    for (const int sign : {1, -1}) {
+      if (sign == -onward) continue;
       Place p = trial.place;
       p.x = allowed_x(kind, *range, p.x + sign * dx);
       p.y = allowed_y(kind, *range, p.y + sign * dy);
       if (p.x == trial.place.x && p.y == trial.place.y) continue;
-      const double value = value_at(p.shape, p.x, p.y, best.value);
+      if (p.x < window_low_.x || p.y < window_low_.y || p.x > window_high_.x || p.y > window_high_.y) look_around(p, far);
+      const double value = value_at(near_boxes_, near_seen_.data(), p.shape, p.x, p.y, best.value);
       ++tries;
       if (value < best.value) {
         best = {value, p};
         better = true;
+        onward = sign;
       }
     }
     if (better) {
@@ -240,6 +295,7 @@ void Separation::descend(int item, Trial& trial, double first, double last) {
       if (axis != 1) sx *= less;
       if (axis != 0) sy *= less;
       axis = dice_.below(4);
+      onward = 0;
     }
   }
   work_ += tries * trial_cost_;
@@ -251,7 +307,7 @@ Separation::Trial Separation::find(int item) {
   Trial kept[kKept];
   int count = 0;
   const Place& now = places_[static_cast<std::size_t>(item)];
-  kept[count++] = {value_at(now.shape, now.x, now.y, kNone), now};
+  kept[count++] = {value_of(now, kNone), now};
   work_ += trial_cost_;
   if (kept[0].value == 0 && range_of(k, now.shape, now.region) != nullptr) return kept[0];
   const auto same = [&](const Place& a, const Place& b) {
@@ -263,7 +319,7 @@ Separation::Trial Separation::find(int item) {
   for (int t = 0; t < kNear + kFar; ++t) {
     const Place p = t < kNear ? near_by(item) : anywhere(k);
     const double bound = count == kKept ? kept[kKept - 1].value : kNone;
-    const double value = value_at(p.shape, p.x, p.y, bound);
+    const double value = value_of(p, bound);
     work_ += trial_cost_;
     if (value >= bound) continue;
     int at = count;

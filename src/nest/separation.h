@@ -31,8 +31,19 @@ class Separation {
 
  private:
   struct Trial { double value; Place place; };
+  // Another item as the one being moved sees it, in one of that one's shapes.
+  struct Other { const PairTable* table; int u, v; double weight; int who; std::int16_t c, s; };
+  // Boxes of others, four to a step.
+  struct Boxes {
+    int count = 0;
+    std::vector<int> left, right, low, high;
+    void resize(std::size_t n) { for (std::vector<int>* v : {&left, &right, &low, &high}) v->assign(n, 0); }
+    void fill_up();  // to a multiple of four
+  };
   void gather(int item);
-  double value_at(int shape, int x, int y, double bound);
+  void look_around(const Place& place, int far);  // those that matter while the place is no farther than that from here
+  double value_at(const Boxes& boxes, const Other* seen, int shape, int x, int y, double bound) const;
+  double value_of(const Place& place, double bound) const;
   Trial find(int item);
   void descend(int item, Trial& trial, double first, double last);
   Place anywhere(int kind);
@@ -56,11 +67,13 @@ class Separation {
   double total_ = 0;
   std::int64_t work_ = 0, trial_cost_ = 1;   // a trial among many parts counts for more
   std::vector<int> large_;
-  // The others, as the item being moved sees them: four to a step.
-  int moving_ = 0, others_ = 0;
-  std::vector<int> left_, right_, low_, high_, who_;
-  std::vector<Place> seen_;
-  std::vector<double> seen_weight_;
+  // The others; and those near the place where it is being tried.
+  Boxes boxes_, near_boxes_;
+  std::vector<std::vector<Other>> seen_;     // by the moving item's shapes, in the order of its kind
+  std::vector<int> order_of_shape_;          // which of them a shape is
+  std::vector<Other> near_seen_;
+  std::vector<std::pair<double, int>> near_;
+  Corner window_low_, window_high_;          // of places for which these will do
 };
 
 }  // namespace gownsheaf::nest

@@ -7,7 +7,7 @@ namespace gownsheaf::nest {
 namespace {
 
 constexpr int kManyTables = 3000;  // beyond it they are coarse, for memory, and made late, for time
-constexpr int kOften = 500;
+constexpr int kOften = 5000;
 constexpr int kMostTables = 9000;
 
 }  // namespace
@@ -37,27 +37,29 @@ void World::prepare() {
       int& s = slot_of[index(best.a, best.b)];
       if (s < 0) s = slots++;
       slot[index(a, b)] = s;
+      const Corner least = least_offset(shapes[static_cast<std::size_t>(best.a)], shapes[static_cast<std::size_t>(best.b)], gap_of(best.a, best.b));
+      best.u -= least.x;
+      best.v -= least.y;
       refs_[index(a, b)] = best;
     }
   }
   if (slots > kManyTables) {
     cells_ = PairTable::kCoarse;
     asked_ = std::vector<std::atomic<int>>(static_cast<std::size_t>(slots));
+    seldom_ = std::vector<std::atomic<const SeldomTable*>>(static_cast<std::size_t>(slots));
+    seldom_kept_.resize(static_cast<std::size_t>(slots));
   }
   slots_ = std::vector<std::atomic<const PairTable*>>(static_cast<std::size_t>(slots));
   tables_.resize(static_cast<std::size_t>(slots));
   for (std::size_t i = 0; i < refs_.size(); ++i) refs_[i].slot = &slots_[static_cast<std::size_t>(slot[i])];
 }
 
-double World::first_loss(const Ref& ref, int x, int y) const {
-  if (!asked_.empty()) {
-    const Shape &a = shapes[static_cast<std::size_t>(ref.a)], &b = shapes[static_cast<std::size_t>(ref.b)];
-    if (gap_of(ref.a, ref.b) == 0) {
-      const int times = asked_[static_cast<std::size_t>(ref.slot - slots_.data())].fetch_add(1, std::memory_order_relaxed);
-      if (times < kOften || made_.load(std::memory_order_relaxed) >= kMostTables) return loss_without_table(a, b, cells_, x, y);
-    }
+double World::first_loss(const Ref& ref, int u, int v) const {
+  if (!asked_.empty() && gap_of(ref.a, ref.b) == 0) {
+    const int times = asked_[static_cast<std::size_t>(ref.slot - slots_.data())].fetch_add(1, std::memory_order_relaxed);
+    if (times < kOften || made_.load(std::memory_order_relaxed) >= kMostTables) return seldom(ref).loss(u, v);
   }
-  return make(ref)->loss(x, y);
+  return make(ref)->loss(u, v);
 }
 
 const PairTable* World::make(const Ref& ref) const {
@@ -71,6 +73,16 @@ const PairTable* World::make(const Ref& ref) const {
   made_.fetch_add(1, std::memory_order_relaxed);
   ref.slot->store(kept.get(), std::memory_order_release);
   return kept.get();
+}
+
+const SeldomTable& World::seldom(const Ref& ref) const {
+  const std::size_t slot = static_cast<std::size_t>(ref.slot - slots_.data());
+  if (const SeldomTable* made = seldom_[slot].load(std::memory_order_acquire)) return *made;
+  const std::lock_guard lock(making_);
+  std::unique_ptr<SeldomTable>& kept = seldom_kept_[slot];
+  if (!kept) kept = std::make_unique<SeldomTable>(shapes[static_cast<std::size_t>(ref.a)], shapes[static_cast<std::size_t>(ref.b)], cells_);
+  seldom_[slot].store(kept.get(), std::memory_order_release);
+  return *kept;
 }
 
 std::vector<Range> ranges_of(const World& world, const Kind& kind, int length) {

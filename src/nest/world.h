@@ -9,6 +9,7 @@
 
 #include "nest/nest.h"
 #include "nest/pair_table.h"
+#include "nest/seldom_table.h"
 #include "nest/shape.h"
 
 namespace gownsheaf::nest {
@@ -51,23 +52,33 @@ class World {
   // How bad it is when b lies at this offset from a; 0 = not at all. Tables are made when asked for, where they would be
   // many, after being asked for often; that makes no difference to the answer.
   double loss(int a, int b, int dx, int dy) const {
-    const Ref& ref = refs_[static_cast<std::size_t>(a) * shapes.size() + static_cast<std::size_t>(b)];
+    const Ref& ref = ref_of(a, b);
     const PairTable* table = ref.slot->load(std::memory_order_acquire);
-    const int x = ref.x + ref.c * dx - ref.s * dy, y = ref.y + ref.s * dx + ref.c * dy;
-    return table != nullptr ? table->loss(x, y) : first_loss(ref, x, y);
+    const int u = ref.u + ref.c * dx - ref.s * dy, v = ref.v + ref.s * dx + ref.c * dy;
+    return table != nullptr ? table->loss(u, v) : first_loss(ref, u, v);
+  }
+  // The same, b's place being known beforehand: u and v less those of the place of a, turned.
+  struct View { const PairTable* table; int u, v, c, s; };
+  View view(int a, int b, int x, int y) const {
+    const Ref& ref = ref_of(a, b);
+    return {ref.slot->load(std::memory_order_acquire), ref.u + ref.c * x - ref.s * y, ref.v + ref.s * x + ref.c * y, ref.c, ref.s};
   }
   // The least length of the open strip in which every kind has a way to lie somewhere.
   int least_length() const;
 
  private:
-  struct Ref { std::atomic<const PairTable*>* slot; int a, b, c, s, x, y; };  // the table's offset: turned by c, s, then + x, y
-  double first_loss(const Ref& ref, int x, int y) const;
+  struct Ref { std::atomic<const PairTable*>* slot; int a, b, c, s, u, v; };  // in the table: turned by c, s, then + u, v
+  const Ref& ref_of(int a, int b) const { return refs_[static_cast<std::size_t>(a) * shapes.size() + static_cast<std::size_t>(b)]; }
+  double first_loss(const Ref& ref, int u, int v) const;
   const PairTable* make(const Ref& ref) const;
+  const SeldomTable& seldom(const Ref& ref) const;
   std::vector<Ref> refs_;
   int cells_ = PairTable::kFine;
   mutable std::vector<std::atomic<const PairTable*>> slots_;
   mutable std::vector<std::unique_ptr<PairTable>> tables_;
   mutable std::vector<std::atomic<int>> asked_;  // where tables are many, how often each was wanted
+  mutable std::vector<std::atomic<const SeldomTable*>> seldom_;  // and what stands in for them
+  mutable std::vector<std::unique_ptr<SeldomTable>> seldom_kept_;
   mutable std::atomic<int> made_{0};
   mutable std::mutex making_;
 };
