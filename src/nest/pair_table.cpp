@@ -206,11 +206,10 @@ class TableMaker {
   }
 
   void keep_leaf(const Kept& kept, int i, int j) {
-    t_.cells_[static_cast<std::size_t>(j * n_ + i)] = static_cast<std::uint16_t>(t_.leaves_.size() + 2);
+    t_.cells_[static_cast<std::size_t>(j * n_ + i)] = static_cast<std::uint16_t>(t_.leaves_.size());
     const auto line = [&](int k) -> Line& { return lines_[static_cast<std::size_t>(kept.ids[static_cast<std::size_t>(k)])]; };
-    PairTable::Leaf leaf;
-    leaf.first = {static_cast<std::int32_t>(line(0).a), static_cast<std::int32_t>(line(0).b), static_cast<std::int64_t>(line(0).c)};
-    leaf.pieces = static_cast<int>(kept.ends.size());
+    PairTable::Leaf leaf{{static_cast<std::int32_t>(line(0).a), static_cast<std::int32_t>(line(0).b), static_cast<std::int64_t>(line(0).c)},
+                         -1, static_cast<int>(kept.ends.size())};
     if (kept.ids.size() > 1) {
       leaf.further = static_cast<int>(t_.further_.size());
       int begin = 0;
@@ -244,7 +243,9 @@ class TableMaker {
 
 PairTable::PairTable(const Shape& a, const Shape& b, int gap, int cells) : grid_(a, b, gap, cells) {
   cells_.assign(static_cast<std::size_t>(cells) * static_cast<std::size_t>(cells), 0);
+  leaves_.assign(kDecided, kDecided + 2);
   TableMaker(*this, a, b, gap);
+  leaf_of_[1] = leaves_.data();
   work_out_losses(a, b, gap);
 }
 

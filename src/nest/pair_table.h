@@ -15,16 +15,20 @@ class alignas(64) PairTable {
   static constexpr int kFine = 32, kCoarse = 16;  // cells along each side
   // gap: kept between the two, in ticks.
   PairTable(const Shape& a, const Shape& b, int gap, int cells);
+  PairTable(const PairTable&) = delete;
+  PairTable& operator=(const PairTable&) = delete;
 
-  // Offset: place of b less place of a, less least_offset. 0 = they do not overlap; else how bad it is, above 0.
+  // Offset: place of b less place of a, less least_offset. 0 = they do not overlap; else how bad it is, above 0. No branch
+  // but for the cells that several lines cut: which way the others go cannot be foreseen.
   double loss(int u, int v) const {
     if (grid_.outside(u, v)) return 0;
     const Grid::Spot s = grid_.spot(u, v);
     const std::uint16_t cell = cells_[static_cast<std::size_t>(s.cell)];
-    if (cell == 0) return 0;
-    if (cell > 1 && !inside(leaves_[static_cast<std::size_t>(cell) - 2], u, v)) return 0;
+    const Leaf& leaf = leaf_of_[cell > 1][cell];
+    bool inside = beyond(leaf.first, u, v);
+    if (leaf.further >= 0) inside = inside_further(leaf, inside, u, v);
     const float *n = nodes_.data() + s.node, *above = n + grid_.cells() + 1;
-    return Grid::between(s, n[0], n[1], above[0], above[1]);
+    return static_cast<double>(inside) * Grid::between(s, n[0], n[1], above[0], above[1]);
   }
   std::size_t bytes() const;
 
@@ -33,11 +37,11 @@ class alignas(64) PairTable {
   struct Line { std::int32_t a, b; std::int64_t c; };  // a u + b v + c > 0: on the overlapping side
   // Most undecided cells are cut by one line. Where there are more, further says where they stand: of each piece the
   // number of lines and the lines, of the first without its first.
-  struct Leaf { Line first; int further = -1, pieces = 1; };
+  struct Leaf { Line first; int further, pieces; };
   static bool beyond(const Line& l, std::int64_t u, std::int64_t v) { return l.a * u + l.b * v + l.c > 0; }
-  bool inside(const Leaf& leaf, int u, int v) const {
-    const bool first = beyond(leaf.first, u, v);
-    if (leaf.further < 0 || (!first && leaf.pieces == 1)) return first;
+  static constexpr Leaf kDecided[2] = {{{0, 0, -1}, -1, 1}, {{0, 0, 1}, -1, 1}};  // what stands for 0 and 1
+  bool inside_further(const Leaf& leaf, bool first, int u, int v) const {
+    if (!first && leaf.pieces == 1) return false;
     const std::uint16_t* at = further_.data() + leaf.further;
     for (int piece = 0; piece < leaf.pieces; ++piece) {
       const int count = *at++;
@@ -51,9 +55,10 @@ class alignas(64) PairTable {
   void work_out_losses(const Shape& a, const Shape& b, int gap);
 
   Grid grid_;
-  std::vector<std::uint16_t> cells_;  // 0 free, 1 overlapping, else 2 + leaf
+  std::vector<std::uint16_t> cells_;  // 0 free, 1 overlapping, else a leaf
   std::vector<float> nodes_;
-  std::vector<Leaf> leaves_;
+  const Leaf* leaf_of_[2] = {kDecided, nullptr};
+  std::vector<Leaf> leaves_;          // the first two stand idle
   std::vector<std::uint16_t> further_;
   std::vector<Line> lines_;
 };

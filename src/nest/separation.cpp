@@ -14,22 +14,6 @@ constexpr double kNone = std::numeric_limits<double>::infinity();
 constexpr int kNear = 25, kFar = 50, kKept = 3;
 constexpr int kFarAway = std::numeric_limits<int>::max() / 2;
 
-// Which of the four others starting at k meet the box from (x, y) to (xe, ye).
-inline unsigned meeting(const int* left, const int* right, const int* low, const int* high, int x, int y, int xe, int ye) {
-#ifdef __SSE2__
-  const auto four = [](const int* p) { return _mm_loadu_si128(reinterpret_cast<const __m128i*>(p)); };
-  const __m128i a = _mm_and_si128(_mm_cmpgt_epi32(four(right), _mm_set1_epi32(x)), _mm_cmpgt_epi32(_mm_set1_epi32(xe), four(left)));
-  const __m128i b = _mm_and_si128(_mm_cmpgt_epi32(four(high), _mm_set1_epi32(y)), _mm_cmpgt_epi32(_mm_set1_epi32(ye), four(low)));
-  return static_cast<unsigned>(_mm_movemask_ps(_mm_castsi128_ps(_mm_and_si128(a, b))));
-#else
-  unsigned mask = 0;
-  for (int i = 0; i < 4; ++i) {
-    if (right[i] > x && xe > left[i] && high[i] > y && ye > low[i]) mask |= 1U << i;
-  }
-  return mask;
-#endif
-}
-
 }  // namespace
 
 Separation::Separation(const World& world, std::uint64_t seed) : world_(world), dice_(seed) {
@@ -51,8 +35,8 @@ Separation::Separation(const World& world, std::uint64_t seed) : world_(world), 
   seen_.assign(most_shapes, std::vector<Other>(static_cast<std::size_t>(all_)));
   order_of_shape_.assign(world.shapes.size(), 0);
   near_seen_.resize(static_cast<std::size_t>(all_));
-  boxes_.resize(static_cast<std::size_t>(all_) + 4);
-  near_boxes_.resize(static_cast<std::size_t>(all_) + 4);
+  boxes_.fours.resize(static_cast<std::size_t>(all_) / 4 + 1);
+  near_boxes_.fours.resize(boxes_.fours.size());
   // Large: of the greatest hulls that together make three quarters of all.
   std::vector<std::pair<double, int>> by_hull;
   double sum = 0, running = 0;
@@ -62,6 +46,8 @@ Separation::Separation(const World& world, std::uint64_t seed) : world_(world), 
     sum += s.hull_area;
   }
   std::sort(by_hull.begin(), by_hull.end());
+  for (const auto& [hull, item] : by_hull) by_size_.push_back(item);
+  for (int k = n_; k < all_; ++k) by_size_.push_back(k);
   for (const auto& [hull, item] : by_hull) {
     large_.push_back(item);
     running -= hull;
@@ -164,27 +150,51 @@ Place Separation::near_by(int item) {
   return {allowed_x(kind, *range, x), allowed_y(kind, *range, y), range->shape, range->region};
 }
 
+void Separation::Boxes::put(int k, int left, int right, int low, int high) {
+  Four& four = fours[static_cast<std::size_t>(k) / 4];
+  four.left[k % 4] = left;
+  four.right[k % 4] = right;
+  four.low[k % 4] = low;
+  four.high[k % 4] = high;
+}
+
 void Separation::Boxes::fill_up() {
-  for (std::size_t k = static_cast<std::size_t>(count); k % 4 != 0; ++k) {
-    left[k] = low[k] = kFarAway;
-    right[k] = high[k] = -kFarAway;
+  for (int k = count; k % 4 != 0; ++k) put(k, kFarAway, -kFarAway, kFarAway, -kFarAway);
+}
+
+inline std::uint64_t Separation::Boxes::meeting(int from, int x, int y, int xe, int ye) const {
+  const Four* four = fours.data() + from;
+  const int many = std::min((count + 3) / 4 - from, 16);
+  std::uint64_t mask = 0;
+#ifdef __SSE2__
+  const __m128i xl = _mm_set1_epi32(x), yl = _mm_set1_epi32(y), xh = _mm_set1_epi32(xe), yh = _mm_set1_epi32(ye);
+  const auto load = [](const int* p) { return _mm_load_si128(reinterpret_cast<const __m128i*>(p)); };
+  for (int k = 0; k < many; ++k, ++four) {
+    const __m128i a = _mm_and_si128(_mm_cmpgt_epi32(load(four->right), xl), _mm_cmpgt_epi32(xh, load(four->left)));
+    const __m128i b = _mm_and_si128(_mm_cmpgt_epi32(load(four->high), yl), _mm_cmpgt_epi32(yh, load(four->low)));
+    mask |= static_cast<std::uint64_t>(_mm_movemask_ps(_mm_castsi128_ps(_mm_and_si128(a, b)))) << (4 * k);
   }
+#else
+  for (int k = 0; k < many; ++k, ++four) {
+    for (int i = 0; i < 4; ++i) {
+      if (four->right[i] > x && xe > four->left[i] && four->high[i] > y && ye > four->low[i]) mask |= std::uint64_t{1} << (4 * k + i);
+    }
+  }
+#endif
+  return mask;
 }
 
 void Separation::gather(int item) {
   const Kind& kind = world_.kinds[static_cast<std::size_t>(kind_of_[static_cast<std::size_t>(item)])];
   const double* weights = row(weight_, item);
   boxes_.count = 0;
-  for (int j = 0; j < all_; ++j) {
+  for (const int j : by_size_) {
     if (j == item || !laid_[static_cast<std::size_t>(j)]) continue;
     const Place& p = places_[static_cast<std::size_t>(j)];
     const Shape& s = world_.shapes[static_cast<std::size_t>(p.shape)];
     const int gap = s.obstacle ? 0 : world_.gap;
-    const std::size_t k = static_cast<std::size_t>(boxes_.count++);
-    boxes_.left[k] = p.x + s.low.x - gap;
-    boxes_.right[k] = p.x + s.high.x + gap;
-    boxes_.low[k] = p.y + s.low.y - gap;
-    boxes_.high[k] = p.y + s.high.y + gap;
+    const std::size_t k = static_cast<std::size_t>(boxes_.count);
+    boxes_.put(boxes_.count++, p.x + s.low.x - gap, p.x + s.high.x + gap, p.y + s.low.y - gap, p.y + s.high.y + gap);
     for (std::size_t n = 0; n < kind.shapes.size(); ++n) {
       const World::View view = world_.view(kind.shapes[n], p.shape, p.x, p.y);
       seen_[n][k] = {view.table, view.u, view.v, weights[j], j, static_cast<std::int16_t>(view.c), static_cast<std::int16_t>(view.s)};
@@ -194,27 +204,20 @@ void Separation::gather(int item) {
   boxes_.fill_up();
 }
 
+inline double Separation::loss_from(const Other& o, int shape, int x, int y) const {
+  if (o.table != nullptr) return o.weight * o.table->loss(o.u - (o.c * x - o.s * y), o.v - (o.s * x + o.c * y));
+  const Place& p = places_[static_cast<std::size_t>(o.who)];
+  return o.weight * world_.loss(shape, p.shape, p.x - x, p.y - y);
+}
+
 double Separation::value_at(const Boxes& boxes, const Other* seen, int shape, int x, int y, double bound) const {
   const Shape& s = world_.shapes[static_cast<std::size_t>(shape)];
   const int xl = x + s.low.x, yl = y + s.low.y, xe = x + s.high.x, ye = y + s.high.y;
-  const int *left = boxes.left.data(), *right = boxes.right.data(), *low = boxes.low.data(), *high = boxes.high.data();
   double sum = 0;
-  for (int k = 0; k < boxes.count; k += 4) {
-    unsigned mask = meeting(left + k, right + k, low + k, high + k, xl, yl, xe, ye);
-    while (mask != 0) {
-      const Other& o = seen[k + __builtin_ctz(mask)];
-      mask &= mask - 1;
-      double loss;
-      if (o.table != nullptr) {
-        loss = o.table->loss(o.u - (o.c * x - o.s * y), o.v - (o.s * x + o.c * y));
-      } else {
-        const Place& p = places_[static_cast<std::size_t>(o.who)];
-        loss = world_.loss(shape, p.shape, p.x - x, p.y - y);
-      }
-      if (loss > 0) {
-        sum += o.weight * loss;
-        if (sum >= bound) return sum;
-      }
+  for (int k = 0; k < boxes.count; k += 64) {
+    for (std::uint64_t mask = boxes.meeting(k / 4, xl, yl, xe, ye); mask != 0; mask &= mask - 1) {
+      sum += loss_from(seen[k + __builtin_ctzll(mask)], shape, x, y);
+      if (sum >= bound) return sum;
     }
   }
   return sum;
@@ -231,26 +234,19 @@ void Separation::look_around(const Place& place, int far) {
   window_high_ = {place.x + far, place.y + far};
   const int xl = window_low_.x + s.low.x, yl = window_low_.y + s.low.y, xe = window_high_.x + s.high.x, ye = window_high_.y + s.high.y;
   near_.clear();
-  for (int k = 0; k < boxes_.count; k += 4) {
-    unsigned mask = meeting(boxes_.left.data() + k, boxes_.right.data() + k, boxes_.low.data() + k, boxes_.high.data() + k, xl, yl, xe, ye);
-    for (; mask != 0; mask &= mask - 1) {
-      const int at = k + __builtin_ctz(mask);
-      const Other& o = seen[static_cast<std::size_t>(at)];
-      const Place& p = places_[static_cast<std::size_t>(o.who)];
-      const double loss = o.table != nullptr ? o.table->loss(o.u - (o.c * place.x - o.s * place.y), o.v - (o.s * place.x + o.c * place.y))
-                                             : world_.loss(place.shape, p.shape, p.x - place.x, p.y - place.y);
-      near_.emplace_back(-o.weight * loss, at);
+  for (int k = 0; k < boxes_.count; k += 64) {
+    for (std::uint64_t mask = boxes_.meeting(k / 4, xl, yl, xe, ye); mask != 0; mask &= mask - 1) {
+      const int at = k + __builtin_ctzll(mask);
+      near_.emplace_back(-loss_from(seen[static_cast<std::size_t>(at)], place.shape, place.x, place.y), at);
     }
   }
   std::sort(near_.begin(), near_.end());  // the worst first: a trial is given up the sooner
   near_boxes_.count = static_cast<int>(near_.size());
-  for (std::size_t k = 0; k < near_.size(); ++k) {
-    const std::size_t from = static_cast<std::size_t>(near_[k].second);
-    near_boxes_.left[k] = boxes_.left[from];
-    near_boxes_.right[k] = boxes_.right[from];
-    near_boxes_.low[k] = boxes_.low[from];
-    near_boxes_.high[k] = boxes_.high[from];
-    near_seen_[k] = seen[from];
+  for (int k = 0; k < near_boxes_.count; ++k) {
+    const int from = near_[static_cast<std::size_t>(k)].second;
+    const Boxes::Four& four = boxes_.fours[static_cast<std::size_t>(from) / 4];
+    near_boxes_.put(k, four.left[from % 4], four.right[from % 4], four.low[from % 4], four.high[from % 4]);
+    near_seen_[static_cast<std::size_t>(k)] = seen[static_cast<std::size_t>(from)];
   }
   near_boxes_.fill_up();
 }

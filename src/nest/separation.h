@@ -35,13 +35,17 @@ class Separation {
   struct Other { const PairTable* table; int u, v; double weight; int who; std::int16_t c, s; };
   // Boxes of others, four to a step.
   struct Boxes {
+    struct alignas(64) Four { int left[4], right[4], low[4], high[4]; };
     int count = 0;
-    std::vector<int> left, right, low, high;
-    void resize(std::size_t n) { for (std::vector<int>* v : {&left, &right, &low, &high}) v->assign(n, 0); }
+    std::vector<Four> fours;
+    void put(int k, int left, int right, int low, int high);
     void fill_up();  // to a multiple of four
+    // Which of the 64 that begin with four number `from` meet the box from (x, y) to (xe, ye).
+    std::uint64_t meeting(int from, int x, int y, int xe, int ye) const;
   };
   void gather(int item);
   void look_around(const Place& place, int far);  // those that matter while the place is no farther than that from here
+  double loss_from(const Other& other, int shape, int x, int y) const;
   double value_at(const Boxes& boxes, const Other* seen, int shape, int x, int y, double bound) const;
   double value_of(const Place& place, double bound) const;
   Trial find(int item);
@@ -67,6 +71,7 @@ class Separation {
   double total_ = 0;
   std::int64_t work_ = 0, trial_cost_ = 1;   // a trial among many parts counts for more
   std::vector<int> large_;
+  std::vector<int> by_size_;                 // largest first: what a trial meets first, it is most likely given up for
   // The others; and those near the place where it is being tried.
   Boxes boxes_, near_boxes_;
   std::vector<std::vector<Other>> seen_;     // by the moving item's shapes, in the order of its kind
