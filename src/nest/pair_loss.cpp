@@ -44,6 +44,25 @@ double circle_sum(const CircleRows& a, std::size_t count_a, const CircleRows& b,
   return static_cast<double>((sums[0] + sums[2]) + (sums[1] + sums[3]));
 }
 
+// Does a circle of a meet one of b by more than this? Not, where rounding could make the difference.
+bool circles_meet(const Shape& a, const Shape& b, int offset_x, int offset_y, double by) {
+  const CircleRows &p = a.rows, &q = b.rows;
+  const float dx = static_cast<float>(offset_x + b.width / 2.0 - a.width / 2.0), dy = static_cast<float>(offset_y + b.height / 2.0 - a.height / 2.0);
+  const float less = static_cast<float>(by + 2 + 1e-6 * (a.diameter + b.diameter));
+  for (std::size_t i = 0; i < a.circles.size(); ++i) {
+    const float ax = p.x[i] - dx, ay = p.y[i] - dy, ar = p.r[i] - less;
+    for (std::size_t k = 0; k < q.x.size(); k += 4) {
+      bool meet = false;
+      for (std::size_t l = k; l < k + 4; ++l) {
+        const float ux = ax - q.x[l], uy = ay - q.y[l], r = ar + q.r[l];
+        meet |= r > 0 && ux * ux + uy * uy < r * r;
+      }
+      if (meet) return true;
+    }
+  }
+  return false;
+}
+
 // Some edge of a has all of b beyond it, at every offset up to so far from this one.
 bool side_apart(const Ring& a, const Ring& b, std::int64_t dx, std::int64_t dy, std::int64_t far_x, std::int64_t far_y) {
   for (std::size_t i = 0, j = a.size() - 1; i < a.size(); j = i++) {
@@ -115,13 +134,8 @@ float LossAtNodes::operator()(int i, int j) const {
 }
 
 Meeting meeting_around(const Shape& a, const Shape& b, int dx, int dy, int far_x, int far_y) {
-  const double reach = std::sqrt(static_cast<double>(far_x) * far_x + static_cast<double>(far_y) * far_y) + 2;
-  for (const Circle& p : a.circles) {
-    for (const Circle& q : b.circles) {  // two circles meet by more than the offset changes
-      const double x = p.x - dx - q.x, y = p.y - dy - q.y, r = p.r + q.r - reach;
-      if (r > 0 && x * x + y * y < r * r) return {Meeting::always};
-    }
-  }
+  const double reach = std::sqrt(static_cast<double>(far_x) * far_x + static_cast<double>(far_y) * far_y);
+  if (circles_meet(a, b, dx, dy, reach)) return {Meeting::always};
   std::uint32_t pairs = 0, count = 0;
   const bool many = any_meeting(a, b, dx, dy, far_x, far_y, [&](std::size_t p, std::size_t q) {
     if (count == 2 || p > 127 || q > 127) return true;

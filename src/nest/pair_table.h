@@ -6,13 +6,14 @@
 #include <vector>
 
 #include "nest/pair_loss.h"
+#include "nest/seldom_table.h"
 #include "nest/shape.h"
 
 namespace gownsheaf::nest {
 
 class alignas(64) PairTable {
  public:
-  static constexpr int kFine = 32, kCoarse = 16;  // cells along each side
+  static constexpr int kFine = 32, kCoarse = SeldomTable::kCells;  // cells along each side
   // gap: kept between the two, in ticks.
   PairTable(const Shape& a, const Shape& b, int gap, int cells);
   PairTable(const PairTable&) = delete;

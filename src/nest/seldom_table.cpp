@@ -2,13 +2,10 @@
 
 namespace gownsheaf::nest {
 
-SeldomTable::SeldomTable(const Shape& a, const Shape& b, int cells)
-    : a_(a), b_(b), grid_(a, b, 0, cells), least_(least_offset(a, b, 0)),
-      cells_(std::make_unique<std::atomic<std::uint32_t>[]>(static_cast<std::size_t>(cells) * static_cast<std::size_t>(cells))),
-      nodes_(std::make_unique<std::atomic<float>[]>(static_cast<std::size_t>(grid_.nodes()))) {}
+SeldomTable::SeldomTable(const Shape& a, const Shape& b) : a_(a), b_(b), grid_(a, b, 0, kCells), least_(least_offset(a, b, 0)) {}
 
 Meeting SeldomTable::meeting(int cell) const {
-  std::atomic<std::uint32_t>& kept = cells_[static_cast<std::size_t>(cell)];
+  std::atomic<std::uint32_t>& kept = cells_[cell];
   Meeting now{kept.load(std::memory_order_relaxed)};
   if (now.kind() != Meeting::unknown) return now;
   const double i = (cell & (grid_.cells() - 1)) + 0.5, j = (cell >> grid_.shift) + 0.5;
@@ -19,7 +16,7 @@ Meeting SeldomTable::meeting(int cell) const {
 }
 
 float SeldomTable::node(int at) const {
-  std::atomic<float>& kept = nodes_[static_cast<std::size_t>(at)];
+  std::atomic<float>& kept = nodes_[at];
   float loss = kept.load(std::memory_order_relaxed);
   if (loss > 0) return loss;
   const int row = grid_.cells() + 1;

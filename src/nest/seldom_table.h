@@ -2,7 +2,7 @@
 // parts, most of which meet too seldom to be worth a table.
 #pragma once
 #include <atomic>
-#include <memory>
+#include <cstdint>
 
 #include "nest/pair_loss.h"
 
@@ -10,9 +10,16 @@ namespace gownsheaf::nest {
 
 class SeldomTable {
  public:
-  SeldomTable(const Shape& a, const Shape& b, int cells);  // no gap
+  static constexpr int kCells = 16;           // along each side
+  SeldomTable(const Shape& a, const Shape& b);  // no gap
   // As PairTable says, to the last bit. Several may ask at once: whoever works a value out, it is the same.
   double loss(int u, int v) const;
+  // Counts how often it was asked; the count may miss some.
+  bool asked_often(int often) const {
+    const int times = asked_.load(std::memory_order_relaxed);
+    if (times < often) asked_.store(times + 1, std::memory_order_relaxed);
+    return times >= often;
+  }
 
  private:
   Meeting meeting(int cell) const;
@@ -21,8 +28,9 @@ class SeldomTable {
   const Shape &a_, &b_;
   Grid grid_;
   Corner least_;
-  std::unique_ptr<std::atomic<std::uint32_t>[]> cells_;  // Meeting::word
-  std::unique_ptr<std::atomic<float>[]> nodes_;          // 0: not worked out
+  mutable std::atomic<int> asked_{0};
+  mutable std::atomic<std::uint32_t> cells_[kCells * kCells]{};      // Meeting::word
+  mutable std::atomic<float> nodes_[(kCells + 1) * (kCells + 1)]{};  // 0: not worked out
 };
 
 }  // namespace gownsheaf::nest

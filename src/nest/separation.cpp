@@ -196,18 +196,11 @@ void Separation::gather(int item) {
     const std::size_t k = static_cast<std::size_t>(boxes_.count);
     boxes_.put(boxes_.count++, p.x + s.low.x - gap, p.x + s.high.x + gap, p.y + s.low.y - gap, p.y + s.high.y + gap);
     for (std::size_t n = 0; n < kind.shapes.size(); ++n) {
-      const World::View view = world_.view(kind.shapes[n], p.shape, p.x, p.y);
-      seen_[n][k] = {view.table, view.u, view.v, weights[j], j, static_cast<std::int16_t>(view.c), static_cast<std::int16_t>(view.s)};
+      seen_[n][k] = {world_.view(kind.shapes[n], p.shape, p.x, p.y), weights[j]};
     }
   }
   for (std::size_t n = 0; n < kind.shapes.size(); ++n) order_of_shape_[static_cast<std::size_t>(kind.shapes[n])] = static_cast<int>(n);
   boxes_.fill_up();
-}
-
-inline double Separation::loss_from(const Other& o, int shape, int x, int y) const {
-  if (o.table != nullptr) return o.weight * o.table->loss(o.u - (o.c * x - o.s * y), o.v - (o.s * x + o.c * y));
-  const Place& p = places_[static_cast<std::size_t>(o.who)];
-  return o.weight * world_.loss(shape, p.shape, p.x - x, p.y - y);
 }
 
 double Separation::value_at(const Boxes& boxes, const Other* seen, int shape, int x, int y, double bound) const {
@@ -216,7 +209,8 @@ double Separation::value_at(const Boxes& boxes, const Other* seen, int shape, in
   double sum = 0;
   for (int k = 0; k < boxes.count; k += 64) {
     for (std::uint64_t mask = boxes.meeting(k / 4, xl, yl, xe, ye); mask != 0; mask &= mask - 1) {
-      sum += loss_from(seen[k + __builtin_ctzll(mask)], shape, x, y);
+      const Other& o = seen[k + __builtin_ctzll(mask)];
+      sum += o.weight * o.view.loss(world_, x, y);
       if (sum >= bound) return sum;
     }
   }
@@ -237,7 +231,8 @@ void Separation::look_around(const Place& place, int far) {
   for (int k = 0; k < boxes_.count; k += 64) {
     for (std::uint64_t mask = boxes_.meeting(k / 4, xl, yl, xe, ye); mask != 0; mask &= mask - 1) {
       const int at = k + __builtin_ctzll(mask);
-      near_.emplace_back(-loss_from(seen[static_cast<std::size_t>(at)], place.shape, place.x, place.y), at);
+      const Other& o = seen[static_cast<std::size_t>(at)];
+      near_.emplace_back(-o.weight * o.view.loss(world_, place.x, place.y), at);
     }
   }
   std::sort(near_.begin(), near_.end());  // the worst first: a trial is given up the sooner

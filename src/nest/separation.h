@@ -31,8 +31,7 @@ class Separation {
 
  private:
   struct Trial { double value; Place place; };
-  // Another item as the one being moved sees it, in one of that one's shapes.
-  struct Other { const PairTable* table; int u, v; double weight; int who; std::int16_t c, s; };
+  struct Other { World::View view; double weight; };  // another item as the one being moved sees it, in one of that one's shapes
   // Boxes of others, four to a step.
   struct Boxes {
     struct alignas(64) Four { int left[4], right[4], low[4], high[4]; };
@@ -45,7 +44,6 @@ class Separation {
   };
   void gather(int item);
   void look_around(const Place& place, int far);  // those that matter while the place is no farther than that from here
-  double loss_from(const Other& other, int shape, int x, int y) const;
   double value_at(const Boxes& boxes, const Other* seen, int shape, int x, int y, double bound) const;
   double value_of(const Place& place, double bound) const;
   Trial find(int item);

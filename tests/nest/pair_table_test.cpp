@@ -32,7 +32,7 @@ TEST_CASE("a table made at once and one made when asked say the same, and what t
   for (int round = 0; round < rounds; ++round) {
     const Shape &a = shapes[static_cast<std::size_t>(up_to(35))], &b = shapes[static_cast<std::size_t>(up_to(35))];
     const PairTable table(a, b, 0, PairTable::kCoarse), fine(a, b, 0, PairTable::kFine);
-    const SeldomTable seldom(a, b, PairTable::kCoarse);
+    const SeldomTable seldom(a, b);
     const Corner least = least_offset(a, b, 0);
     for (int k = 0; k < 20; ++k) {
       const int u = up_to(a.width + b.width), v = up_to(a.height + b.height);
