@@ -207,6 +207,7 @@ void prepare(const Request& request, Prepared& prepared) {
       s.area = s.hull_area = static_cast<double>(s.width) * s.height;
       s.diameter = diameter(s.outline);
       s.obstacle = true;
+      s.rows = rows_of(s, 0);
       world.obstacles.push_back({static_cast<int>(world.shapes.size()), world.regions[r].x0 + x0, y0});
       world.shapes.push_back(std::move(s));
     }

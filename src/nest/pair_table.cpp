@@ -2,9 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#ifdef __SSE2__
-#include <emmintrin.h>
-#endif
 
 namespace gownsheaf::nest {
 namespace {
@@ -17,112 +14,7 @@ std::size_t lowest(const Ring& ring) {
   return at;
 }
 
-// The sum over circle pairs of a's circles and b's at offset (dx, dy); four partial sums in a fixed order.
-double circle_sum(const CircleRows& a, std::size_t count_a, const CircleRows& b, float dx, float dy, float eps) {
-  float sums[4] = {0, 0, 0, 0};
-#ifdef __SSE2__
-  const __m128 eps1 = _mm_set1_ps(eps), eps2 = _mm_set1_ps(eps * eps), twice = _mm_set1_ps(2 * eps);
-  __m128 sum = _mm_setzero_ps();
-  for (std::size_t p = 0; p < count_a; ++p) {
-    const __m128 ax = _mm_set1_ps(a.x[p] - dx), ay = _mm_set1_ps(a.y[p] - dy), ar = _mm_set1_ps(a.r[p]);
-    for (std::size_t q = 0; q < b.x.size(); q += 4) {
-      const __m128 ux = _mm_sub_ps(ax, _mm_loadu_ps(&b.x[q])), uy = _mm_sub_ps(ay, _mm_loadu_ps(&b.y[q])), r = _mm_loadu_ps(&b.r[q]);
-      const __m128 apart = _mm_sqrt_ps(_mm_add_ps(_mm_mul_ps(ux, ux), _mm_mul_ps(uy, uy)));
-      const __m128 depth = _mm_sub_ps(_mm_add_ps(ar, r), apart);
-      const __m128 far = _mm_div_ps(eps2, _mm_sub_ps(twice, _mm_min_ps(depth, eps1)));
-      const __m128 value = _mm_max_ps(depth, far);  // they meet where depth is eps, and depth is the greater above
-      sum = _mm_add_ps(sum, _mm_mul_ps(_mm_mul_ps(_mm_loadu_ps(&b.weight[q]), value), _mm_min_ps(ar, r)));
-    }
-  }
-  _mm_storeu_ps(sums, sum);
-#else
-  const float eps2 = eps * eps, twice = 2 * eps;
-  for (std::size_t p = 0; p < count_a; ++p) {
-    const float ax = a.x[p] - dx, ay = a.y[p] - dy, ar = a.r[p];
-    for (std::size_t q = 0; q < b.x.size(); q += 4) {
-      for (std::size_t l = 0; l < 4; ++l) {
-        const float ux = ax - b.x[q + l], uy = ay - b.y[q + l];
-        const float depth = (ar + b.r[q + l]) - std::sqrt(ux * ux + uy * uy);
-        const float far = eps2 / (twice - (depth < eps ? depth : eps));
-        sums[l] += b.weight[q + l] * (depth > far ? depth : far) * (ar < b.r[q + l] ? ar : b.r[q + l]);
-      }
-    }
-  }
-#endif
-  return static_cast<double>((sums[0] + sums[2]) + (sums[1] + sums[3]));
-}
-
-struct LossAtNodes {
-  LossAtNodes(const TableFrame& frame, const Shape& a_, const CircleRows& rows_a_, const Shape& b_, const CircleRows& rows_b_)
-      : f(frame), a(a_), b(b_), rows_a(rows_a_), rows_b(rows_b_), eps(0.01 * std::max(a_.diameter, b_.diameter)),
-        scale(std::sqrt(std::sqrt(a_.hull_area * b_.hull_area))) {}
-  float operator()(int i, int j) const {
-    const float dx = static_cast<float>(f.x0 + i / f.per_x + b.width / 2.0 - a.width / 2.0);
-    const float dy = static_cast<float>(f.y0 + j / f.per_y + b.height / 2.0 - a.height / 2.0);
-    const double sum = 3.141592653589793 * circle_sum(rows_a, a.circles.size(), rows_b, dx, dy, static_cast<float>(eps));
-    return static_cast<float>(std::sqrt(sum + eps * eps) * scale * 1e-9);
-  }
-  const TableFrame& f;
-  const Shape &a, &b;
-  const CircleRows &rows_a, &rows_b;
-  double eps, scale;
-};
-
-bool side_apart(const Ring& a, const Ring& b, std::int64_t dx, std::int64_t dy) {  // some edge of a has all of b beyond it
-  for (std::size_t i = 0, j = a.size() - 1; i < a.size(); j = i++) {
-    const std::int64_t ux = static_cast<std::int64_t>(a[i].x) - a[j].x, uy = static_cast<std::int64_t>(a[i].y) - a[j].y;
-    const std::int64_t most = ux * (a[j].y - dy) - uy * (a[j].x - dx);
-    bool beyond = true;
-    for (std::size_t k = 0; k < b.size() && beyond; ++k) beyond = ux * b[k].y - uy * b[k].x <= most;
-    if (beyond) return true;
-  }
-  return false;
-}
-
-bool overlap_at(const Shape& a, const Shape& b, int dx, int dy) {
-  for (std::size_t p = 0; p < a.convex.size(); ++p) {
-    const Corner low{a.convex_low[p].x - dx, a.convex_low[p].y - dy}, high{a.convex_high[p].x - dx, a.convex_high[p].y - dy};
-    if (low.x >= b.high.x || high.x <= b.low.x || low.y >= b.high.y || high.y <= b.low.y) continue;
-    for (std::size_t q = 0; q < b.convex.size(); ++q) {
-      if (low.x >= b.convex_high[q].x || high.x <= b.convex_low[q].x || low.y >= b.convex_high[q].y || high.y <= b.convex_low[q].y) continue;
-      if (!side_apart(a.convex[p], b.convex[q], dx, dy) && !side_apart(b.convex[q], a.convex[p], -static_cast<std::int64_t>(dx), -static_cast<std::int64_t>(dy))) return true;
-    }
-  }
-  return false;
-}
-
 }  // namespace
-
-CircleRows rows_of(const Shape& shape, double more) {
-  CircleRows rows;
-  const std::vector<Circle>& circles = shape.circles;
-  for (std::size_t i = 0; i < (circles.size() + 3) / 4 * 4; ++i) {
-    const Circle& c = circles[std::min(i, circles.size() - 1)];
-    rows.x.push_back(static_cast<float>(c.x - shape.width / 2.0));
-    rows.y.push_back(static_cast<float>(c.y - shape.height / 2.0));
-    rows.r.push_back(static_cast<float>(c.r + more));
-    rows.weight.push_back(i < circles.size() ? 1.0F : 0.0F);
-  }
-  return rows;
-}
-
-TableFrame::TableFrame(const Shape& a, const Shape& b, int gap, int cells)
-    : n(cells), x0(a.low.x - b.high.x - gap), y0(a.low.y - b.high.y - gap), width(a.high.x - b.low.x + gap - x0),
-      height(a.high.y - b.low.y + gap - y0), per_x(static_cast<double>(n) / width), per_y(static_cast<double>(n) / height) {}
-
-double loss_without_table(const Shape& a, const Shape& b, int cells, int dx, int dy) {
-  const TableFrame f(a, b, 0, cells);
-  const std::int64_t u = static_cast<std::int64_t>(dx) - f.x0, v = static_cast<std::int64_t>(dy) - f.y0;
-  if (u <= 0 || v <= 0 || u >= f.width || v >= f.height || !overlap_at(a, b, dx, dy)) return 0;
-  const double fu = static_cast<double>(u) * f.per_x, fv = static_cast<double>(v) * f.per_y;
-  const int i = static_cast<int>(fu), j = static_cast<int>(fv);
-  const LossAtNodes at(f, a, a.rows, b, b.rows);
-  const float n0 = at(i, j), n1 = at(i + 1, j), n2 = at(i, j + 1), n3 = at(i + 1, j + 1);
-  const double x = fu - i, y = fv - j;
-  const double low = n0 + x * (n1 - n0);
-  const double high = n2 + x * (n3 - n2);
-  return low + y * (high - low);
-}
 
 Ring turned_half(const Ring& ring) {
   Ring out = ring;
@@ -166,7 +58,9 @@ Ring around_circle(int radius) {
 // reach into the square, the lines that no longer cut it, and the pieces that lie within another there.
 class TableMaker {
  public:
-  TableMaker(PairTable& table, const Shape& a, const Shape& b, int gap) : t_(table) {
+  TableMaker(PairTable& table, const Shape& a, const Shape& b, int gap)
+      : t_(table), n_(table.grid_.cells()), cell_width_(table.grid_.cell_width()), cell_height_(table.grid_.cell_height()) {
+    const Corner least = least_offset(a, b, gap);
     const Ring circle = gap > 0 ? around_circle(gap) : Ring{};
     Kept& all = kept_[0];
     for (const Ring& p : a.convex) {
@@ -175,7 +69,7 @@ class TableMaker {
         if (gap > 0) sum = minkowski_sum(sum, circle);
         for (std::size_t i = 0; i < sum.size(); ++i) {
           const Corner& n = sum[(i + 1) % sum.size()];
-          const std::int64_t ax = static_cast<std::int64_t>(sum[i].x) - t_.x0_, ay = static_cast<std::int64_t>(sum[i].y) - t_.y0_;
+          const std::int64_t ax = static_cast<std::int64_t>(sum[i].x) - least.x, ay = static_cast<std::int64_t>(sum[i].y) - least.y;
           const std::int64_t ux = static_cast<std::int64_t>(n.x) - sum[i].x, uy = static_cast<std::int64_t>(n.y) - sum[i].y;
           const Line line{static_cast<double>(-uy), static_cast<double>(ux), static_cast<double>(uy * ax - ux * ay),
                           std::sqrt(static_cast<double>(ux * ux + uy * uy)), -1};
@@ -185,9 +79,9 @@ class TableMaker {
         all.ends.push_back(static_cast<int>(all.ids.size()));
       }
     }
-    visit(0, 0, t_.n_, 0);
-    t_.leaf_at_.shrink_to_fit();
+    visit(0, 0, n_, 0);
     t_.leaves_.shrink_to_fit();
+    t_.further_.shrink_to_fit();
     t_.lines_.shrink_to_fit();
   }
 
@@ -202,7 +96,7 @@ class TableMaker {
 
   void visit(int i, int j, int size, int depth) {
     // A tick more on every side: which cell a place falls into is rounded.
-    const double xl = i / t_.per_x_ - 1, xh = (i + size) / t_.per_x_ + 1, yl = j / t_.per_y_ - 1, yh = (j + size) / t_.per_y_ + 1;
+    const double xl = i * cell_width_ - 1, xh = (i + size) * cell_width_ + 1, yl = j * cell_height_ - 1, yh = (j + size) * cell_height_ + 1;
     const Kept& from = kept_[static_cast<std::size_t>(depth)];
     Kept& to = kept_[static_cast<std::size_t>(depth) + 1];
     to.ids.clear();
@@ -220,7 +114,7 @@ class TableMaker {
       if (out) {
         to.ids.resize(before);
       } else if (to.ids.size() == before) {  // nothing cuts it: all of the square overlaps
-        for (int y = j; y < j + size; ++y) std::fill_n(t_.cells_.begin() + y * t_.n_ + i, size, std::uint16_t{1});
+        for (int y = j; y < j + size; ++y) std::fill_n(t_.cells_.begin() + y * n_ + i, size, std::uint16_t{1});
         return;
       } else {
         to.ends.push_back(static_cast<int>(to.ids.size()));
@@ -312,24 +206,33 @@ class TableMaker {
   }
 
   void keep_leaf(const Kept& kept, int i, int j) {
-    t_.cells_[static_cast<std::size_t>(j * t_.n_ + i)] = static_cast<std::uint16_t>(t_.leaf_at_.size() + 2);
-    t_.leaf_at_.push_back(static_cast<std::uint32_t>(t_.leaves_.size()));
-    t_.leaves_.push_back(static_cast<std::uint16_t>(kept.ends.size()));
-    int begin = 0;
-    for (const int end : kept.ends) {
-      t_.leaves_.push_back(static_cast<std::uint16_t>(end - begin));
-      for (; begin < end; ++begin) {
-        Line& l = lines_[static_cast<std::size_t>(kept.ids[static_cast<std::size_t>(begin)])];
-        if (l.stored < 0) {
-          l.stored = static_cast<int>(t_.lines_.size());
-          t_.lines_.push_back({static_cast<std::int32_t>(l.a), static_cast<std::int32_t>(l.b), static_cast<std::int64_t>(l.c)});
+    t_.cells_[static_cast<std::size_t>(j * n_ + i)] = static_cast<std::uint16_t>(t_.leaves_.size());
+    const auto line = [&](int k) -> Line& { return lines_[static_cast<std::size_t>(kept.ids[static_cast<std::size_t>(k)])]; };
+    PairTable::Leaf leaf{{static_cast<std::int32_t>(line(0).a), static_cast<std::int32_t>(line(0).b), static_cast<std::int64_t>(line(0).c)},
+                         -1, static_cast<int>(kept.ends.size())};
+    if (kept.ids.size() > 1) {
+      leaf.further = static_cast<int>(t_.further_.size());
+      int begin = 0;
+      for (const int end : kept.ends) {
+        const int from = begin == 0 ? 1 : begin;  // the first line of all stands in the leaf
+        t_.further_.push_back(static_cast<std::uint16_t>(end - from));
+        for (int k = from; k < end; ++k) {
+          Line& l = line(k);
+          if (l.stored < 0) {
+            l.stored = static_cast<int>(t_.lines_.size());
+            t_.lines_.push_back({static_cast<std::int32_t>(l.a), static_cast<std::int32_t>(l.b), static_cast<std::int64_t>(l.c)});
+          }
+          t_.further_.push_back(static_cast<std::uint16_t>(l.stored));
         }
-        t_.leaves_.push_back(static_cast<std::uint16_t>(l.stored));
+        begin = end;
       }
     }
+    t_.leaves_.push_back(leaf);
   }
 
   PairTable& t_;
+  int n_;
+  double cell_width_, cell_height_;
   std::vector<Line> lines_;
   std::vector<Kept> kept_ = std::vector<Kept>(8);  // one for each halving
   std::vector<std::vector<Spot>> corners_;
@@ -338,32 +241,26 @@ class TableMaker {
   std::vector<std::pair<double, std::size_t>> by_area_;
 };
 
-PairTable::PairTable(const Shape& a, const Shape& b, int gap, int cells) : n_(cells) {
-  const TableFrame f(a, b, gap, cells);
-  x0_ = f.x0;
-  y0_ = f.y0;
-  width_ = f.width;
-  height_ = f.height;
-  per_x_ = f.per_x;
-  per_y_ = f.per_y;
-  cells_.assign(static_cast<std::size_t>(n_) * static_cast<std::size_t>(n_), 0);
+PairTable::PairTable(const Shape& a, const Shape& b, int gap, int cells) : grid_(a, b, gap, cells) {
+  cells_.assign(static_cast<std::size_t>(cells) * static_cast<std::size_t>(cells), 0);
+  leaves_.assign(kDecided, kDecided + 2);
   TableMaker(*this, a, b, gap);
+  leaf_of_[1] = leaves_.data();
   work_out_losses(a, b, gap);
 }
 
 void PairTable::work_out_losses(const Shape& a, const Shape& b, int gap) {
-  const int nodes = n_ + 1;
-  std::vector<bool> wanted(static_cast<std::size_t>(nodes * nodes), false);
-  for (int j = 0; j < n_; ++j) {
-    for (int i = 0; i < n_; ++i) {
-      if (cells_[static_cast<std::size_t>(j * n_ + i)] == 0) continue;
+  const int n = grid_.cells(), nodes = n + 1;
+  std::vector<bool> wanted(static_cast<std::size_t>(grid_.nodes()), false);
+  for (int j = 0; j < n; ++j) {
+    for (int i = 0; i < n; ++i) {
+      if (cells_[static_cast<std::size_t>(j * n + i)] == 0) continue;
       for (const int k : {0, 1, nodes, nodes + 1}) wanted[static_cast<std::size_t>(j * nodes + i + k)] = true;
     }
   }
-  const TableFrame frame(a, b, gap, n_);
   const CircleRows rows_a = rows_of(a, gap / 2.0), rows_b = rows_of(b, gap / 2.0);
-  const LossAtNodes at(frame, a, rows_a, b, rows_b);
-  nodes_.assign(static_cast<std::size_t>(nodes * nodes), 0.0F);
+  const LossAtNodes at(a, rows_a, b, rows_b, grid_, least_offset(a, b, gap));
+  nodes_.assign(wanted.size(), 0.0F);
   for (int j = 0; j < nodes; ++j) {
     for (int i = 0; i < nodes; ++i) {
       if (wanted[static_cast<std::size_t>(j * nodes + i)]) nodes_[static_cast<std::size_t>(j * nodes + i)] = at(i, j);
@@ -372,7 +269,7 @@ void PairTable::work_out_losses(const Shape& a, const Shape& b, int gap) {
 }
 
 std::size_t PairTable::bytes() const {
-  return sizeof *this + cells_.capacity() * 2 + nodes_.capacity() * 4 + leaf_at_.capacity() * 4 + leaves_.capacity() * 2 +
+  return sizeof *this + cells_.capacity() * 2 + nodes_.capacity() * 4 + leaves_.capacity() * sizeof(Leaf) + further_.capacity() * 2 +
          lines_.capacity() * sizeof(Line);
 }
 

@@ -14,22 +14,6 @@ constexpr double kNone = std::numeric_limits<double>::infinity();
 constexpr int kNear = 25, kFar = 50, kKept = 3;
 constexpr int kFarAway = std::numeric_limits<int>::max() / 2;
 
-// Which of the four others starting at k meet the box from (x, y) to (xe, ye).
-inline unsigned meeting(const int* left, const int* right, const int* low, const int* high, int x, int y, int xe, int ye) {
-#ifdef __SSE2__
-  const auto four = [](const int* p) { return _mm_loadu_si128(reinterpret_cast<const __m128i*>(p)); };
-  const __m128i a = _mm_and_si128(_mm_cmpgt_epi32(four(right), _mm_set1_epi32(x)), _mm_cmpgt_epi32(_mm_set1_epi32(xe), four(left)));
-  const __m128i b = _mm_and_si128(_mm_cmpgt_epi32(four(high), _mm_set1_epi32(y)), _mm_cmpgt_epi32(_mm_set1_epi32(ye), four(low)));
-  return static_cast<unsigned>(_mm_movemask_ps(_mm_castsi128_ps(_mm_and_si128(a, b))));
-#else
-  unsigned mask = 0;
-  for (int i = 0; i < 4; ++i) {
-    if (right[i] > x && xe > left[i] && high[i] > y && ye > low[i]) mask |= 1U << i;
-  }
-  return mask;
-#endif
-}
-
 }  // namespace
 
 Separation::Separation(const World& world, std::uint64_t seed) : world_(world), dice_(seed) {
@@ -46,10 +30,13 @@ Separation::Separation(const World& world, std::uint64_t seed) : world_(world), 
   }
   loss_.assign(static_cast<std::size_t>(stride_) * static_cast<std::size_t>(all_), 0.0);
   weight_.assign(loss_.size(), 1.0);
-  const std::size_t padded = static_cast<std::size_t>(all_ + 4);
-  for (std::vector<int>* v : {&left_, &right_, &low_, &high_, &who_}) v->assign(padded, 0);
-  seen_.resize(padded);
-  seen_weight_.assign(padded, 1.0);
+  std::size_t most_shapes = 0;
+  for (const Kind& kind : world.kinds) most_shapes = std::max(most_shapes, kind.shapes.size());
+  seen_.assign(most_shapes, std::vector<Other>(static_cast<std::size_t>(all_)));
+  order_of_shape_.assign(world.shapes.size(), 0);
+  near_seen_.resize(static_cast<std::size_t>(all_));
+  boxes_.fours.resize(static_cast<std::size_t>(all_) / 4 + 1);
+  near_boxes_.fours.resize(boxes_.fours.size());
   // Large: of the greatest hulls that together make three quarters of all.
   std::vector<std::pair<double, int>> by_hull;
   double sum = 0, running = 0;
@@ -59,6 +46,8 @@ Separation::Separation(const World& world, std::uint64_t seed) : world_(world), 
     sum += s.hull_area;
   }
   std::sort(by_hull.begin(), by_hull.end());
+  for (const auto& [hull, item] : by_hull) by_size_.push_back(item);
+  for (int k = n_; k < all_; ++k) by_size_.push_back(k);
   for (const auto& [hull, item] : by_hull) {
     large_.push_back(item);
     running -= hull;
@@ -161,48 +150,100 @@ Place Separation::near_by(int item) {
   return {allowed_x(kind, *range, x), allowed_y(kind, *range, y), range->shape, range->region};
 }
 
+void Separation::Boxes::put(int k, int left, int right, int low, int high) {
+  Four& four = fours[static_cast<std::size_t>(k) / 4];
+  four.left[k % 4] = left;
+  four.right[k % 4] = right;
+  four.low[k % 4] = low;
+  four.high[k % 4] = high;
+}
+
+void Separation::Boxes::fill_up() {
+  for (int k = count; k % 4 != 0; ++k) put(k, kFarAway, -kFarAway, kFarAway, -kFarAway);
+}
+
+inline std::uint64_t Separation::Boxes::meeting(int from, int x, int y, int xe, int ye) const {
+  const Four* four = fours.data() + from;
+  const int many = std::min((count + 3) / 4 - from, 16);
+  std::uint64_t mask = 0;
+#ifdef __SSE2__
+  const __m128i xl = _mm_set1_epi32(x), yl = _mm_set1_epi32(y), xh = _mm_set1_epi32(xe), yh = _mm_set1_epi32(ye);
+  const auto load = [](const int* p) { return _mm_load_si128(reinterpret_cast<const __m128i*>(p)); };
+  for (int k = 0; k < many; ++k, ++four) {
+    const __m128i a = _mm_and_si128(_mm_cmpgt_epi32(load(four->right), xl), _mm_cmpgt_epi32(xh, load(four->left)));
+    const __m128i b = _mm_and_si128(_mm_cmpgt_epi32(load(four->high), yl), _mm_cmpgt_epi32(yh, load(four->low)));
+    mask |= static_cast<std::uint64_t>(_mm_movemask_ps(_mm_castsi128_ps(_mm_and_si128(a, b)))) << (4 * k);
+  }
+#else
+  for (int k = 0; k < many; ++k, ++four) {
+    for (int i = 0; i < 4; ++i) {
+      if (four->right[i] > x && xe > four->left[i] && four->high[i] > y && ye > four->low[i]) mask |= std::uint64_t{1} << (4 * k + i);
+    }
+  }
+#endif
+  return mask;
+}
+
 void Separation::gather(int item) {
-  moving_ = item;
-  others_ = 0;
+  const Kind& kind = world_.kinds[static_cast<std::size_t>(kind_of_[static_cast<std::size_t>(item)])];
   const double* weights = row(weight_, item);
-  for (int j = 0; j < all_; ++j) {
+  boxes_.count = 0;
+  for (const int j : by_size_) {
     if (j == item || !laid_[static_cast<std::size_t>(j)]) continue;
     const Place& p = places_[static_cast<std::size_t>(j)];
     const Shape& s = world_.shapes[static_cast<std::size_t>(p.shape)];
     const int gap = s.obstacle ? 0 : world_.gap;
-    const std::size_t k = static_cast<std::size_t>(others_++);
-    left_[k] = p.x + s.low.x - gap;
-    right_[k] = p.x + s.high.x + gap;
-    low_[k] = p.y + s.low.y - gap;
-    high_[k] = p.y + s.high.y + gap;
-    seen_[k] = p;
-    seen_weight_[k] = weights[j];
-    who_[k] = j;
+    const std::size_t k = static_cast<std::size_t>(boxes_.count);
+    boxes_.put(boxes_.count++, p.x + s.low.x - gap, p.x + s.high.x + gap, p.y + s.low.y - gap, p.y + s.high.y + gap);
+    for (std::size_t n = 0; n < kind.shapes.size(); ++n) {
+      seen_[n][k] = {world_.view(kind.shapes[n], p.shape, p.x, p.y), weights[j]};
+    }
   }
-  for (std::size_t k = static_cast<std::size_t>(others_); k % 4 != 0; ++k) {
-    left_[k] = low_[k] = kFarAway;
-    right_[k] = high_[k] = -kFarAway;
-  }
+  for (std::size_t n = 0; n < kind.shapes.size(); ++n) order_of_shape_[static_cast<std::size_t>(kind.shapes[n])] = static_cast<int>(n);
+  boxes_.fill_up();
 }
 
-double Separation::value_at(int shape, int x, int y, double bound) {
+double Separation::value_at(const Boxes& boxes, const Other* seen, int shape, int x, int y, double bound) const {
   const Shape& s = world_.shapes[static_cast<std::size_t>(shape)];
   const int xl = x + s.low.x, yl = y + s.low.y, xe = x + s.high.x, ye = y + s.high.y;
   double sum = 0;
-  for (int k = 0; k < others_; k += 4) {
-    unsigned mask = meeting(left_.data() + k, right_.data() + k, low_.data() + k, high_.data() + k, xl, yl, xe, ye);
-    while (mask != 0) {
-      const std::size_t j = static_cast<std::size_t>(k + __builtin_ctz(mask));
-      mask &= mask - 1;
-      const Place& p = seen_[j];
-      const double loss = world_.loss(shape, p.shape, p.x - x, p.y - y);
-      if (loss > 0) {
-        sum += seen_weight_[j] * loss;
-        if (sum >= bound) return sum;
-      }
+  for (int k = 0; k < boxes.count; k += 64) {
+    for (std::uint64_t mask = boxes.meeting(k / 4, xl, yl, xe, ye); mask != 0; mask &= mask - 1) {
+      const Other& o = seen[k + __builtin_ctzll(mask)];
+      sum += o.weight * o.view.loss(world_, x, y);
+      if (sum >= bound) return sum;
     }
   }
   return sum;
+}
+
+double Separation::value_of(const Place& place, double bound) const {
+  return value_at(boxes_, seen_[static_cast<std::size_t>(order_of_shape_[static_cast<std::size_t>(place.shape)])].data(), place.shape, place.x, place.y, bound);
+}
+
+void Separation::look_around(const Place& place, int far) {
+  const Shape& s = world_.shapes[static_cast<std::size_t>(place.shape)];
+  const std::vector<Other>& seen = seen_[static_cast<std::size_t>(order_of_shape_[static_cast<std::size_t>(place.shape)])];
+  window_low_ = {place.x - far, place.y - far};
+  window_high_ = {place.x + far, place.y + far};
+  const int xl = window_low_.x + s.low.x, yl = window_low_.y + s.low.y, xe = window_high_.x + s.high.x, ye = window_high_.y + s.high.y;
+  near_.clear();
+  for (int k = 0; k < boxes_.count; k += 64) {
+    for (std::uint64_t mask = boxes_.meeting(k / 4, xl, yl, xe, ye); mask != 0; mask &= mask - 1) {
+      const int at = k + __builtin_ctzll(mask);
+      const Other& o = seen[static_cast<std::size_t>(at)];
+      near_.emplace_back(-o.weight * o.view.loss(world_, place.x, place.y), at);
+    }
+  }
+  std::sort(near_.begin(), near_.end());  // the worst first: a trial is given up the sooner
+  near_boxes_.count = static_cast<int>(near_.size());
+  for (int k = 0; k < near_boxes_.count; ++k) {
+    const int from = near_[static_cast<std::size_t>(k)].second;
+    const Boxes::Four& four = boxes_.fours[static_cast<std::size_t>(from) / 4];
+    near_boxes_.put(k, four.left[from % 4], four.right[from % 4], four.low[from % 4], four.high[from % 4]);
+    near_seen_[static_cast<std::size_t>(k)] = seen[static_cast<std::size_t>(from)];
+  }
+  near_boxes_.fill_up();
 }
 
 void Separation::descend(int item, Trial& trial, double first, double last) {
@@ -213,22 +254,27 @@ void Separation::descend(int item, Trial& trial, double first, double last) {
   const double side = std::min(s.width, s.height);
   double sx = first * side, sy = first * side;
   const double limit = std::max(1.0, last * side);
-  int axis = dice_.below(4);
+  const int far = static_cast<int>(std::min(3.0 * sx, 1.5 * side)) + 1;
+  look_around(trial.place, far);
+  int axis = dice_.below(4), onward = 0;  // after a step that helped, the next goes the same way: back is where it came from
   int tries = 0;
   while ((sx >= limit || sy >= limit) && trial.value > 0) {
     const double dx = axis == 1 ? 0 : sx, dy = axis == 0 ? 0 : axis == 3 ? -sy : sy;
     Trial best{trial.value, trial.place};
     bool better = false;
-    for (const double sign : {1.0, -1.0}) {
+    for (const int sign : {1, -1}) {
+      if (sign == -onward) continue;
       Place p = trial.place;
       p.x = allowed_x(kind, *range, p.x + sign * dx);
       p.y = allowed_y(kind, *range, p.y + sign * dy);
       if (p.x == trial.place.x && p.y == trial.place.y) continue;
-      const double value = value_at(p.shape, p.x, p.y, best.value);
+      if (p.x < window_low_.x || p.y < window_low_.y || p.x > window_high_.x || p.y > window_high_.y) look_around(p, far);
+      const double value = value_at(near_boxes_, near_seen_.data(), p.shape, p.x, p.y, best.value);
       ++tries;
       if (value < best.value) {
         best = {value, p};
         better = true;
+        onward = sign;
       }
     }
     if (better) {
@@ -240,6 +286,7 @@ void Separation::descend(int item, Trial& trial, double first, double last) {
       if (axis != 1) sx *= less;
       if (axis != 0) sy *= less;
       axis = dice_.below(4);
+      onward = 0;
     }
   }
   work_ += tries * trial_cost_;
@@ -251,7 +298,7 @@ Separation::Trial Separation::find(int item) {
   Trial kept[kKept];
   int count = 0;
   const Place& now = places_[static_cast<std::size_t>(item)];
-  kept[count++] = {value_at(now.shape, now.x, now.y, kNone), now};
+  kept[count++] = {value_of(now, kNone), now};
   work_ += trial_cost_;
   if (kept[0].value == 0 && range_of(k, now.shape, now.region) != nullptr) return kept[0];
   const auto same = [&](const Place& a, const Place& b) {
@@ -263,7 +310,7 @@ Separation::Trial Separation::find(int item) {
   for (int t = 0; t < kNear + kFar; ++t) {
     const Place p = t < kNear ? near_by(item) : anywhere(k);
     const double bound = count == kKept ? kept[kKept - 1].value : kNone;
-    const double value = value_at(p.shape, p.x, p.y, bound);
+    const double value = value_of(p, bound);
     work_ += trial_cost_;
     if (value >= bound) continue;
     int at = count;

@@ -31,8 +31,21 @@ class Separation {
 
  private:
   struct Trial { double value; Place place; };
+  struct Other { World::View view; double weight; };  // another item as the one being moved sees it, in one of that one's shapes
+  // Boxes of others, four to a step.
+  struct Boxes {
+    struct alignas(64) Four { int left[4], right[4], low[4], high[4]; };
+    int count = 0;
+    std::vector<Four> fours;
+    void put(int k, int left, int right, int low, int high);
+    void fill_up();  // to a multiple of four
+    // Which of the 64 that begin with four number `from` meet the box from (x, y) to (xe, ye).
+    std::uint64_t meeting(int from, int x, int y, int xe, int ye) const;
+  };
   void gather(int item);
-  double value_at(int shape, int x, int y, double bound);
+  void look_around(const Place& place, int far);  // those that matter while the place is no farther than that from here
+  double value_at(const Boxes& boxes, const Other* seen, int shape, int x, int y, double bound) const;
+  double value_of(const Place& place, double bound) const;
   Trial find(int item);
   void descend(int item, Trial& trial, double first, double last);
   Place anywhere(int kind);
@@ -56,11 +69,14 @@ class Separation {
   double total_ = 0;
   std::int64_t work_ = 0, trial_cost_ = 1;   // a trial among many parts counts for more
   std::vector<int> large_;
-  // The others, as the item being moved sees them: four to a step.
-  int moving_ = 0, others_ = 0;
-  std::vector<int> left_, right_, low_, high_, who_;
-  std::vector<Place> seen_;
-  std::vector<double> seen_weight_;
+  std::vector<int> by_size_;                 // largest first: what a trial meets first, it is most likely given up for
+  // The others; and those near the place where it is being tried.
+  Boxes boxes_, near_boxes_;
+  std::vector<std::vector<Other>> seen_;     // by the moving item's shapes, in the order of its kind
+  std::vector<int> order_of_shape_;          // which of them a shape is
+  std::vector<Other> near_seen_;
+  std::vector<std::pair<double, int>> near_;
+  Corner window_low_, window_high_;          // of places for which these will do
 };
 
 }  // namespace gownsheaf::nest

@@ -6,8 +6,8 @@
 namespace gownsheaf::nest {
 namespace {
 
-constexpr int kManyTables = 3000;  // beyond it they are coarse, for memory, and made late, for time
-constexpr int kOften = 500;
+constexpr std::size_t kManyTables = 3000;  // beyond it they are coarse, for memory, and made late, for time
+constexpr int kOften = 5000;
 constexpr int kMostTables = 9000;
 
 }  // namespace
@@ -16,61 +16,76 @@ void World::prepare() {
   const int n = static_cast<int>(shapes.size());
   refs_.assign(static_cast<std::size_t>(n) * static_cast<std::size_t>(n), Ref{});
   std::vector<int> slot_of(refs_.size(), -1);
-  int slots = 0;
+  std::vector<std::pair<int, int>> pairs;
   const auto index = [&](int a, int b) { return static_cast<std::size_t>(a) * static_cast<std::size_t>(n) + static_cast<std::size_t>(b); };
-  std::vector<int> slot(refs_.size());
   for (int a = 0; a < n; ++a) {
     for (int b = 0; b < n; ++b) {
       // One table serves b seen from a, a seen from b, and both turned alike by quarters.
       const Shape &sa = shapes[static_cast<std::size_t>(a)], &sb = shapes[static_cast<std::size_t>(b)];
       const int wx = sa.width - sb.width, wy = sa.height - sb.height;
-      Ref best{nullptr, a, b, 1, 0, 0, 0};
+      struct { int a, b, c, s, u, v; } best{a, b, 1, 0, 0, 0};
       const auto consider = [&](int p, int q, int cosine, int sine, int x, int y) {
         if (p < 0 || q < 0) return;
-        if (p < best.a || (p == best.a && q < best.b)) best = {nullptr, p, q, cosine, sine, x, y};
-        if (q < best.a || (q == best.a && p < best.b)) best = {nullptr, q, p, -cosine, -sine, -x, -y};
+        if (p < best.a || (p == best.a && q < best.b)) best = {p, q, cosine, sine, x, y};
+        if (q < best.a || (q == best.a && p < best.b)) best = {q, p, -cosine, -sine, -x, -y};
       };
       consider(a, b, 1, 0, 0, 0);
       consider(sa.turned[1], sb.turned[1], 0, 1, wy, 0);
       consider(sa.turned[2], sb.turned[2], -1, 0, wx, wy);
       consider(sa.turned[3], sb.turned[3], 0, -1, 0, wx);
       int& s = slot_of[index(best.a, best.b)];
-      if (s < 0) s = slots++;
-      slot[index(a, b)] = s;
-      refs_[index(a, b)] = best;
+      if (s < 0) {
+        s = static_cast<int>(pairs.size());
+        pairs.emplace_back(best.a, best.b);
+      }
+      const Corner least = least_offset(shapes[static_cast<std::size_t>(best.a)], shapes[static_cast<std::size_t>(best.b)], gap_of(best.a, best.b));
+      refs_[index(a, b)] = {s, best.u - least.x, best.v - least.y, static_cast<std::int16_t>(best.c), static_cast<std::int16_t>(best.s)};
     }
   }
-  if (slots > kManyTables) {
-    cells_ = PairTable::kCoarse;
-    asked_ = std::vector<std::atomic<int>>(static_cast<std::size_t>(slots));
+  many_ = pairs.size() > kManyTables;
+  slots_ = std::vector<Slot>(pairs.size());
+  for (std::size_t k = 0; k < pairs.size(); ++k) {
+    slots_[k].a = pairs[k].first;
+    slots_[k].b = pairs[k].second;
   }
-  slots_ = std::vector<std::atomic<const PairTable*>>(static_cast<std::size_t>(slots));
-  tables_.resize(static_cast<std::size_t>(slots));
-  for (std::size_t i = 0; i < refs_.size(); ++i) refs_[i].slot = &slots_[static_cast<std::size_t>(slot[i])];
+  tables_.resize(pairs.size());
+  seldom_.resize(many_ ? pairs.size() : 0);
 }
 
-double World::first_loss(const Ref& ref, int x, int y) const {
-  if (!asked_.empty()) {
-    const Shape &a = shapes[static_cast<std::size_t>(ref.a)], &b = shapes[static_cast<std::size_t>(ref.b)];
-    if (gap_of(ref.a, ref.b) == 0) {
-      const int times = asked_[static_cast<std::size_t>(ref.slot - slots_.data())].fetch_add(1, std::memory_order_relaxed);
-      if (times < kOften || made_.load(std::memory_order_relaxed) >= kMostTables) return loss_without_table(a, b, cells_, x, y);
-    }
+double World::seldom_loss(const View& view, int u, int v) const {
+  const Slot& slot = slots_[static_cast<std::size_t>(view.slot)];
+  if (many_ && gap_of(slot.a, slot.b) == 0) {
+    const SeldomTable& seldom = view.seldom != nullptr ? *view.seldom : make_seldom(view.slot);
+    if (!seldom.asked_often(kOften) || made_.load(std::memory_order_relaxed) >= kMostTables) return seldom.loss(u, v);
   }
-  return make(ref)->loss(x, y);
+  return make(view.slot).loss(u, v);
 }
 
-const PairTable* World::make(const Ref& ref) const {
-  auto table = std::make_unique<PairTable>(shapes[static_cast<std::size_t>(ref.a)], shapes[static_cast<std::size_t>(ref.b)],
-                                           gap_of(ref.a, ref.b), cells_);
+const PairTable& World::make(int number) const {
+  Slot& slot = slots_[static_cast<std::size_t>(number)];
+  if (const PairTable* made = slot.table.load(std::memory_order_acquire)) return *made;
+  auto table = std::make_unique<PairTable>(shapes[static_cast<std::size_t>(slot.a)], shapes[static_cast<std::size_t>(slot.b)],
+                                           gap_of(slot.a, slot.b), many_ ? PairTable::kCoarse : PairTable::kFine);
   const std::lock_guard lock(making_);
-  const PairTable* made = ref.slot->load(std::memory_order_acquire);
-  if (made != nullptr) return made;
-  std::unique_ptr<PairTable>& kept = tables_[static_cast<std::size_t>(ref.slot - slots_.data())];
-  kept = std::move(table);
-  made_.fetch_add(1, std::memory_order_relaxed);
-  ref.slot->store(kept.get(), std::memory_order_release);
-  return kept.get();
+  std::unique_ptr<PairTable>& kept = tables_[static_cast<std::size_t>(number)];
+  if (!kept) {
+    kept = std::move(table);
+    made_.fetch_add(1, std::memory_order_relaxed);
+    slot.table.store(kept.get(), std::memory_order_release);
+  }
+  return *kept;
+}
+
+const SeldomTable& World::make_seldom(int number) const {
+  Slot& slot = slots_[static_cast<std::size_t>(number)];
+  if (const SeldomTable* made = slot.seldom.load(std::memory_order_acquire)) return *made;
+  const std::lock_guard lock(making_);
+  std::unique_ptr<SeldomTable>& kept = seldom_[static_cast<std::size_t>(number)];
+  if (!kept) {
+    kept = std::make_unique<SeldomTable>(shapes[static_cast<std::size_t>(slot.a)], shapes[static_cast<std::size_t>(slot.b)]);
+    slot.seldom.store(kept.get(), std::memory_order_release);
+  }
+  return *kept;
 }
 
 std::vector<Range> ranges_of(const World& world, const Kind& kind, int length) {

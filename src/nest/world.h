@@ -9,6 +9,7 @@
 
 #include "nest/nest.h"
 #include "nest/pair_table.h"
+#include "nest/seldom_table.h"
 #include "nest/shape.h"
 
 namespace gownsheaf::nest {
@@ -46,28 +47,49 @@ class World {
 
   void prepare();  // after all of the above are there
   int open_region() const { return static_cast<int>(regions.size()) - 1; }
-  bool many_tables() const { return !asked_.empty(); }
+  bool many_tables() const { return many_; }
   int gap_of(int a, int b) const { return shapes[static_cast<std::size_t>(a)].obstacle || shapes[static_cast<std::size_t>(b)].obstacle ? 0 : gap; }
   // How bad it is when b lies at this offset from a; 0 = not at all. Tables are made when asked for, where they would be
   // many, after being asked for often; that makes no difference to the answer.
   double loss(int a, int b, int dx, int dy) const {
+    const View from = view(a, b, dx, dy);
+    return from.loss(*this, 0, 0);
+  }
+  // The same, b's place being known beforehand: u and v less those of the place of a, turned.
+  struct View {
+    const PairTable* table;
+    const SeldomTable* seldom;
+    int slot, u, v;
+    std::int16_t c, s;
+    double loss(const World& world, int x, int y) const {
+      const int at_u = u - (c * x - s * y), at_v = v - (s * x + c * y);
+      return table != nullptr ? table->loss(at_u, at_v) : world.seldom_loss(*this, at_u, at_v);
+    }
+  };
+  View view(int a, int b, int x, int y) const {
     const Ref& ref = refs_[static_cast<std::size_t>(a) * shapes.size() + static_cast<std::size_t>(b)];
-    const PairTable* table = ref.slot->load(std::memory_order_acquire);
-    const int x = ref.x + ref.c * dx - ref.s * dy, y = ref.y + ref.s * dx + ref.c * dy;
-    return table != nullptr ? table->loss(x, y) : first_loss(ref, x, y);
+    const Slot& slot = slots_[static_cast<std::size_t>(ref.slot)];
+    return {slot.table.load(std::memory_order_acquire), slot.seldom.load(std::memory_order_acquire), ref.slot,
+            ref.u + ref.c * x - ref.s * y, ref.v + ref.s * x + ref.c * y, ref.c, ref.s};
   }
   // The least length of the open strip in which every kind has a way to lie somewhere.
   int least_length() const;
 
  private:
-  struct Ref { std::atomic<const PairTable*>* slot; int a, b, c, s, x, y; };  // the table's offset: turned by c, s, then + x, y
-  double first_loss(const Ref& ref, int x, int y) const;
-  const PairTable* make(const Ref& ref) const;
+  struct Ref { int slot, u, v; std::int16_t c, s; };  // in the table: turned by c, s, then + u, v
+  struct Slot {
+    std::atomic<const PairTable*> table{};
+    std::atomic<const SeldomTable*> seldom{};
+    int a = 0, b = 0;
+  };
+  double seldom_loss(const View& view, int u, int v) const;
+  const PairTable& make(int slot) const;
+  const SeldomTable& make_seldom(int slot) const;
+  bool many_ = false;
   std::vector<Ref> refs_;
-  int cells_ = PairTable::kFine;
-  mutable std::vector<std::atomic<const PairTable*>> slots_;
+  mutable std::vector<Slot> slots_;
   mutable std::vector<std::unique_ptr<PairTable>> tables_;
-  mutable std::vector<std::atomic<int>> asked_;  // where tables are many, how often each was wanted
+  mutable std::vector<std::unique_ptr<SeldomTable>> seldom_;
   mutable std::atomic<int> made_{0};
   mutable std::mutex making_;
 };
