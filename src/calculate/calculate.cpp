@@ -32,6 +32,7 @@
 #include "calculate/sizes.h"
 #include "calculate/stays.h"
 #include "calculate/step_drivers.h"
+#include "calculate/step_times.h"
 #include "calculate/what_changed.h"
 
 namespace gownsheaf {
@@ -92,14 +93,17 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   add_girths(project, figures);
   const std::vector<FittingChange> changes = add_fittings(project, figures, diag);
   check_safety(project, figures, diag);
+  add_step_drivers(project, figures);
   if (options.since != nullptr) {
     worked.changes = what_changed(*options.since, figures, renamed_items(project), shown_in(project));
     add_already_cut(project, templates, plans, *options.since, figures, *worked.changes, diag);
   }
 
-  add_step_drivers(project, figures);
   const FactLookup facts = facts_of(project, figures, plans);
+  ask_how_drapery_is_held(project, diag);
   plans.work = order_of_work(project, templates, figures, facts, diag);
+  add_step_times(project, plans.work, figures);
+  if (worked.changes) add_changed_times(*options.since, figures, shown_in(project), *worked.changes);
   plans.days = days_left(project, plans, diag);
   answer_order_questions(project, plans.work, diag);
   check_fittings(project, gates_in(plans.work), diag);

@@ -256,21 +256,116 @@ class Planner {
       });
   }
 
-  // What saves most first, so that few things give way.
-  void find_what_gives() {
-    Span by_machine;
-    if (project_.pace.all_by_hand)
-      for (std::size_t i = 0; i < steps_.size(); ++i)
-        if (std::find(work(i).needs.begin(), work(i).needs.end(), "machine") != work(i).needs.end()) by_machine.milliseconds += steps_[i].minutes * kMinute / 2;
-    if (by_machine.milliseconds > 0) plan_.gives_way.push_back({"sew the seams by machine", 0, by_machine});
+  bool waits_for(std::size_t later, std::size_t earlier) const {
+    const auto& after = steps_[later].after;
+    return std::find(after.begin(), after.end(), earlier) != after.end();
+  }
+
+  // What goes with a step that is left out: optional steps that only serve it, or that it alone serves. Trims that are not
+  // sewn on need not be made; what is not made need not be sewn on.
+  std::vector<std::size_t> left_out_with(std::size_t step) const {
+    std::vector<std::size_t> optional, gone{step};
     for (std::size_t i = 0; i < steps_.size(); ++i)
-      if (work(i).may_be_left_out && !work(i).done) plan_.gives_way.push_back({"", work(i).number, work(i).takes});
-    std::stable_sort(plan_.gives_way.begin(), plan_.gives_way.end(),
-                     [](const TimeSaved& a, const TimeSaved& b) { return a.saves > b.saves; });
-    Span saved;
-    std::size_t enough = 0;
-    while (enough < plan_.gives_way.size() && saved < plan_.unfinished) saved.milliseconds += plan_.gives_way[enough++].saves.milliseconds;
-    plan_.gives_way.resize(enough);
+      if (work(i).may_be_left_out && !work(i).done) optional.push_back(i);
+    const auto is_gone = [&](std::size_t i) { return std::find(gone.begin(), gone.end(), i) != gone.end(); };
+    for (bool more = true; more;) {
+      more = false;
+      for (const std::size_t i : optional) {
+        if (is_gone(i)) continue;
+        int feeds = 0, feeds_gone = 0, fed = 0, fed_gone = 0;  // of the optional ones beside it
+        for (const std::size_t k : optional) {
+          if (waits_for(k, i)) ++feeds, feeds_gone += is_gone(k) ? 1 : 0;
+          if (waits_for(i, k)) ++fed, fed_gone += is_gone(k) ? 1 : 0;
+        }
+        if ((feeds > 0 && feeds == feeds_gone) || (fed > 0 && fed == fed_gone)) gone.push_back(i), more = true;
+      }
+    }
+    std::sort(gone.begin(), gone.end());
+    return gone;
+  }
+
+  // One thing that could give way: what it saves, and the minutes that its steps then take.
+  struct Choice { TimeSaved saved; std::map<std::size_t, std::int64_t> minutes; };
+
+  Choice leaving_out(const std::vector<std::size_t>& gone) const {
+    Choice c;
+    c.saved.step = work(gone.front()).number;
+    for (const std::size_t i : gone) {
+      if (i != gone.front()) c.saved.also.push_back(work(i).number);
+      c.saved.saves.milliseconds += steps_[i].minutes * kMinute;
+      c.minutes[i] = 0;
+    }
+    return c;
+  }
+
+  Choice sewing_by_machine() const {
+    Choice c;
+    c.saved.what = "sew by machine what is sewn by hand";
+    for (std::size_t i = 0; i < steps_.size(); ++i) {
+      const PlannedStep& p = work(i);
+      const bool at_the_machine = std::find(p.needs.begin(), p.needs.end(), "machine") != p.needs.end();
+      std::int64_t saved = 0;
+      if (project_.pace.all_by_hand && at_the_machine) saved = steps_[i].minutes / 2;
+      // Back stitch 48 s an inch against 18 s of a curved seam; running stitch 15 s against 9 s (docs/formulas.md).
+      if (!project_.pace.all_by_hand && p.id == "sew-seams-by-hand") saved = steps_[i].minutes * 5 / 8;
+      if (!project_.pace.all_by_hand && p.id == "sew-breadths-by-hand") saved = steps_[i].minutes * 2 / 5;
+      saved = saved / 5 * 5;
+      if (saved == 0) continue;
+      c.minutes[i] = steps_[i].minutes - saved;
+      c.saved.saves.milliseconds += saved * kMinute;
+    }
+    return c;
+  }
+
+  // What is still not done by the last day when these give way: planned again, as what is saved in one place may have to wait in another.
+  Span wanting_with(const std::map<std::size_t, std::int64_t>& minutes) const {
+    std::vector<DayStep> steps = steps_;
+    for (const auto& [i, m] : minutes) {
+      steps[i].minutes = m;
+      if (m == 0) steps[i].rests = 0;
+    }
+    const DayPlan plan = plan_forward(steps, order_, hours_, *plan_.from, later(*plan_.last, kLongestPlan));
+    Span wanting{plan.left * kMinute};
+    for (const auto& stint : plan.work)
+      if (stint.day > *plan_.last) wanting.milliseconds += stint.minutes * kMinute;
+    return wanting;
+  }
+
+  // Up to three of which each would do by itself, the least first; or, the largest first, what is wanted together.
+  void find_what_gives() {
+    std::vector<Choice> all;
+    if (Choice machine = sewing_by_machine(); !machine.minutes.empty()) all.push_back(std::move(machine));
+    std::vector<std::vector<std::size_t>> seen;
+    for (std::size_t i = 0; i < steps_.size(); ++i) {
+      if (!work(i).may_be_left_out || work(i).done || steps_[i].minutes == 0) continue;
+      std::vector<std::size_t> gone = left_out_with(i);
+      if (std::find(seen.begin(), seen.end(), gone) != seen.end()) continue;
+      all.push_back(leaving_out(gone));
+      seen.push_back(std::move(gone));
+    }
+    std::stable_sort(all.begin(), all.end(), [](const Choice& a, const Choice& b) { return a.saved.saves > b.saved.saves; });
+    constexpr std::size_t kMostChoices = 3;
+    for (auto at = all.rbegin(); at != all.rend() && plan_.gives_way.size() < kMostChoices; ++at)
+      if (wanting_with(at->minutes).milliseconds == 0) plan_.gives_way.push_back(at->saved);
+    plan_.one_is_enough = !plan_.gives_way.empty();
+    if (plan_.one_is_enough) return;
+    std::map<std::size_t, std::int64_t> minutes;
+    plan_.still_wanting = plan_.unfinished;
+    for (const Choice& c : all) {
+      if (plan_.still_wanting.milliseconds == 0) break;
+      if (std::any_of(c.minutes.begin(), c.minutes.end(), [&](const auto& m) { return minutes.count(m.first) > 0; })) continue;
+      minutes.insert(c.minutes.begin(), c.minutes.end());
+      plan_.still_wanting = wanting_with(minutes);
+      plan_.gives_way.push_back(c.saved);
+    }
+  }
+
+  std::string ids_of(const TimeSaved& t) const {
+    std::vector<std::string> ids{work(static_cast<std::size_t>(t.step - 1)).id};
+    for (const int n : t.also) ids.push_back(work(static_cast<std::size_t>(n - 1)).id);
+    std::string out;
+    for (std::size_t i = 0; i < ids.size(); ++i) out += (i == 0 ? "" : i + 1 == ids.size() ? " and " : ", ") + ids[i];
+    return out;
   }
 
   void judge_hours() {
@@ -279,8 +374,8 @@ class Planner {
     const SourceSpan at = project_.work.hours_a_week.known() ? project_.work.hours_a_week.at : project_.worn_on.at;
     std::string hint;
     for (const TimeSaved& g : plan_.gives_way)
-      hint += (hint.empty() ? "" : ", or ") +
-              (g.step > 0 ? "leave out " + work(static_cast<std::size_t>(g.step - 1)).id : g.what) + " (" + text_of(g.saves) + ")";
+      hint += (hint.empty() ? "" : plan_.one_is_enough ? "; or " : "; and ") + (g.step > 0 ? "leave out " + ids_of(g) : g.what) + " (" + text_of(g.saves) + ")";
+    if (!hint.empty() && plan_.still_wanting.milliseconds > 0) hint += "; then " + text_of(plan_.still_wanting) + " are still wanting";
     if (hint.empty()) hint = "more hours, or a step left out under `change steps`";
     if (plan_.needed > plan_.there)
       say(Severity::hold, "days-short", at, "", text_of(plan_.needed) + " of work, " + text_of(plan_.there) + " until " + long_day(*plan_.last) + ": " +

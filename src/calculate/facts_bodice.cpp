@@ -1,5 +1,6 @@
 // Facts of the bodice: linings, seams, edges, bones.
 #include "calculate/fact_values.h"
+#include "calculate/step_drivers.h"
 
 namespace gownsheaf {
 namespace {
@@ -81,6 +82,27 @@ FactValue waist_stay(const Known& k, std::string_view) {
   return any_of_items(k.project.strain, [](const Strain& s) { return truth_of(s.stay.has_value()); });
 }
 
+// A seam is sewn by machine where nothing else is written. Darts are stitched by themselves.
+FactValue sewn(const Known& k, bool by_hand, bool skirt) {
+  if (failed(k, "seams")) return kUnknown;
+  bool some = false;
+  for (const Seam& s : k.project.seams) {
+    if (s.kind == "dart" || of_the_skirt(s, k.project) != skirt) continue;
+    if (s.by_hand == by_hand) return true;
+    some = true;
+  }
+  return !by_hand && !some;
+}
+
+FactValue piped_seams(const Known& k, std::string_view) {
+  if (failed(k, "piping")) return kUnknown;
+  std::int64_t n = 0;
+  for (const Piping& p : k.project.piping)
+    for (const std::string& name : p.along)
+      if (const Seam* seam = k.project.seam(name)) n += seam->number;
+  return n;
+}
+
 }  // namespace
 
 std::vector<FactRow> bodice_facts() {
@@ -92,6 +114,14 @@ std::vector<FactRow> bodice_facts() {
       {"princess seams", princess_seams},
       {"bias edge", bias_edge},
       {"boned", [](K k, S) { return section_there(k, "bones"); }},
+      {"hand seams", [](K k, S) { return sewn(k, true, false); }},
+      {"machine seams", [](K k, S) { return sewn(k, false, false); }},
+      {"skirt sewn by hand", [](K k, S) { return sewn(k, true, true); }},
+      {"piped seams", piped_seams},
+      {"piped length", [](K k, S) {
+         const auto length = k.figures.length("garment/piped");
+         return length ? FactValue(*length) : kUnknown;
+       }},
       {"piping", [](K k, S) { return section_there(k, "piping"); }},
       {"binding", [](K k, S) { return section_there(k, "binding"); }},
       {"neck edge", [](K k, S) { return edge_finish(k, "neck"); }},

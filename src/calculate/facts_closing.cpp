@@ -44,11 +44,23 @@ FactValue load_band(const Known& k, std::string_view item) {
   return kUnknown;
 }
 
+// Bows are counted one by one, other trimmings by their lines in the list. Lace is a trimming of its own, joined and gathered.
+FactValue trims_of(const Known& k, bool bows) {
+  if (failed(k, "trims")) return kUnknown;
+  if (k.project.trims.empty()) return given(k, "trims") ? kUnknown : FactValue(std::int64_t{0});
+  std::int64_t n = 0;
+  for (const Trim& t : k.project.trims)
+    if (bows ? t.kind == "bow" : t.kind != "bow" && t.kind != "lace") n += bows ? t.number.value.value_or(1) : 1;
+  return n;
+}
+
 }  // namespace
 
 std::vector<FactRow> closing_facts() {
   return {
       {"trims", [](K k, S) { return section_there(k, "trims"); }},
+      {"bows", [](K k, S) { return trims_of(k, true); }},
+      {"other trims", [](K k, S) { return trims_of(k, false); }},
       {"lace", [](K k, S) {
          return failed(k, "notions") ? kUnknown : any_of_items(k.project.notions, [](const Notion& n) { return truth_of(n.kind == "lace"); });
        }},

@@ -77,6 +77,12 @@ FactValue of_cloth(const Known& k, std::string_view item, const Get& get) {
 
 std::vector<FactRow> cloth_facts() {
   return {
+      {"late cloth", [](K k, S item) {
+         if (!k.plans.days) return kUnknown;
+         for (const Delivery& d : k.plans.days->deliveries)
+           if (same_name(d.what, item)) return FactValue(d.late);
+         return FactValue(false);
+       }},
       {"cloths", [](K k, S) { return failed(k, "cloths") ? kUnknown : FactValue(static_cast<std::int64_t>(k.project.cloths.size())); }},
       {"nap", [](K k, S) {
          return any_of_items(k.project.cloths, [](const Cloth& c) {

@@ -67,6 +67,10 @@ std::vector<FactRow> wearer_facts() {
       {"days left", [](K k, S) {
          if (!k.project.today.known() || !k.project.worn_on.known()) return kUnknown;
          return FactValue(static_cast<std::int64_t>(k.project.worn_on->serial - k.project.today->serial)); }},
+      {"hours short", [](K k, S) {
+         if (!k.plans.days || !k.plans.days->from || !k.plans.days->last) return kUnknown;
+         constexpr std::int64_t kHour = 3'600'000;
+         return FactValue((k.plans.days->unfinished.milliseconds + kHour - 1) / kHour); }},
       {"worn for street", [](K k, S) { return worn_for(k, "street"); }},
       {"worn for dancing", [](K k, S) { return worn_for(k, "dancing"); }},
       {"worn for stairs", [](K k, S) { return worn_for(k, "stairs"); }},

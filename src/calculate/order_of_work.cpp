@@ -201,7 +201,7 @@ PlannedStep planned(const StepInstance& s, const Project& project, const Figures
   p.takes = time_of(s, project, figures);
   p.set_up = kSetUps[static_cast<int>(set_up_of(s, project.pace))];
   if (s.change != nullptr)
-    for (const StepPart& part : s.change->parts) p.parts.push_back({part.part, part.takes});
+    for (const StepPart& part : s.change->parts) p.parts.push_back({part.part, part.takes, s.parts_done.count(part.part) > 0});
   if (s.own != nullptr) {
     p.cannot_undo = s.own->cannot_undo;
     p.needs = s.own->needs;

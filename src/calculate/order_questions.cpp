@@ -94,4 +94,20 @@ void answer_order_questions(const Project& project, const std::vector<PlannedSte
   }
 }
 
+void ask_how_drapery_is_held(const Project& project, Diagnostics& diag) {
+  const auto of = [&](PartOf part) {
+    return std::find_if(project.pieces.begin(), project.pieces.end(), [&](const Piece& p) { return p.part_of.known() && *p.part_of == part; });
+  };
+  const auto drapery = of(PartOf::drapery);
+  if (drapery == project.pieces.end() || of(PartOf::bodice) == project.pieces.end()) return;
+  if (!project.drapery.empty() || project.failed_sections.count("drapery") > 0) return;
+  Diagnostic d = message({"", "drapery", "order of work"}, Severity::hold, "drapery-held", drapery->named.at,
+                         "Nothing says whether the drapery is fixed, tacked or detachable, and the order turns on it: fixed, it is basted in "
+                         "before the sleeves are set and its armhole edges stay raw; tacked, it is sewn on after them; detachable, its "
+                         "fastenings go on last, when the lining is felled.",
+                         "`drapery: [{ drapery: " + drapery->named.name + ", held: tacked, of: [" + drapery->named.name + "] }]`");
+  d.step = "bind-drapery";
+  diag.add(std::move(d));
+}
+
 }  // namespace gownsheaf

@@ -162,14 +162,22 @@ class Builder {
       }
   }
 
+  static bool every_part_done(const StepInstance& step) {
+    return step.change != nullptr && std::all_of(step.change->parts.begin(), step.change->parts.end(),
+                                                 [&](const StepPart& p) { return step.parts_done.count(p.part) > 0; });
+  }
+
   void mark_done() {
     for (const DoneStep& done : project_.work.done)
       for (const std::size_t k : resolve_id(done.step)) {
         std::vector<std::size_t> standing;
         standing_for(k, standing, 0);
         for (const std::size_t s : standing) {
-          out_.steps[s].done = true;
-          if (out_.steps[s].done_by == nullptr) out_.steps[s].done_by = &done;
+          StepInstance& step = out_.steps[s];
+          if (!done.part.empty()) step.parts_done.insert(done.part);
+          if (!done.part.empty() && !every_part_done(step)) continue;
+          step.done = true;
+          if (step.done_by == nullptr) step.done_by = &done;
         }
       }
   }

@@ -1,5 +1,6 @@
 // Library steps repeated for each cloth, run, piece, closure or line of bones, and the maker's own steps, as nodes that wait for each other.
 #pragma once
+#include <set>
 #include <string>
 #include <vector>
 
@@ -16,6 +17,7 @@ struct StepInstance {
   std::string item;
   Truth holds = Truth::yes;      // its condition
   bool done = false;
+  std::set<std::string> parts_done = {};  // of those the maker split it into
   const DoneStep* done_by = nullptr;  // the line that says so
   const ChangedStep* change = nullptr;  // what the maker does otherwise
 };

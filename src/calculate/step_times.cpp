@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "calculate/new_figure.h"
 #include "templates/say.h"
 
 namespace gownsheaf {
@@ -48,12 +49,24 @@ Span rounded(const Ratio& ms) {
   return Span{std::max<std::int64_t>(1, fives) * kFive};
 }
 
+Span less_parts_done(Span whole, const StepInstance& s) {
+  if (s.change == nullptr) return whole;
+  for (const StepPart& part : s.change->parts)
+    if (part.takes && s.parts_done.count(part.part) > 0) whole.milliseconds -= part.takes->milliseconds;
+  return Span{std::max<std::int64_t>(whole.milliseconds, 0)};
+}
+
 }  // namespace
+
+void add_step_times(const Project& project, const std::vector<PlannedStep>& work, Figures& figures) {
+  for (const PlannedStep& s : work)
+    NewFigure(figures, shown_in(project), "steps", s.id, "takes").is(s.takes).at(s.at).label('c').plain_input("pace").add();
+}
 
 std::int64_t minutes_of(Span span) { return (span.milliseconds + kMinute - 1) / kMinute; }
 
 Span time_of(const StepInstance& s, const Project& project, const Figures& figures) {
-  if (s.change != nullptr && s.change->takes) return *s.change->takes;
+  if (s.change != nullptr && s.change->takes) return less_parts_done(*s.change->takes, s);
   if (s.own != nullptr) return s.own->takes.value_or(kOwnStep);
   const Step& step = *s.step;
   if (!step.hours_each) return kOwnStep;

@@ -9,11 +9,14 @@
 #pragma once
 #include "calculate/step_instances.h"
 #include "figures/figures.h"
+#include "figures/plans.h"
 
 namespace gownsheaf {
 
 inline constexpr std::int64_t kMinute = 60'000;  // milliseconds
 Span time_of(const StepInstance& step, const Project& project, const Figures& figures);
+// Figures `steps/ID/takes`, so that figures.json holds them and an older packet's are compared.
+void add_step_times(const Project& project, const std::vector<PlannedStep>& work, Figures& figures);
 // Whole minutes of a span, rounded up.
 std::int64_t minutes_of(Span span);
 

@@ -41,6 +41,8 @@ void rename_copy(std::string& copy, const Renamed& renamed) {
   if (rename(piece, renamed, "pieces")) copy = piece + copy.substr(space);
 }
 
+bool is_time(const std::string& key) { return key.rfind("steps/", 0) == 0; }
+
 bool acts_on_cloth(Action a) { return a == Action::recut || a == Action::remark; }
 
 }  // namespace
@@ -78,7 +80,7 @@ Changes what_changed(const OlderFigures& older, const Figures& today, const Rena
   std::map<std::string, const Figure*, std::less<>> by_key;
   for (const Figure& f : older.figures.all()) by_key.emplace(key_of_today(f.key, renamed), &f);
   for (const Figure& f : today.all()) {
-    if (f.is_private && !older.private_known) continue;
+    if (is_time(f.key) || (f.is_private && !older.private_known)) continue;
     const auto was = by_key.find(f.key);
     if (was == by_key.end()) {
       changes.all.push_back({Change::Kind::is_new, f.key, std::nullopt, f, f.action, f.is_private});
@@ -92,10 +94,19 @@ Changes what_changed(const OlderFigures& older, const Figures& today, const Rena
   }
   for (const Figure& f : older.figures.all()) {
     const std::string key = key_of_today(f.key, renamed);
-    if (today.find(key) == nullptr)
+    if (!is_time(key) && today.find(key) == nullptr)
       changes.all.push_back({Change::Kind::gone, key, f, std::nullopt, f.action, f.is_private});
   }
   return changes;
+}
+
+void add_changed_times(const OlderFigures& older, const Figures& today, ShownIn shown_in, Changes& changes) {
+  for (const Figure& f : today.all()) {
+    const Figure* was = is_time(f.key) ? older.figures.find(f.key) : nullptr;
+    if (was == nullptr || plain_text(*was, shown_in) == plain_text(f, shown_in)) continue;
+    changes.all.push_back({Change::Kind::altered, f.key, *was, f, f.action, false});
+    changes.marked.insert(f.key);
+  }
 }
 
 void add_steps_again(const Plans& plans, const Project& project, Changes& changes) {

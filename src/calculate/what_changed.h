@@ -19,6 +19,9 @@ std::string key_of_today(const std::string& older, const Renamed& renamed);
 // A figure is changed when it no longer prints the same, in the unit of today; what the rounding hides is no change.
 Changes what_changed(const OlderFigures& older, const Figures& today, const Renamed& renamed, ShownIn shown_in);
 
+// Of figures that are worked out last, after the order of work: times of steps. Only where the older figures have such.
+void add_changed_times(const OlderFigures& older, const Figures& today, ShownIn shown_in, Changes& changes);
+
 // Fills Changes::cut: pieces of a cutting step that is marked done (`work: done`) and whose cut size, number or cloth is
 // another now. Each is said as already-cut: a hold where the piece is too small or too few, a warning where it can be
 // trimmed or is left over. Cut sizes differ by what the two printed sizes differ by.

@@ -42,6 +42,9 @@ void empty_failed(Project& project) {
   if (failed("pockets")) project.pockets.clear();
   if (failed("skirt")) project.skirt.reset();
   if (failed("drapery")) project.drapery.clear();
+  if (failed("piping")) project.piping.clear();
+  if (failed("binding")) project.binding.clear();
+  if (failed("trims")) project.trims.clear();
   if (failed("strain")) project.strain.clear();
   if (failed("bones")) project.bones.clear();
   if (failed("bone stock")) project.bone_stock.clear();
@@ -146,6 +149,9 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   fill_bones(file, project);
   fill_strain(file, project);
   fill_drapery(file, project);
+  fill_piping(file, project);
+  fill_binding(file, project);
+  fill_trims(file, project);
   fill_fittings(file, project);
   fill_work(file, project);
   fill_pace(file, project);

@@ -78,7 +78,7 @@ void add_seam_keys(std::vector<KeySpec>& keys) {
       KeyRow("seams/*/kind", word).words("dart|princess|side|shoulder|centre back|sleeve|breadth|waist|other")
           .guess("~ its name").means("What seam it is."),
       KeyRow("seams/*/number", count).is("1", 'c').means("How many of it there are."),
-      KeyRow("seams/*/sewn", word).words("by machine|by hand").is("by machine", 'c').since(5).means("How it is sewn."),
+      KeyRow("seams/*/sewn", word).words("by machine|by hand").is("by machine", 'c').means("How it is sewn."),
       KeyRow("seams/*/stitch", word)
           .words("lockstitch|zigzag|chain|chain two-thread|blind|overedge|running|back|half back|whip|herringbone|slip|"
                  "buttonhole|overcast")

@@ -26,6 +26,7 @@ void add_work_keys(std::vector<KeySpec>& keys) {
       KeyRow("work/done", list).each(block, "finished step").means("What is done."),
       KeyRow("work/done/*/step", name).of("steps").must().means("Its id, or `id@item` for a step that comes once an item."),
       KeyRow("work/done/*/day", day).means("The day it was done."),
+      KeyRow("work/done/*/part", text).means("Which part of it, where it was split."),
       KeyRow("work/own steps", list).each(block, "step").means("Steps of the maker's own."),
       KeyRow("work/own steps/*/step", name).must().means("Name of the step."),
       KeyRow("work/own steps/*/say", text).means("What to do, as printed."),

@@ -111,6 +111,7 @@ void fill_seams_and_edges(const Filling& file, Project& project) {
     seam.length = item.length("length");
     seam.ease_in = item.length("ease in");
     seam.left_open = item.length("left open");
+    seam.by_hand = item.word("sewn").value.value_or("") == "by hand";
     seam.kind = kind_of(item, seam.named.name, kSeamWords);
     seam.number = item.count("number").value.value_or(1);
     settle_seam(file, project, seam);

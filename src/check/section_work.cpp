@@ -56,7 +56,7 @@ void fill_work(const Filling& file, Project& project) {
   for (const Item& item : work.items("done")) {
     const Entry* step = item.at("step");
     if (step == nullptr || step->kind != Entry::Kind::text) continue;
-    project.work.done.push_back({step_id_in(file, step->text), item.day("day").value, step->at});
+    project.work.done.push_back({step_id_in(file, step->text), item.day("day").value, step->at, clean_name(item.plain("part"))});
   }
   for (const Item& item : work.items("own steps")) {
     OwnStep step;
@@ -75,6 +75,7 @@ void fill_work(const Filling& file, Project& project) {
   }
   fill_work_days(file, work, project);
   fill_changed_steps(file, work, project);
+  check_parts_done(file, work, project);
 }
 
 void fill_print(const Filling& file, Project& project) {

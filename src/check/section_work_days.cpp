@@ -99,7 +99,7 @@ void fill_changed_steps(const Filling& file, const Item& work, Project& project)
     change.say = item.plain("say");
     change.takes = item.span("takes").value;
     change.after = step_ids_in(file, item, "after");
-    for (const Item& part : item.items("parts")) change.parts.push_back({part.plain("part"), part.span("takes").value});
+    for (const Item& part : item.items("parts")) change.parts.push_back({clean_name(part.plain("part")), part.span("takes").value});
     if (change.drop && change.because.empty())
       say(file, "drop-because", item.at("drop")->at, "`" + step->text + "` is left out without a reason.",
           "`because: …`, so that nobody looks for it later");
@@ -120,6 +120,26 @@ void fill_changed_steps(const Filling& file, const Item& work, Project& project)
     const Entry *step = item.at("step"), *other = item.at("other");
     if (step == nullptr || other == nullptr) continue;
     project.work.questions.push_back({step_id_in(file, step->text), step_id_in(file, other->text), step->at});
+  }
+}
+
+// A part that is done is one of those the step was split into.
+void check_parts_done(const Filling& file, const Item& work, const Project& project) {
+  for (const Item& item : work.items("done")) {
+    const Entry *step = item.at("step"), *part = item.at("part");
+    if (step == nullptr || part == nullptr) continue;
+    const std::string id = step_id_in(file, step->text);
+    std::vector<std::string> parts;
+    for (const ChangedStep& change : project.work.changes)
+      if (same_name(change.step, id))
+        for (const StepPart& one : change.parts) parts.push_back(one.part);
+    if (std::find(parts.begin(), parts.end(), clean_name(part->text)) != parts.end()) continue;
+    std::string all;
+    for (const std::string& one : parts) all += (all.empty() ? "`" : ", `") + one + "`";
+    const std::string near = did_you_mean(clean_name(part->text), parts);
+    say(file, "unknown-part", part->at, "`" + id + "` has no part `" + part->text + "`.",
+        parts.empty() ? "split it under `change steps`: `parts: [{ part: " + part->text + " }]`"
+                      : near.empty() ? "its parts are " + all : "did you mean `" + near + "`?");
   }
 }
 

@@ -48,11 +48,15 @@ void fill_plackets(const Filling& file, Project& project);  // after seams and e
 void fill_pleats(const Filling& file, Project& project);
 void fill_pockets(const Filling& file, Project& project);
 void fill_drapery(const Filling& file, Project& project);
+void fill_piping(const Filling& file, Project& project);    // after seams and edges, as the next two
+void fill_binding(const Filling& file, Project& project);
+void fill_trims(const Filling& file, Project& project);
 // Last of all, when every section is settled and those that failed are empty.
 void add_pieces_made_for(const Filling& file, Project& project);
 void fill_work(const Filling& file, Project& project);
 void fill_work_days(const Filling& file, const Item& work, Project& project);      // parts of fill_work
 void fill_changed_steps(const Filling& file, const Item& work, Project& project);
+void check_parts_done(const Filling& file, const Item& work, const Project& project);
 void fill_pace(const Filling& file, Project& project);
 void fill_print(const Filling& file, Project& project);
 void guess_from_pieces(Project& project);                   // garment, joined at waist, lining, what each cloth is used as

@@ -19,6 +19,10 @@ class Library {
       for (const After& after : s.after) known(after.id, after.at, "after");
       known(s.with, s.at, "with");
       known(s.replaces, s.at, "replaces");
+      for (const std::string& fact : s.when.facts_used())
+        if (fact == "late cloth" || fact == "hours short")
+          diag_.error("fact-item", s.at, "`" + fact + "` is known only when the steps are laid on their days; `" + s.id + "` is one of them.",
+                      "ask it on a sheet or a caution");
       if (s.replaces == s.id || s.with == s.id)
         diag_.error("unknown-step", s.at, "`" + s.id + "` names itself.", "name another step");
     }

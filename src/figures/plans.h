@@ -145,11 +145,11 @@ struct PlannedStep {
   std::vector<std::string> hard_because;  // of each, what goes wrong otherwise; "" where it was passed on
   std::vector<std::string> uses, needs;
   bool done = false;
-  Span takes;                     // by the library's rates at the maker's pace; whole minutes
+  Span takes;                     // by the library's rates at the maker's pace, less parts that are done; whole minutes
   std::optional<Span> rests;      // days that pass before what waits for it
   std::string stop;               // where it can be laid down: "after any seam"
   std::string set_up;             // table | machine | iron | hand | figure
-  struct Part { std::string words; std::optional<Span> takes; };
+  struct Part { std::string words; std::optional<Span> takes; bool done = false; };
   std::vector<Part> parts;        // as the maker split it
   bool may_be_left_out = false;
   // Where the days are worked out: the days it is worked on, and the latest day to begin it.

@@ -24,7 +24,8 @@ struct Delivery {
   bool late = false;                   // it arrives after that, or should have been ordered before today
   std::vector<int> uses_it, meanwhile; // steps; meanwhile: what can be done before it is there, in order
 };
-struct TimeSaved { std::string what; int step = 0; Span saves; };  // step 0: not a single step
+// step 0: no step, the words say it; also: what goes with the step.
+struct TimeSaved { std::string what; int step = 0; Span saves; std::vector<int> also; };
 
 struct WorkPlan {
   std::optional<Day> from, last;       // first day of work (today), last day for work
@@ -34,7 +35,9 @@ struct WorkPlan {
   Span unfinished;                     // what is not done by the end of `last`; nothing: it fits
   std::vector<CalendarDayPlan> days;   // from `from` to the later of `last` and `ends`, every day
   std::vector<Delivery> deliveries;
-  std::vector<TimeSaved> gives_way;     // the largest first, only where it does not fit
+  std::vector<TimeSaved> gives_way;     // only where it does not fit
+  bool one_is_enough = false;           // each of them would do by itself; else they are wanted together
+  Span still_wanting;                   // with all of them given way
   std::vector<int> chain;              // the longest chain of steps that wait for each other
   Span chain_takes;
   std::vector<Day> helper_days;        // of those written, the ones that are used

@@ -37,6 +37,8 @@ std::map<Day, DayWords> words_of_days(const Plans& plans) {
   return all;
 }
 
+struct WeekRow { Day monday; int weeks = 1; bool idle = false; };
+
 class WeekChart {
  public:
   WeekChart(const Plans& plans, const Typesetter& typesetter) : plans_(plans), typesetter_(typesetter), size_(typesetter.scale().smallest), words_(words_of_days(plans)) {
@@ -51,11 +53,17 @@ class WeekChart {
     Day last = days.back().day;
     if (plans_.days->worn_on) last = std::max(last, *plans_.days->worn_on);
     const Day first{days.front().day.serial - calendar(days.front().day).weekday};
-    const int most = size_ > 10 ? kWeeksInLargeType : kWeeksADrawing;  // parts that fit under a heading
-    for (Day from = first; from <= last; from.serial += 7 * most) {
-      const int weeks = std::min<int>(most, (last.serial - from.serial) / 7 + 1);
-      all.push_back(one(from, weeks));
+    std::vector<WeekRow> rows;
+    for (Day from = first; from <= last; from.serial += 7) {
+      const bool idle = nothing_in(from);
+      if (idle && !rows.empty() && rows.back().idle) ++rows.back().weeks;
+      else rows.push_back({from, 1, idle});
     }
+    // A single week without work keeps its row: its days tell why.
+    for (WeekRow& row : rows) row.idle = row.idle && row.weeks > 1;
+    const std::size_t most = size_ > 10 ? kWeeksInLargeType : kWeeksADrawing;  // parts that fit under a heading
+    for (std::size_t from = 0; from < rows.size(); from += most)
+      all.push_back(one({rows.begin() + static_cast<std::ptrdiff_t>(from), rows.begin() + static_cast<std::ptrdiff_t>(std::min(from + most, rows.size()))}));
     return all;
   }
 
@@ -71,21 +79,47 @@ class WeekChart {
     return at < 0 || at >= static_cast<std::int32_t>(days.size()) ? nullptr : &days[static_cast<std::size_t>(at)];
   }
 
-  Drawing one(Day from, int weeks) {
+  bool nothing_in(Day monday) const {
+    for (int d = 0; d < 7; ++d) {
+      const Day day{monday.serial + d};
+      const CalendarDayPlan* plan = plan_of(day);
+      if (words_.count(day) > 0 || (plan != nullptr && !plan->does.empty())) return false;
+    }
+    return true;
+  }
+
+  // Weeks in which nothing is planned, in one line instead of empty rows.
+  std::string idle_words(const WeekRow& row) const {
+    const auto day_and_month = [](Day day) {
+      const std::string s = replaced(short_day(day), kNoBreak, " ");  // "Mon 1 March"
+      return s.substr(s.find(' ') + 1);
+    };
+    const Day sunday{row.monday.serial + 7 * row.weeks - 1};
+    const bool free = plans_.days->last && row.monday > *plans_.days->last;
+    return whole_number(row.weeks) + " weeks " + (free ? "kept free" : "without work") + ": " + day_and_month(row.monday) + " to " + day_and_month(sunday) + ".";
+  }
+
+  Drawing one(const std::vector<WeekRow>& rows) {
     Drawing out;
     const double head = size_ + 4;
     for (int d = 0; d < 7; ++d) out.items.push_back(put(bold(kDayNames[d]), {pt(kWeekWide + kCellWide * d + 3), pt(size_)}, size_));
-    for (int w = 0; w < weeks; ++w) {
-      const double top = head + row_ * w;
+    double top = head;
+    for (const WeekRow& row : rows) {
       out.items.push_back(line({Length(), pt(top)}, {pt(kWeekWide + 7 * kCellWide), pt(top)}, 0.7));
-      const std::string monday = short_day(Day{from.serial + 7 * w});
+      if (row.idle) {
+        out.items.push_back(put(condensed(idle_words(row)), {pt(kWeekWide + 3), pt(top + size_ + 2)}, size_));
+        top += size_ + 7;
+        continue;
+      }
+      const std::string monday = short_day(row.monday);
       const std::string of = monday.substr(monday.find(kNoBreak) + std::string(kNoBreak).size());  // "1 March"
       const auto space = of.find(kNoBreak);
       out.items.push_back(put(bold(of.substr(0, space)), {Length(), pt(top + size_ + 2)}, size_));
       out.items.push_back(put(condensed(of.substr(space + std::string(kNoBreak).size())), {Length(), pt(top + 2 * size_ + 3)}, size_));
-      for (int d = 0; d < 7; ++d) cell(out, Day{from.serial + 7 * w + d}, kWeekWide + kCellWide * d, top);
+      for (int d = 0; d < 7; ++d) cell(out, Day{row.monday.serial + d}, kWeekWide + kCellWide * d, top);
+      top += row_;
     }
-    const double foot = head + row_ * weeks;
+    const double foot = top;
     out.items.push_back(line({Length(), pt(foot)}, {pt(kWeekWide + 7 * kCellWide), pt(foot)}, 0.7));
     out.width = pt(kWeekWide + 7 * kCellWide + 1);
     out.height = pt(foot + 2);

@@ -36,16 +36,20 @@ void what_gives(const PacketInput& input, const FigureText& text, Sheet& sheet) 
   const WorkPlan& plan = *input.plans.days;
   if (plan.unfinished.milliseconds == 0) return;
   sheet.blocks.push_back(heading("What could give way"));
-  Span saved;
+  if (plan.gives_way.size() > 1)
+    sheet.blocks.push_back(paragraph(words(plan.one_is_enough ? "Any one of these is enough:" : "All of these together:")));
   for (const TimeSaved& g : plan.gives_way) {
-    saved.milliseconds += g.saves.milliseconds;
-    Text line = g.step > 0 ? words("Leave out " + nth_step(g.step) + ", ") + text.reason(input.plans.work[static_cast<std::size_t>(g.step - 1)].act)
-                           : words(capital(g.what));
+    Text line = words(capital(g.what) + ".");
+    if (g.step > 0) {
+      line = words("Leave out " + nth_step(g.step) + ", ") + text.reason(input.plans.work[static_cast<std::size_t>(g.step - 1)].act);
+      if (!g.also.empty()) line = line + words(" With it " + ranges(g.also) + (g.also.size() == 1 ? " falls away." : " fall away."));
+    }
     sheet.blocks.push_back(paragraph(tick_box() + words(" ") + line + words(" Saves " + span_words(g.saves) + ".")));
   }
-  if (saved < plan.unfinished)
+  if (plan.gives_way.empty() || plan.still_wanting.milliseconds > 0)
     sheet.blocks.push_back(paragraph(words(plan.gives_way.empty() ? "No step of this garment may simply be left out: more hours, another day, or a second pair of hands."
-                                                                  : "That is not enough: more hours as well, another day, or a second pair of hands.")));
+                                                                  : "That is not enough: " + span_words(plan.still_wanting) +
+                                                                        " are still wanting. More hours, another day, or a second pair of hands.")));
 }
 
 struct FixedDay { Day day; Text what, latest; };

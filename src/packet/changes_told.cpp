@@ -31,6 +31,11 @@ Place place_of(const std::string& key) {
   const std::vector<std::string> p = parts_of_key(key);
   Place place;
   std::size_t first = 2;  // of the quantity
+  if (p.size() > 2 && p[0] == "steps") {  // an id may hold a stroke of its own
+    place.item = "times of steps";
+    for (std::size_t i = 1; i + 1 < p.size(); ++i) place.what += (i > 1 ? "/" : "") + p[i];
+    return place;
+  }
   if (p.size() < 3 || p[0] == "measures") {
     place.item = p[0] == "measures" ? "measures" : p[0];
     first = 1;

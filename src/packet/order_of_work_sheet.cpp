@@ -69,9 +69,9 @@ StepBlock step_block(const PlannedStep& s, const FigureText& text) {
   b.act = b.act + text.act(s.act);
   b.reason = text.reason(s.reason);
   b.remark = remark_of(s);
-  b.takes = words(text_of(s.takes));
+  b.takes = text.marked("steps/" + s.id + "/takes", words(text_of(s.takes)));
   for (const PlannedStep::Part& part : s.parts)
-    b.parts.push_back(tick_box() + words(" " + part.words + (part.takes ? ", " + text_of(*part.takes) : std::string())));
+    b.parts.push_back((part.done ? words("Done:") : tick_box()) + words(" " + part.words + (part.takes ? ", " + text_of(*part.takes) : std::string())));
   if (!s.gate.empty()) {
     b.gate = true;
     return b;

@@ -94,13 +94,15 @@ Sheet what_waits_sheet(const PacketInput& input) {
       first = first + bold(ranges(numbers)) + condensed(" (words at " + whole_number(row_of) + ")");
     }
     const std::vector<int>& all = waiting.steps[i].all;
-    if (more) first = first + condensed("; in all " + ranges(all));
+    // On the wall the nearest are enough: each of them waited for the rest in its turn.
+    if (more && !far) first = first + condensed("; in all " + ranges(all));
     if (all.empty()) first = first + words(step.holds.empty() ? "nothing more: ready" : "no step; what holds it stands in at a glance");
     row.cells.push_back({first});
     table.rows.push_back(std::move(row));
   }
   sheet.answer = table.rows.empty() ? words("Nothing is left that waits.")
-                                    : words("Find what you are about to do; what stands beside it is done first. Last, all the numbers before it.");
+                                    : words(far ? "Find what you are about to do; what stands beside it is done first, and all that those wait for."
+                                                : "Find what you are about to do; what stands beside it is done first. Last, all the numbers before it.");
   const bool waits = !table.rows.empty();
   if (waits) sheet.blocks.push_back(block(std::move(table)));
   // The other numbers, so that no number on the wall is without its words.
@@ -109,7 +111,7 @@ Sheet what_waits_sheet(const PacketInput& input) {
     if (step.done || !step.cannot_undo.empty() || !step.gate.empty() || beside_a_row.count(step.number) > 0) continue;
     others = others + words(others.empty() ? "" : "; ") + bold(whole_number(step.number)) + words("\u00A0") + text.reason(short_act(step.act));
   }
-  if (!others.empty() && waits) {
+  if (!others.empty() && waits && !far) {
     sheet.blocks.push_back(paragraph(bold("The other numbers: ") + others, true));
   }
   return sheet;

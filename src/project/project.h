@@ -147,7 +147,7 @@ struct Piece {
   std::string made_for;           // "front closing", "hem": a strip that another section asks for; "" = the maker's own piece
 };
 
-struct Seam { Named named; std::vector<std::string> joins; Given<Length> length; std::string kind; std::int64_t number = 1; Given<Length> ease_in, left_open; };
+struct Seam { Named named; std::vector<std::string> joins; Given<Length> length; std::string kind; std::int64_t number = 1; Given<Length> ease_in, left_open; bool by_hand = false; };
 struct EdgeLine { Named named; std::vector<std::string> of; Given<Length> length; std::string kind; std::int64_t number = 1; std::string shape, finish; Given<Length> ease_to_draw; };
 struct Round {
   Named named;
@@ -209,6 +209,15 @@ struct Drapery {
   std::string cut_on, foundation;     // straight | bias; cloth beneath, "" = none or not said
 };
 
+struct Trim {
+  Named named;
+  std::string kind;                   // bow | lace | ruche …
+  std::vector<std::string> along;     // seams and edges
+  Given<Length> length;
+  Given<std::int64_t> number, rows;
+};
+struct Piping { Named named; std::vector<std::string> along; Given<Length> length; };  // or a binding: seams, then edges
+
 enum class Paper { letter, a4 };
 enum class Holes { none, two, three };
 struct Print {
@@ -240,6 +249,8 @@ struct Project {
   std::vector<PleatRun> pleats;
   std::optional<Skirt> skirt;
   std::vector<Drapery> drapery;
+  std::vector<Piping> piping, binding;
+  std::vector<Trim> trims;
   std::vector<Closure> closures;
   std::vector<Placket> plackets;
   std::vector<Pocket> pockets;

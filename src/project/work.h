@@ -14,7 +14,7 @@
 
 namespace gownsheaf {
 
-struct DoneStep { std::string step; std::optional<Day> day; SourceSpan at; };
+struct DoneStep { std::string step; std::optional<Day> day; SourceSpan at; std::string part = {}; };  // part: "" = all of it
 struct OwnStep {
   Named named;
   std::string say, because, cannot_undo;

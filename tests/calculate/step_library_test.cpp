@@ -3,44 +3,12 @@
 #include <algorithm>
 #include <map>
 
-#include "calculate/calculate.h"
-#include "check/check.h"
-#include "read/entry.h"
-#include "support/catch.h"
-#include "support/work_garment.h"
+#include "support/made_garment.h"
 
 using namespace gownsheaf;
 using namespace gownsheaf::test;
 
 namespace {
-
-const Templates& library() {
-  static const Templates templates = [] {
-    Diagnostics diag;
-    std::vector<SourceText> sources;
-    Templates t = load_templates(GOWNSHEAF_SOURCE_DIR "/packet-templates", diag, sources);
-    REQUIRE_FALSE(diag.has_errors());
-    return t;
-  }();
-  return templates;
-}
-
-struct Made {
-  Project project;
-  Worked worked;
-  Diagnostics diag;
-};
-
-Made made(const std::string& yaml) {
-  Made m;
-  const Entry entry = read_yaml(yaml, "trial.yaml", m.diag);
-  m.project = check_project(entry, library(), m.diag);
-  m.worked = calculate(m.project, library(), {500}, m.diag);
-  for (const Diagnostic& d : m.diag.sorted())
-    if (d.severity == Severity::error) UNSCOPED_INFO(render(d, {lines_of(yaml, "trial.yaml")}));
-  REQUIRE_FALSE(m.diag.has_errors());
-  return m;
-}
 
 const std::string kHead = "gownsheaf: 1\nworn on: 2031-06-14\n";
 

@@ -106,7 +106,7 @@ TEST_CASE("a dress with every section checks clean but for notes of what is not 
   CHECK(only_notes(c));
   CHECK(p.failed_sections.empty());
   CHECK(std::count_if(c.messages.begin(), c.messages.end(), [](const Diagnostic& d) {
-          return d.sentence == "`piping` is read but not worked out yet.";
+          return d.sentence == "`cord` of a piping is read but not worked out yet.";
         }) == 1);
 
   CHECK(*p.garment == Garment::dress);

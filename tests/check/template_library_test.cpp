@@ -78,14 +78,14 @@ TEST_CASE("library: nothing cuts good cloth before something else is done", "[li
     if (s.cannot_undo == "cuts good cloth") {
       ++cuts;
       // What is cut off a bought trim, out of the patch kept for strips or as it was draped has no cloth of its own.
-      const bool of_no_cloth = s.id == "cut-bias-strips" || s.id == "make-trims" || s.id == "join-lace" || s.id == "cut-drapery";
+      const bool of_no_cloth = s.id == "cut-bias-strips" || s.id == "make-trims" || s.id == "make-bows" || s.id == "join-lace" || s.id == "cut-drapery";
       CHECK(s.for_each == (of_no_cloth ? "" : "cloth"));
     }
     if (!s.cannot_undo.empty())
       CHECK(std::any_of(s.after.begin(), s.after.end(), [](const After& a) { return a.hard; }));
     if (!s.gate.empty()) CHECK(std::any_of(s.after.begin(), s.after.end(), [](const After& a) { return a.hard; }));
   }
-  CHECK(cuts == 6);
+  CHECK(cuts == 7);
 }
 
 TEST_CASE("library: acts fit two lines, reasons are one sentence", "[library]") {

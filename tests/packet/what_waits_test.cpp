@@ -32,7 +32,12 @@ TEST_CASE("what waits for what: the cuff waits for the sleeve, and through it fo
   REQUIRE(direct.size() == 2);  // not step 1: step 3 waits for it
   CHECK(direct[0]->number == 3);
   CHECK(direct[1]->number == 4);
-  std::string page;
+  std::string wall, page;
+  for (const Sheet& s : p.compose())
+    if (s.id == "what waits") wall = plain_of(s);
+  CHECK(says(wall, "3 Sew the sleeves; 4 Press the cuffs"));
+  CHECK_FALSE(says(wall, "in all"));  // on the wall the nearest are enough
+  p.scale = binder_scale();
   for (const Sheet& s : p.compose())
     if (s.id == "what waits") page = plain_of(s);
   CAPTURE(page);

@@ -138,6 +138,19 @@ inline const std::vector<Trap>& traps() {
       {"canvas-fronts", "make-welt-pockets"}, {"make-welt-pockets", "face-fronts"}, {"stay-button-line", "face-fronts"},
       {"stay-button-line", "sew-buttons"}, {"make-welt-pockets", "sew-coat-seams"}, {"face-fronts", "fit-tailored"},
       {"fit-tailored", "sew-buttons"}, {"fit-coat", "sew-buttons"},
+      // rows of tests/calculate/trap_rows_test.cpp that are not above, and what the newer steps wait for
+      {"press-and-notch", "finish-bodice-seams"}, {"sew-bone-channels", "finish-lower-edge"},
+      {"sew-bone-channels", "fell-lining"}, {"correct-bodice", "turn-closing-edges"},
+      {"stitch-bodice-seams", "baste-drapery-in"}, {"bind-drapery", "baste-drapery-in"},
+      {"try-bodice-closed", "finish-lower-edge"}, {"sew-waist-stay", "fell-lining"}, {"sew-lining", "fell-lining"},
+      {"make-bows", "sew-trims"}, {"sew-skirt-to-band", "hang-closed"}, {"whip-gauging", "hang-closed"},
+      {"stiffen-hem", "level-the-hem"}, {"press-skirt-seams", "stiffen-hem"}, {"fit-bodice", "draw-up-gathers"},
+      {"cut-pieces", "line-sleeves"}, {"drape-on-form", "cut-drapery"}, {"finish-underlayers", "try-underlayers"},
+      {"finish-underlayers", "measure-wearer"}, {"tape-edges", "face-fronts"}, {"try-skirt-pinned", "measure-trim-runs"},
+      {"alter-pattern", "sew-mock-up"}, {"shrink-notions", "sew-bone-channels"}, {"shrink-notions", "make-piping"},
+      {"clip-princess-seams", "press-and-notch"}, {"make-collar", "finish-neck"}, {"work-rows-flat", "sew-breadths"},
+      {"sew-seams-by-hand", "press-and-notch"}, {"correct-bodice", "sew-seams-by-hand"}, {"bind-drapery", "tack-drapery"},
+      {"bind-drapery", "fasten-drapery"}, {"trim-skirt-top", "whip-gauging"}, {"fit-corset-mock-up", "sign-pattern"},
   };
   return all;
 }
