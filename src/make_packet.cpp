@@ -144,6 +144,7 @@ FigureFile about(const Order& order, const Understood& u, const PacketSet* set, 
     file.options += ", outline work " + std::to_string(order.work.outline_work);
   // What the file says anyway is no option: the packet is then the same, to the byte.
   if (order.size && u.project.size.known() && u.project.size.at.line == 0) file.options += ", size " + *u.project.size;
+  if (std::any_of(u.worked.plans.lays.begin(), u.worked.plans.lays.end(), [](const LayPlan& lay) { return lay.cut_short; })) file.options += ", lays cut short";
   if (!older.fingerprint.empty()) file.options += ", since " + older.fingerprint;
   file.hide_private = set != nullptr && !set->private_shown;
   file.shared = set != nullptr && set->shared;
@@ -266,6 +267,8 @@ Made make_packet(const Order& order, Diagnostics& diag) {
   const Understood u = understand(order, work, made, diag);
   made.project_mark = u.project_hash;
   if (!made.readable || diag.has_errors()) return made;
+  made.interrupted = !order.best_so_far && work.watch != nullptr && work.watch->stop != nullptr && work.watch->stop->load();
+  if (made.interrupted) return made;
 
   const std::string wanted = order.sheets.value_or(u.project.print.sheets.known() ? *u.project.print.sheets : "binder");
   const PacketSet* set = u.templates->set(wanted);

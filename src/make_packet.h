@@ -36,6 +36,7 @@ struct Order {
   std::optional<std::string> paper, sheets, size;  // options win over the project
   std::optional<std::string> since;     // an older project file or figures.json, to say what changed
   WorkOptions work;
+  bool best_so_far = false;             // `work.watch` stopped: a packet of the lays as they are then, instead of none
   bool with_listing = false;            // Made::listing is filled; for tests
   PaperDocument* keep_document = nullptr;  // the finished pages are copied there; for the benchmark
 };
@@ -52,6 +53,7 @@ struct PacketFacts {
 struct Made {
   bool readable = true;                 // false: a file or font could not be read (exit 3); see `fault`
   std::string fault;
+  bool interrupted = false;             // stopped, and no packet was wanted of what there was
   std::string unavailable;              // not empty: wrong use (exit 2), e.g. the set `group`
   std::string pdf, figures_json, listing;
   std::string calendar;                 // for a calendar program; empty where no day is known, and in a set for others

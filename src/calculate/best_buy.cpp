@@ -54,6 +54,7 @@ void add_offers(const Project& project, const LayWork& work, Plans& plans, Figur
       diag.add(message({cloth->named.name, "cloths", "cutting layouts"}, Severity::warning, "price-missing", cloth->offered.front().at,
                        "Not every width offered of " + cloth->named.name + " has a price for a length: they are compared by cloth alone.",
                        "`{ width: 44 in, price: 9 per yd }`"));
+    const std::size_t before = figures.all().size();
     std::optional<std::size_t> best;
     std::optional<Int128> least;
     for (std::size_t k = 0; k < cloth->offered.size(); ++k) {
@@ -78,6 +79,12 @@ void add_offers(const Project& project, const LayWork& work, Plans& plans, Figur
         least = measure;
         best = k;
       }
+    }
+    if (work.stopped()) {  // widths laid by searches cut short are no comparison
+      figures.forget_after(before);
+      plan.offers.clear();
+      if (!plan.cut_short) mark_cut_short(plan, *cloth, diag);
+      continue;
     }
     if (!best) continue;
     plan.offers[*best].best = true;

@@ -48,7 +48,7 @@ LayPlan lay_of(const Project& project, const ClothCuts& cuts, const WorkOptions&
     if (found.in_order_found().empty()) return plan;
     figures.forget_after(before);
   }
-  return lay_out_cloth(project, cuts, {options.lay_work, options.outline_work, options.store}, figures, diag);
+  return lay_out_cloth(project, cuts, {options.lay_work, options.outline_work, options.threads, options.watch, options.store}, figures, diag);
 }
 
 }  // namespace
@@ -70,7 +70,8 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
     for (const ClothCuts& cuts : cut_list(project, sums, figures, diag))
       plans.lays.push_back(lay_of(project, cuts, options, figures, diag));
   if (clean("cloths") && clean("pieces"))
-    add_offers(project, {options.lay_work, options.search_all ? std::min(options.outline_work, nest::kQuickWork) : 0, options.store}, plans, figures, diag);
+    add_offers(project, {options.lay_work, options.search_all ? std::min(options.outline_work, nest::kQuickWork) : 0, options.threads, options.watch, options.store},
+               plans, figures, diag);
   if (clean("cloths") && clean("pieces")) check_layers(project, diag);
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);
   if (clean("pleats")) {

@@ -1,5 +1,6 @@
 // The checked project to figures and plans. Pure: no files, no clock, no logging, no globals.
 #pragma once
+#include "calculate/lay_watch.h"
 #include "figures/changes.h"
 #include "figures/figures.h"
 #include "figures/plans.h"
@@ -18,6 +19,8 @@ struct Worked {
 struct WorkOptions {
   std::int64_t lay_work = 8000;   // steps of search for each lay of rectangles; 0: one shelf lay
   std::int64_t outline_work = 100'000'000;  // … of a lay that holds an outline; 0: outlines lie as their boxes
+  int threads = 1;                // the time taken, never an output
+  const LayWatch* watch = nullptr;
   bool search_all = true;         // false (`check`): search only where a shelf lay finds something wrong
   nest::LayStore* store = nullptr;  // of lays kept from earlier, or nothing; no output tells which
   const OlderFigures* since = nullptr;  // what today is compared with, or nothing

@@ -5,7 +5,9 @@
 #include "calculate/cut_parts.h"
 #include "calculate/cut_sizes.h"
 #include "calculate/joined_layers.h"
+#include "calculate/joined_parts.h"
 #include "calculate/layers.h"
+#include "calculate/match_places.h"
 #include "calculate/new_figure.h"
 #include "calculate/piece_edges.h"
 #include "calculate/yardage.h"
@@ -191,33 +193,31 @@ class CutList {
         Polygon points = line.points;
         if (grain == Grain::across)  // as the outline: a quarter turn
           for (Point& p : points) p = {high - p.y, p.x};
-        if (matched && line.kind == "match") {
-          const Box box = bounds(points);
-          const Point at{box.x + box.width.times(1, 2), box.y + box.height.times(1, 2)};
-          if (!c.match) c.match = at;
-          else say_second_match(piece, cloth, *c.match, at);
-        }
         c.lines.push_back({line.kind, std::move(points), line.closed});
       }
+      if (matched) meet_neighbours(piece, cloth, c);
     } else if (matched && grain != Grain::across) {
       const bool far = same_name(piece.match_at.front(), "back") || same_name(piece.match_at.front(), "centre");
       c.match = Point{std::min(c.along, a.skirt_ends ? a.top : a.seam), far ? c.across - std::min(c.across, a.seam) : std::min(c.across, a.seam)};
     }
   }
 
-  // One piece lies by one point; a second is right only when it is whole repeats away.
-  void say_second_match(const Piece& piece, const Cloth& cloth, const Point& first, const Point& second) {
-    const auto off = [](Length from, Length to, const std::optional<Length>& repeat) {
-      if (!repeat) return Length{};
-      const Length apart = from < to ? to - from : from - to;
-      const Length past = apart - apart.to_step(*repeat, Rounding::down);
-      return std::min(past, *repeat - past);
-    };
-    const Length along = off(first.x, second.x, cloth.repeat->along), across = off(first.y, second.y, cloth.repeat->across);
-    if (along <= Length::mm(2) && across <= Length::mm(2)) return;
+  // By its first match mark, or by its neighbours'; what then does not meet is told.
+  void meet_neighbours(const Piece& piece, const Cloth& cloth, CutPiece& c) {
+    const auto places = match_places_.try_emplace(cloth.named.name).first;
+    if (places->second.on_lines.empty()) places->second = match_places(project_, cloth);
+    const auto at = places->second.on_lines.find(piece.named.name);
+    if (at == places->second.on_lines.end()) return;
+    const Repeat laid = laid_repeat(*cloth.repeat);
+    c.match = Point{within_repeat(at->second.x, c.along, laid.along), within_repeat(at->second.y, c.across, laid.across)};
+    for (const MatchClash& clash : places->second.clashes)
+      if (clash.piece == piece.named.name) say_clash(piece, clash);
+  }
+
+  void say_clash(const Piece& piece, const MatchClash& clash) {
     say(Severity::hold, "match-not-both", piece, piece.match_at_span,
-        capital(piece.named.name) + " is matched at the first point of its drawing; at the next the design is off by " +
-            worked(along.to_step(mark_step(in_), Rounding::nearest), in_) + " along and " + worked(across.to_step(mark_step(in_), Rounding::nearest), in_) + " across.",
+        capital(piece.named.name) + " is matched at one point of its drawing; at " + (clash.mark.empty() ? "the next" : "the mark " + clash.mark) + " the design is off by " +
+            worked(clash.along.to_step(mark_step(in_), Rounding::nearest), in_) + " along and " + worked(clash.across.to_step(mark_step(in_), Rounding::nearest), in_) + " across.",
         "match one point of it, or move a seam until both are whole repeats apart");
   }
 
@@ -244,6 +244,9 @@ class CutList {
     const bool covers = to_cover(project_, piece, cloth).has_value();
     const std::string seen = capital(piece.named.name) + " is " + worked(c.across, in_) + " across; " + worked(usable, in_) +
                              " of " + name + " can be used";
+    if (piece.drawn && piece.may_be_pieced.known() && *piece.may_be_pieced) {
+      if (auto parts = outline_in_parts(piece, cloth, cut, usable)) return std::move(*parts);
+    }
     if (!piece.drawn && (covers || (piece.may_be_pieced.known() && *piece.may_be_pieced))) {
       const auto panel = piece_panel(panel_of(project_, piece, c.across, usable, c.seam));
       const bool joins_allowed = panel && (!piece.joining.joins || static_cast<std::int64_t>(panel->joins.size()) <= *piece.joining.joins);
@@ -265,9 +268,25 @@ class CutList {
     const std::string turn = grain == Grain::across ? "along" : "across";
     const bool sure = cloth.width.origin == Origin::written;
     say(sure ? Severity::error : Severity::hold, "wider-than-cloth", piece, piece.width.at, seen + ".",
-        piece.drawn ? (turned_fits ? "turn it: `grain: " + turn + "`, or draw it in parts" : "draw it in parts, or a wider cloth")
+        piece.drawn && piece.may_be_pieced.known() && *piece.may_be_pieced ? "joined where it may be, a part of it would still be too wide or fall apart: draw it in parts"
+        : piece.drawn ? (turned_fits ? "turn it: `grain: " + turn + "`, or draw it in parts" : "draw it in parts, or a wider cloth")
         : turned_fits ? "turn it: `grain: " + turn + "`, or `may be pieced: yes`" : "`may be pieced: yes`, or a wider cloth");
     return {std::move(cut)};
+  }
+
+  // A drawn piece wider than the cloth that may be joined along its length.
+  std::optional<std::vector<Cut>> outline_in_parts(const Piece& piece, const Cloth& cloth, const Cut& cut, Length usable) {
+    const PanelInput input = panel_of(project_, piece, cut.piece.across, usable, cut.piece.seam);
+    auto panel = piece_panel(input);
+    if (!panel || (piece.joining.joins && static_cast<std::int64_t>(panel->joins.size()) > *piece.joining.joins)) return std::nullopt;
+    auto parts = joined_outline(project_, cut, input, *panel, figures_);
+    if (!parts) return std::nullopt;
+    parts->front().breadth = add_joins(project_, cut, *panel, figures_);
+    say(Severity::note, "outline-joined", piece, piece.joining.at.line > 0 ? piece.joining.at : piece.named.at,
+        capital(piece.named.name) + " is " + worked(cut.piece.across, in_) + " across; " + worked(usable, in_) + " of " + cloth.named.name +
+            " can be used: it is joined of " + whole_number(static_cast<std::int64_t>(panel->parts.size())) + ", the joins along its length.",
+        "a wider cloth has it whole");
+    return parts;
   }
 
   std::string nearest_join(const PiecedPanel& panel, Length across) const {
@@ -317,6 +336,7 @@ class CutList {
   Figures& figures_;
   Diagnostics& diag_;
   ShownIn in_;
+  std::map<std::string, MatchPlaces> match_places_;  // by cloth
 };
 
 }  // namespace

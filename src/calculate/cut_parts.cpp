@@ -26,6 +26,7 @@ BreadthPlan plan_of(const Cut& cut) {
   plan.across = cut.piece.across;
   plan.along = cut.piece.along;
   plan.seam = cut.piece.seam;
+  plan.outline = cut.piece.outline;
   return plan;
 }
 
@@ -66,7 +67,7 @@ PanelInput panel_of(const Project& project, const Piece& piece, Length width, Le
   return in;
 }
 
-std::vector<Cut> parts_of_panel(const Project& project, const Cut& whole, const PiecedPanel& panel, Figures& figures) {
+BreadthPlan add_joins(const Project& project, const Cut& whole, const PiecedPanel& panel, Figures& figures) {
   const ShownIn in = shown_in(project);
   const std::string& key = whole.piece.key;
   BreadthPlan plan = plan_of(whole);
@@ -84,7 +85,13 @@ std::vector<Cut> parts_of_panel(const Project& project, const Cut& whole, const 
     figure(project, figures, whole, "join " + whole_number(static_cast<std::int64_t>(i) + 1)).is(panel.joins[i]).from(key + "/parts")
         .working("joins of " + whole.piece.piece, "from its long edge, symmetric about the centre unless an edge is kept clear",
                  worked(panel.joins[i], in)).add();
+  return plan;
+}
 
+std::vector<Cut> parts_of_panel(const Project& project, const Cut& whole, const PiecedPanel& panel, Figures& figures) {
+  const ShownIn in = shown_in(project);
+  const std::string& key = whole.piece.key;
+  const BreadthPlan plan = add_joins(project, whole, panel, figures);
   std::vector<Cut> cuts;
   for (const Group& g : groups(panel)) {
     Cut part = whole;

@@ -9,6 +9,9 @@ namespace gownsheaf {
 // What the maker allows at the joins of a piece, for this cloth. `seam`: allowed at each join.
 PanelInput panel_of(const Project& project, const Piece& piece, Length width, Length usable, Length seam);
 
+// Figures of the joins, `parts` and `join K`, and the diagram that shows them.
+BreadthPlan add_joins(const Project& project, const Cut& whole, const PiecedPanel& panel, Figures& figures);
+
 // One cut for all parts of the same width; the whole keeps its diagram.
 std::vector<Cut> parts_of_panel(const Project& project, const Cut& whole, const PiecedPanel& panel, Figures& figures);
 

@@ -39,6 +39,7 @@ class ClothLay {
     add_needed();
     add_density();
     add_places(cloth_, plan_, in_, figures_);
+    if (plan_.cut_short) mark_cut_short(plan_, cloth_, diag_);
     return plan_;
   }
 
@@ -159,6 +160,7 @@ class ClothLay {
   bool lay_open() {
     asked_ = {usable_, gap_, work_, matched() ? cloth_.repeat : std::nullopt};
     open_ = lay_on(cuts_, all_copies(cuts_), {open_strip(cloth_)}, asked_);
+    plan_.cut_short = open_.cut_short;
     if (!open_.unsupported.empty() || !open_.left_out.empty()) {
       hold("not-laid", capital(name_) + " could not be laid" + (open_.unsupported.empty() ? "" : ": " + open_.unsupported) + ".",
            "lay it by hand before it is cut");
@@ -204,12 +206,14 @@ class ClothLay {
       hold("not-laid", capital(name_) + " could not be laid on the lengths bought: " + on.unsupported + ".", "lay it by hand before it is cut");
       return;
     }
+    plan_.cut_short = plan_.cut_short || on.cut_short;
     plan_.on_bought = std::move(on.strips);
     plan_.other_ways = std::move(on.other_ways);
     plan_.pieced = std::move(on.pieced);
     cuts_ = std::move(on.cuts);
     for (const auto& [cut, copy] : on.left_out) leave_out(cut, copy);
     plan_.fits_bought = left_out_.empty();
+    for (const Missing& missing : on.missing) add_missing(missing);
     say_what_gave_way(on.not_kept);
   }
 
@@ -226,7 +230,7 @@ class ClothLay {
       if (!cut.piece.kept) plan_.cut.push_back(cut.piece);
     for (const std::string& piece : plan_.pieced)
       say(Severity::warning, "pieced-last", cloth_.named.at,
-          capital(piece) + " is joined of two: in one piece there is no room for it on the " + name_ + " that was bought.",
+          capital(piece) + " is joined of " + parts_in_words(plan_, piece) + ": in one piece there is no room for it on the " + name_ + " that was bought.",
           "it lies so on the layout; buy more, or take `may be pieced` out, to have it whole");
   }
 
@@ -238,6 +242,31 @@ class ClothLay {
     left_out_.emplace_back(cut, copy);
     const CutPiece& c = cuts_[cut].piece;
     plan_.left_out.push_back(c.copies > 1 ? c.piece + " " + whole_number(copy + 1) : c.piece);
+  }
+
+  void add_missing(const Missing& missing) {
+    const CutPiece& c = cuts_[missing.cut].piece;
+    std::string name = c.piece;
+    if (static_cast<std::int64_t>(missing.copies.size()) < c.copies)
+      for (std::size_t i = 0; i < missing.copies.size(); ++i)
+        name += (i == 0 ? " " : i + 1 == missing.copies.size() ? " and " : " ") + whole_number(missing.copies[i] + 1);
+    const std::string at = "missing/" + name + "/";
+    figure(at + "alone").is(to_buy(missing.alone, true)).from(c.key + "/cut length").from(c.key + "/cut width")
+        .working("cloth for " + name + " by itself", "its lay on an open length, as to buy", worked(missing.alone, in_)).add();
+    if (missing.more) {
+      const Ratio s = shrinks_along(cloth_);
+      figure(at + "more").is(missing.more->times(s.d, s.d - s.n, Rounding::up)).from(c.key + "/cut length").from(c.key + "/cut width").from(key("bought"))
+          .working("longer for " + name + " to go as well", "the lay with it − the length there is", worked(missing.more->to_step(cut_step(in_), Rounding::up), in_)).add();
+    }
+    plan_.missing.push_back({name, key("missing/" + name), missing.on});
+  }
+
+  // "front and back 2", the first with how much longer it would have to be.
+  std::string no_room_for() const {
+    if (plan_.missing.empty() || plan_.missing.front().on.empty()) return first_left_out();
+    const std::string more = plain_text(figures_.at(plan_.missing.front().key + "/more"), in_);
+    const std::size_t others = plan_.missing.size() - 1;
+    return plan_.missing.front().piece + ", for which " + more + " is missing" + (others == 0 ? "" : others == 1 ? ", and one piece more" : ", and " + whole_number(static_cast<std::int64_t>(others)) + " pieces more");
   }
 
   Length to_buy(Length lay, bool to_step) const {
@@ -333,7 +362,7 @@ class ClothLay {
       hold("cloth-short",
            capital(name_) + ": " + printed("needed") + " needed in one length, " + printed("bought") + " bought; buy " + more + ".",
            bought.is_zero() ? "buy it, then write the length under `bought`"
-                            : "on what was bought there is no room for " + first_left_out() + other_ways());
+                            : "on what was bought there is no room for " + no_room_for() + other_ways());
     } else {
       hold("lengths-too-short",
            capital(name_) + ": " + printed("needed") + " needed and " + printed("bought") +
@@ -364,10 +393,11 @@ class ClothLay {
     return more == 0 ? first : first + " and " + whole_number(static_cast<std::int64_t>(more)) + " more";
   }
 
-  Length rest_in_one_piece() const {
+  Length rest_in_one_piece() {
     std::vector<std::vector<int>> copies(cuts_.size());
     for (const auto& [cut, copy] : left_out_) copies[cut].push_back(copy);
     const LaidOut rest = lay_on(cuts_, copies, {open_strip(cloth_)}, asked_);
+    plan_.cut_short = plan_.cut_short || rest.cut_short;
     return to_buy(taken(rest.strips.front(), rest.strips.size() > 1 ? &rest.strips[1] : nullptr), true);
   }
 
@@ -389,6 +419,14 @@ class ClothLay {
 };
 
 }  // namespace
+
+void mark_cut_short(LayPlan& plan, const Cloth& cloth, Diagnostics& diag) {
+  plan.cut_short = true;
+  diag.add(message({plan.cloth, "cloths", "cutting layouts"}, Severity::warning, "lay-cut-short", cloth.named.at,
+                   "The search for the lay of " + plan.cloth + " was stopped before its end: every piece lies right, but less cloth may do, "
+                   "and this lay can be had no second time.",
+                   "make the packet again and let it end; or cut by this one, and keep it"));
+}
 
 LayPlan lay_out_cloth(const Project& project, const ClothCuts& cuts, const LayWork& work, Figures& figures, Diagnostics& diag) {
   return ClothLay(project, cuts, work, figures, diag).made();

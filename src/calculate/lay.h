@@ -16,6 +16,9 @@ LayPlan lay_out_cloth(const Project& project, const ClothCuts& cuts, const LayWo
 // How much of it would be bought in this width, for `offered`; nothing when its pieces do not all go on it.
 std::optional<Length> needed_at_width(const Project& project, const Cloth& cloth, Length width, const LayWork& work);
 
+// A lay that was stopped before its end is marked, and says so wherever messages stand.
+void mark_cut_short(LayPlan& plan, const Cloth& cloth, Diagnostics& diag);
+
 // Where the cloth may be cut straight across: right ends of pieces that no other piece crosses.
 std::vector<Length> straight_cuts(const std::vector<LaidPiece>& placed);
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "calculate/match_places.h"
 #include "geometry/slabs.h"
 
 namespace gownsheaf {
@@ -150,9 +151,9 @@ nest::Part part_of_job(const Cut& cut, const LayJob& job, const LayAsked& asked,
   if (cut.repeat) part.lattice = nest::Part::Lattice{*cut.repeat, job.drops ? cut.repeat->times(1, 2) : Length{}};
   if (cut.piece.match && asked.repeat && !cut.bias && !cut.repeat) {
     const Point p = match_of(cut, job, part.poses.front());
-    const int columns = asked.repeat->half_drop ? 2 : 1;  // by a half drop every second column is as high
-    if (asked.repeat->along) part.lattice = nest::Part::Lattice{*asked.repeat->along, -p.x};
-    if (asked.repeat->across && !part.fixed_y) part.lattice_across = nest::Part::Lattice{*asked.repeat->across * columns, -p.y};
+    const Repeat repeat = laid_repeat(*asked.repeat);
+    if (repeat.along) part.lattice = nest::Part::Lattice{*repeat.along, -p.x};
+    if (repeat.across && !part.fixed_y) part.lattice_across = nest::Part::Lattice{*repeat.across, -p.y};
   }
   return part;
 }

@@ -2,14 +2,15 @@
 
 #include <algorithm>
 
-#include "calculate/new_figure.h"
+#include "calculate/joined_parts.h"
 #include "geometry/region.h"
-#include "geometry/slabs.h"
 
 namespace gownsheaf {
 namespace {
 
 constexpr int kMostPieced = 3;  // pieces joined to make it go
+constexpr int kMostParts = 4;   // of which each is joined
+constexpr std::size_t kMostMissing = 6;  // pieces of which it is asked how much is missing
 
 bool whole_open_fits(const LaidStrip& strip, const LaidOut& open) {
   const LaidStrip& first = open.strips.front();
@@ -35,50 +36,7 @@ void put_on(std::vector<LaidStrip>& strips, std::size_t k, const LaidOut& open) 
   strips.insert(strips.begin() + static_cast<std::ptrdiff_t>(k) + 1, std::move(rest));
 }
 
-LaidOut lay(const Cloth& cloth, const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies, const LayAsked& asked) {
-  return lay_on(cuts, copies, shelf(cloth), asked);
-}
-
 bool all_go(const LaidOut& laid) { return laid.unsupported.empty() && laid.left_out.empty(); }
-
-bool names_any(const Piece& piece) { return !piece.joining.clear_of.empty(); }
-
-Polygon turned(const Polygon& ring) { return nest::posed(ring, {1, false}); }
-Polygon turned_back(const Polygon& ring) { return nest::posed(ring, {3, false}); }
-
-Cut part_of(const Cut& whole, const std::string& name, Polygon ring, bool drawn) {
-  Cut part = whole;
-  const Box box = bounds(ring);
-  for (Point& p : ring) p = {p.x - box.x, p.y - box.y};
-  CutPiece& c = part.piece;
-  c.part_of = whole.piece.piece;
-  c.piece = whole.piece.piece + ", " + name;
-  c.key = whole.piece.key + "/part " + name;
-  c.along = box.width;
-  c.across = box.height;
-  c.outline = drawn ? ring : Polygon{};
-  c.lines.clear();
-  c.match.reset();
-  part.takes = c.along;
-  part.breadth.reset();
-  return part;
-}
-
-void add_part_figures(const Project& project, const Cut& whole, const std::vector<Cut>& parts, Figures& figures) {
-  const ShownIn in = shown_in(project);
-  for (const Cut& part : parts) {
-    const std::string name = part.piece.key.substr(whole.piece.key.size() + 1);
-    const auto one = [&](const char* quantity) {
-      NewFigure f(figures, in, "pieces", whole.piece.piece, name + "/" + quantity, whole.piece.cloth);
-      f.at(whole.piece.at);
-      return f;
-    };
-    one("cut width").is(part.piece.across).from(whole.piece.key + "/cut width").add();
-    one("cut length").is(part.piece.along).from(whole.piece.key + "/cut length")
-        .working("cut length of " + part.piece.piece, "its side of the join + seam", worked(part.piece.along, in)).add();
-    one("copies").is(part.piece.copies).from(whole.piece.key + "/copies").add();
-  }
-}
 
 class Shelf {
  public:
@@ -104,7 +62,13 @@ class Shelf {
       }
     if (!all_go(laid)) let_panels_go(laid);
     if (!all_go(laid) && laid.unsupported.empty()) join_pieces(laid);
+    if (!all_go(laid) && laid.unsupported.empty()) ask_what_is_missing(laid);
     if (!all_go(laid) && laid.unsupported.empty()) ask_other_ways();
+    if (asked_.work.stopped() && !out_.missing.empty()) {  // a search that was stopped says nothing of what would not go
+      out_.missing.clear();
+      out_.other_ways.clear();
+      out_.cut_short = true;
+    }
     out_.strips = std::move(laid.strips);
     out_.left_out = std::move(laid.left_out);
     out_.unsupported = laid.unsupported;
@@ -112,6 +76,12 @@ class Shelf {
   }
 
  private:
+  LaidOut lay(const Cloth& cloth, const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies, const LayAsked& asked) {
+    LaidOut laid = lay_on(cuts, copies, shelf(cloth), asked);
+    out_.cut_short = out_.cut_short || laid.cut_short;
+    return laid;
+  }
+
   LayAsked quick() const {
     LayAsked q = asked_;
     q.work.outlines = std::min(q.work.outlines, nest::kQuickWork);
@@ -143,7 +113,7 @@ class Shelf {
     std::vector<std::size_t> order;
     const auto offer = [&](std::size_t i) {
       const Cut& c = out_.cuts[i];
-      if (c.source == nullptr || !c.in_lay || c.piece.full_width || c.bias || c.piece.match || !c.piece.part_of.empty()) return;
+      if (c.source == nullptr || !c.in_lay || c.piece.full_width || c.bias || !c.piece.part_of.empty()) return;
       const bool may = c.source->may_be_pieced.known() && *c.source->may_be_pieced;
       const bool facing = c.source->part_of.known() && *c.source->part_of == PartOf::facing;
       if (facings ? may || !facing : !may) return;
@@ -154,24 +124,30 @@ class Shelf {
     return order;
   }
 
-  static std::optional<std::vector<Cut>> with_joined(const std::vector<Cut>& cuts, const std::string& key, std::vector<Cut>* parts) {
+  // The cuts with one of them joined of so many parts.
+  std::optional<std::vector<Cut>> with_joined(const std::vector<Cut>& cuts, const std::string& key, int parts, std::vector<Cut>* joined) const {
     std::vector<Cut> out;
     for (const Cut& c : cuts) {
       if (c.piece.key != key) {
         out.push_back(c);
         continue;
       }
-      auto two = joined_of_two(c);
-      if (!two) return std::nullopt;
-      if (parts != nullptr) *parts = *two;
-      for (Cut& part : *two) out.push_back(std::move(part));
+      auto several = joined_of(c, parts, cloth_.repeat);
+      if (!several) return std::nullopt;
+      if (joined != nullptr) *joined = *several;
+      for (Cut& part : *several) out.push_back(std::move(part));
     }
     return out;
   }
 
+  // One piece after another is joined of two, until all go; where that does not do, of three, and of four.
   void join_pieces(LaidOut& laid) {
     std::vector<std::string> keys;
     for (const std::size_t i : may_be_joined(laid, false)) keys.push_back(out_.cuts[i].piece.key);
+    for (int parts = 2; parts <= kMostParts && !all_go(laid); ++parts) join_pieces_of(parts, keys, laid);
+  }
+
+  void join_pieces_of(int many, const std::vector<std::string>& keys, LaidOut& laid) {
     std::vector<Cut> cuts = out_.cuts;
     std::vector<std::pair<Cut, std::vector<Cut>>> joined;
     for (const std::string& key : keys) {
@@ -179,7 +155,7 @@ class Shelf {
       const auto whole = std::find_if(cuts.begin(), cuts.end(), [&](const Cut& c) { return c.piece.key == key; });
       std::vector<Cut> parts;
       const Cut before = *whole;
-      auto next = with_joined(cuts, key, &parts);
+      auto next = with_joined(cuts, key, many, &parts);
       if (!next) continue;
       cuts = std::move(*next);
       joined.emplace_back(before, parts);
@@ -187,12 +163,18 @@ class Shelf {
       if (!all_go(tried)) continue;
       laid = std::move(tried);
       out_.cuts = std::move(cuts);
-      for (const auto& [cut, two] : joined) {
-        add_part_figures(project_, cut, two, figures_);
+      for (const auto& [cut, these] : joined) {
+        add_part_figures(project_, cut, these, figures_);
         out_.pieced.push_back(cut.piece.piece);
       }
       return;
     }
+  }
+
+  void ask_what_is_missing(LaidOut& laid) {
+    LayAsked asked = quick();
+    asked.work.outlines = asked.work.outlines > 0 ? std::max<std::int64_t>(1, asked.work.outlines / 4) : 0;  // two lays for each
+    out_.missing = what_is_missing(cloth_, out_.cuts, laid, asked, kMostMissing);
   }
 
   void ask_other_ways() {
@@ -216,8 +198,10 @@ class Shelf {
     const std::vector<std::size_t> facings = may_be_joined(none, true);
     if (facings.empty()) return;
     const Cut facing = out_.cuts[facings.front()];
-    if (auto cuts = with_joined(out_.cuts, facing.piece.key, nullptr))
+    if (auto cuts = with_joined(out_.cuts, facing.piece.key, 2, nullptr))
       ask(cloth_, *cuts, "with " + facing.piece.piece + " joined of two, `may be pieced: yes`");
+    if (auto cuts = with_joined(out_.cuts, facing.piece.key, 3, nullptr); cuts && !out_.other_ways.empty() && !out_.other_ways.back().goes)
+      ask(cloth_, *cuts, "with " + facing.piece.piece + " joined of three, `may be pieced: yes`");
   }
 
   const Cloth& cloth_;
@@ -232,29 +216,6 @@ class Shelf {
 
 OnShelf lay_on_shelf(const Cloth& cloth, const std::vector<Cut>& cuts, const LaidOut& open, const LayAsked& asked, Figures& figures, const Project& project) {
   return Shelf(cloth, open, asked, figures, project).made(cuts);
-}
-
-std::optional<std::vector<Cut>> joined_of_two(const Cut& cut) {
-  const CutPiece& c = cut.piece;
-  if (cut.source != nullptr && cut.source->joining.joins && *cut.source->joining.joins < 1) return std::nullopt;
-  const Joining none;
-  const Joining& rules = cut.source != nullptr ? cut.source->joining : none;
-  const bool drawn = !c.outline.empty();
-  const bool along = cut.source != nullptr && names_any(*cut.source);  // a join across would meet the long edges
-  if (along && c.on_fold) return std::nullopt;
-  const Polygon ring = drawn ? c.outline : rectangle(c.along, c.across);
-  const Polygon laid = along ? turned(ring) : ring;
-  const Length whole = bounds(laid).width;
-  const Length join = rules.clear_of_centre ? whole.times(2, 5) : whole.times(1, 2);
-  const Length least = std::max(rules.clear_from_edge, 4 * c.seam);
-  if (join < least || whole - join < least) return std::nullopt;
-  Polygon first = clipped_along(laid, Length{}, join + c.seam), second = clipped_along(laid, join - c.seam, whole);
-  if (first.size() < 3 || second.size() < 3) return std::nullopt;
-  if (along) {
-    first = turned_back(first);
-    second = turned_back(second);
-  }
-  return std::vector<Cut>{part_of(cut, along ? "far part" : "upper part", std::move(first), drawn), part_of(cut, along ? "near part" : "lower part", std::move(second), drawn)};
 }
 
 std::vector<Cut> panels_to_keep(const Cloth& cloth, Length usable) {

@@ -2,11 +2,12 @@
 // make it go. Internal to the lays.
 //
 // In this order: as asked; without the panels that were to be kept; with pieces joined that may be pieced (a last resort, and
-// said). Then, where it still does not go, by itself each: in one layer in place of folded; turned end for end where the cloth
+// said). Then, where it still does not go: by how much (lay_missing.h); and by itself each: in one layer in place of folded; turned end for end where the cloth
 // is laid one way; with a facing pieced that may not be.
 #pragma once
 #include <functional>
 
+#include "calculate/lay_missing.h"
 #include "calculate/lay_strips.h"
 
 namespace gownsheaf {
@@ -18,16 +19,13 @@ struct OnShelf {
   std::vector<Cut> cuts;              // as laid: pieces may have become parts
   std::vector<std::string> not_kept;  // panels
   std::vector<std::string> pieced;    // cuts that became parts
+  std::vector<Missing> missing;       // of what is left out, cut by cut
   std::vector<OtherWay> other_ways;
+  bool cut_short = false;
 };
 
 // open: the lay on an open length, taken where one length of the shelf holds it.
 OnShelf lay_on_shelf(const Cloth& cloth, const std::vector<Cut>& cuts, const LaidOut& open, const LayAsked& asked, Figures& figures, const Project& project);
-
-// A cut as two parts with a join: across its length, or along it where long edges are to be kept clear of joins. Nothing where
-// the maker's rules leave no place for the join, or where it is too small to be joined.
-//   each part = its side of the join + seam allowance
-std::optional<std::vector<Cut>> joined_of_two(const Cut& cut);
 
 // The panels to be kept, as cuts that lie in the lay and are not cut.
 std::vector<Cut> panels_to_keep(const Cloth& cloth, Length usable);

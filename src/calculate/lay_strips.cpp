@@ -112,7 +112,13 @@ class Placing {
       job_of_part.push_back(&job);
     }
     if (request.parts.empty() || request.strips.empty()) return;
+    request.threads = asked_.work.threads;
+    if (const LayWatch* watch = asked_.work.watch) {
+      request.stop = watch->stop;
+      if (watch->tell) request.told = [watch, cloth = cuts_[jobs.front().cut].piece.cloth](double done) { watch->tell(cloth, done); };
+    }
     const nest::Lay lay = nest::lay_kept(request, {asked_.work.rectangles, asked_.work.outlines}, asked_.work.store);
+    out_.cut_short = out_.cut_short || lay.cut_short;
     if (!lay.unsupported.empty()) out_.unsupported = lay.unsupported;
     out_.bound += lay.bound;
     for (const nest::Placed& p : lay.placed) {
@@ -171,7 +177,8 @@ class Placing {
       const Polygon box = cut.piece.outline.empty() ? rectangle(cut.piece.along, cut.piece.across) : cut.piece.outline;
       const Polygon shown = job.lies == Lies::on_fold ? half_of(box) : box;
       const Polygon points = with_the_ring(shown, {*cut.piece.match}, p.pose, job, cut);
-      if (!points.empty()) piece.match = Point{points.front().x + at.x, points.front().y + at.y};
+      const bool in_it = contains({Length{}, Length{}, cut.piece.along, cut.piece.across}, {cut.piece.match->x, cut.piece.match->y, Length{}, Length{}});
+      if (!points.empty() && in_it) piece.match = Point{points.front().x + at.x, points.front().y + at.y};
     }
     if (cut.piece.full_width) {  // selvage to selvage
       piece.at.y = Length{};

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "calculate/cut_list.h"
+#include "calculate/lay_watch.h"
 #include "nest/lay_store.h"
 #include "nest/nest.h"
 
@@ -18,9 +19,13 @@ namespace gownsheaf {
 
 // Steps of search, where every piece is a rectangle and where one is not. outlines 0: they lie as their boxes.
 // store: lays kept from earlier; every lay is the same with and without it.
+// What threads and `watch` change is the time a search takes, and whether it is stopped before its end; never a lay that is not.
 struct LayWork {
   std::int64_t rectangles = 0, outlines = 0;
+  int threads = 1;
+  const LayWatch* watch = nullptr;
   nest::LayStore* store = nullptr;
+  bool stopped() const { return watch != nullptr && watch->stop != nullptr && watch->stop->load(std::memory_order_relaxed); }
 };
 
 struct LayAsked {
@@ -35,6 +40,7 @@ struct LaidOut {
   std::vector<std::pair<std::size_t, int>> left_out;  // index of the cut, copy from 0
   Length bound;                                     // of the cloth's length
   std::string unsupported;
+  bool cut_short = false;                           // a search was stopped before its end
 };
 
 // copies[i]: which copies of cuts[i] are to be laid (0-based numbers), so that a rest can be laid by itself.

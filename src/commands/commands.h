@@ -1,6 +1,6 @@
 // One file a command: arguments in, exit code out. Results go to standard output, messages to standard error.
 //   0 done (holds and warnings printed) · 1 the project has errors · 2 wrong use · 3 a file or font could not be read
-//   or written · 4 a fault of ours
+//   or written · 4 a fault of ours · 130 interrupted, nothing written
 #pragma once
 #include <string>
 #include <vector>
@@ -17,7 +17,8 @@ struct Settings {
   bool key_tables = false;  // schema: the tables of the docs instead
   std::string template_folder, font_root;
   LogForm log = LogForm::plain;
-  bool quiet = false, verbose = false;
+  bool quiet = false, verbose = false, best_so_far = false;
+  int threads = 1;
   // batch and watch; `project` is the folder of projects, `output` that of packets
   int jobs = 0, time_limit = 120, memory_limit = 512;
   bool trust_paths = false, keep_going = true, keep_lays = true;

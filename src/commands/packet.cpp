@@ -1,4 +1,6 @@
 #include "commands/commands.h"
+#include "commands/interrupt.h"
+#include "commands/progress_line.h"
 #include "files/files.h"
 
 #include <cstdio>
@@ -19,7 +21,20 @@ std::string packet_beside(const std::string& project) {
 
 int run_packet(const Settings& settings) {
   Diagnostics diag;
-  const Made made = make_packet(order_from(settings), diag);
+  const HeardInterrupts heard;
+  ProgressLine progress(settings);
+  LayWatch watch;
+  watch.stop = &HeardInterrupts::came();
+  watch.tell = [&](const std::string& cloth, double done) { progress.tell(cloth, done); };
+  Order order = order_from(settings);
+  order.work.watch = &watch;
+  order.best_so_far = settings.best_so_far;
+  const Made made = make_packet(order, diag);
+  progress.wipe();
+  if (made.interrupted || (HeardInterrupts::came() && !settings.best_so_far)) {
+    say_fault(settings, "Interrupted: nothing was written. With --best-so-far an interrupt gives the best lay so far.");
+    return kInterrupted;
+  }
   if (const int code = stopped(settings, made, diag); code >= 0) return code;
 
   const std::string packet = settings.output.empty() ? packet_beside(settings.project) : settings.output;

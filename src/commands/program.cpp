@@ -1,6 +1,7 @@
 #include <CLI/CLI.hpp>
 #include <cstdlib>
 #include <exception>
+#include <thread>
 
 #include "commands/commands.h"
 
@@ -36,6 +37,9 @@ void add_effort(CLI::App* command, Settings& settings) {
   command->add_option("--effort", settings.effort, "How long to look for a shorter lay: quick, usual or patient; counted in steps, never in seconds")
       ->check(CLI::IsMember({"quick", "usual", "patient"}))
       ->capture_default_str();
+  command->add_option("--threads", settings.threads, "How many threads look for it; the lay is the same with any number")
+      ->check(CLI::Range(1, 256))
+      ->capture_default_str();
 }
 
 void add_size(CLI::App* command, Settings& settings) {
@@ -57,6 +61,7 @@ int run_parsed(int argc, const char* const* argv) {
   Settings settings;
   settings.template_folder = from_environment("GOWNSHEAF_TEMPLATES", GOWNSHEAF_TEMPLATE_ROOT);
   settings.font_root = from_environment("GOWNSHEAF_FONTS", GOWNSHEAF_FONT_ROOT);
+  settings.threads = std::thread::hardware_concurrency() >= 2 ? 2 : 1;
   std::string log = "plain";
 
   CLI::App app{"Makes a printable construction packet from a costume maker's project file."};
@@ -68,6 +73,8 @@ int run_parsed(int argc, const char* const* argv) {
   add_size(packet, settings);
   add_packet_options(packet, settings);
   add_effort(packet, settings);
+  packet->add_flag("--best-so-far", settings.best_so_far,
+                   "An interrupt gives a packet of the best lays so far, marked as cut short; without it, it gives none");
   packet->add_option("-o,--output", settings.output, "The PDF to write; without it, beside the project");
   packet->footer("Example: gownsheaf packet dress.yaml -o dress.pdf --paper letter");
 

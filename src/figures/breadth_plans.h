@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/shapes.h"
 #include "units/length.h"
 
 namespace gownsheaf {
@@ -15,6 +16,7 @@ struct BreadthPlan {
   std::vector<Length> joins;       // stitch lines of the joins, from the panel's first long edge, rising
   Length seam;                     // at each join, to both sides
   Length repeat, taken;            // repeat along and what one breadth takes; nothing where there is none
+  Polygon outline = {};            // of a drawn piece: x along, y across; empty: a rectangle
   std::vector<Length> repeats_at;  // starts of the repeats, from the breadth's upper end
   bool half_drop = false;          // the next breadth begins half a repeat lower
 };

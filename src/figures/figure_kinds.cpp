@@ -110,6 +110,8 @@ const std::vector<FigureKind>& table() {
       {"cloths", "bought", "length", kCloth, kNone, "", "all the lengths that lie on the shelf", false},
       {"cloths", "spare", "length", kCloth, kNone, "spare-and-short", "bought less needed", false},
       {"cloths", "short", "length", kCloth, kBuy, "spare-and-short", "what must be bought more, in one piece", false},
+      {"cloths", "missing/PIECE/alone", "length", kCloth, kNone, "spare-and-short", "what a piece that finds no room takes of new cloth", false},
+      {"cloths", "missing/PIECE/more", "length", kCut, kNone, "spare-and-short", "how much longer a bought length would have to be for it", false},
       {"cloths", "lay/PIECE N/from end", "length", kMark, kNone, "lay", "from the cloth's first end to the piece", false},
       {"cloths", "lay/PIECE N/from selvage", "length", kMark, kNone, "lay", "from the selvage to the piece", false},
       {"cloths", "left over N/across", "length", kMark, kNone, "left-over", "a left-over rectangle, across the cloth", false},

@@ -77,6 +77,9 @@ struct LaidStrip {                // one bought length, or the length to buy
 
 // An answer to "would it go if …", where the pieces do not all go on what there is.
 struct OtherWay { std::string words; bool goes = false; };
+// A piece that finds no room on what there is. Figures below `key`: alone, what it takes of new cloth; more, how much longer the
+// length `on` would have to be (not where no lengthening of it would do).
+struct MissingPiece { std::string piece, key, on; };
 // A width that the shop offers. Figures below `key`: width, needed, cost.
 struct Offer { std::string key; bool goes = true, best = false; };
 
@@ -96,12 +99,17 @@ struct LayPlan {
   bool fits_bought = true;        // every piece laid on what was bought
   std::optional<LaidStrip> opened = {};    // with `to_buy` folded: the rest of that length in one layer, for what is not cut double
   Length total;                   // of the length to buy, folded and opened out: what the lay takes
+  std::vector<MissingPiece> missing = {};  // each piece of which copies are left out
   std::vector<OtherWay> other_ways = {};
   std::vector<std::string> pieced = {};    // pieces joined because nothing else goes
   std::vector<CutPiece> kept = {};         // panels left whole, as they are laid
   std::vector<std::string> not_kept = {};  // panels for which there is no room
   std::vector<Offer> offers = {};
+  bool cut_short = false;         // a search was stopped before its end: this lay can be had no second time
 };
+
+// "two": of how many parts this piece of the lay is joined.
+std::string parts_in_words(const LayPlan& plan, const std::string& piece);
 
 struct PleatMark { int pleat = 0; Length fold, lay_on, edge; };  // running distances from the run's start; edge: finished
 // A seam, placket or pocket where it lies in a run. Figures below `key`: at (as the marks are measured), pleated (from

@@ -59,6 +59,7 @@ class Pair {
     for (std::thread& t : others) t.join();
   }
   const Found& best() const { return best_; }
+  bool cut_short() const { return cut_short_; }
   std::int64_t work() const {
     std::int64_t sum = 0;
     for (const auto& h : hunts_) sum += h->work();
@@ -80,6 +81,9 @@ class Pair {
     const std::int64_t so_far = slices_ * slice_ * kHunts;
     spent_ = share_ ? share_(so_far) : static_cast<double>(so_far) / static_cast<double>(std::max<std::int64_t>(1, request_.work));
     done_ = finished || spent_ >= 1;
+    if (request_.told) request_.told(done_ ? 1 : spent_);
+    cut_short_ = !done_ && request_.stopped();
+    done_ = done_ || cut_short_;
   }
 
   const Request& request_;
@@ -89,7 +93,7 @@ class Pair {
   std::function<double(std::int64_t)> share_;
   std::int64_t slices_ = -1;
   double spent_ = 0;
-  bool done_ = false;
+  bool done_ = false, cut_short_ = false;
 };
 
 int length_of(const World& world, const std::vector<Place>& places) {
@@ -228,6 +232,7 @@ Lay lay_outlines(const Request& request, const std::function<double(std::int64_t
     Pair pair(world, request, found, least, hopeful, prepared.overflow ? 0.5 : kFirstStep);
     pair.run(spent);
     lay.work = pair.work();
+    lay.cut_short = pair.cut_short();
     if (proven(prepared, pair.best())) found = pair.best();
   }
   lay.proven = single && lay.left_out.empty() && found.length == lay.bound.in_ticks();

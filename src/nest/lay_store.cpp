@@ -162,7 +162,7 @@ Lay lay_kept(const Request& request, const LayEffort& effort, LayStore* store) {
       return *std::move(lay);
     }
   Lay lay = lay_parts(request, effort);
-  store->keep(key, text_of(lay));
+  if (!lay.cut_short) store->keep(key, text_of(lay));  // what was stopped can be had no second time
   return lay;
 }
 

@@ -2,6 +2,7 @@
 // answers `unsupported` with words; it never ignores one. Same request and seed, same lay, on every machine: effort is
 // counted in steps of work, never in seconds.
 #pragma once
+#include <atomic>
 #include <cstdint>
 #include <functional>
 #include <optional>
@@ -49,6 +50,10 @@ struct Request {
   std::int64_t work = 20000;          // steps of search: placements of rectangles, or trials of outlines
   std::uint32_t seed = 1;
   int threads = 1;                    // changes the time taken, never the lay
+  // Set from outside, the search ends with the best it has, and that can be had no second time. Never set: the lay is as without it.
+  const std::atomic<bool>* stop = nullptr;
+  std::function<void(double)> told = {};  // now and then: the share of the effort that is spent, 0 to 1; by one thread at a time
+  bool stopped() const { return stop != nullptr && stop->load(std::memory_order_relaxed); }
 };
 
 struct Placed {
@@ -65,6 +70,7 @@ struct Lay {
   Length bound;                       // of the open strip, or of all strips' length together: no lay is shorter
   bool proven = false;                // one strip, everything placed, used == bound
   std::int64_t work = 0;              // steps done
+  bool cut_short = false;             // `stop` ended the search
   std::string unsupported;            // not empty: nothing was placed; says which field cannot be honoured
 };
 

@@ -92,6 +92,15 @@ class Search {
 
   int ways_to_lie(const Item& item) const { return static_cast<int>(choices_[static_cast<std::size_t>(item.part)].size()); }
   void idle() { ++work_; }
+  bool stopped() {  // asked before each pass; tells now and then how far it is
+    if (r_.told && work_ >= tell_at_) {
+      r_.told(std::min(1.0, static_cast<double>(work_) / static_cast<double>(std::max<std::int64_t>(1, r_.work))));
+      tell_at_ = work_ + r_.work / 100;
+    }
+    cut_short_ = cut_short_ || r_.stopped();
+    return cut_short_;
+  }
+  bool cut_short() const { return cut_short_; }
   std::int64_t work() const { return work_; }
 
  private:
@@ -136,7 +145,8 @@ class Search {
   const Request& r_;
   std::vector<std::vector<Choice>> choices_;
   std::vector<Skyline> skylines_;
-  std::int64_t work_ = 0;
+  std::int64_t work_ = 0, tell_at_ = 0;
+  bool cut_short_ = false;
 };
 
 // No lay is shorter: area over width; the longest part; parts of which no two lie side by side, end to end.
@@ -231,7 +241,7 @@ Lay lay_rectangles(const Request& request) {
   const auto work_left = [&] { return search.work() + static_cast<std::int64_t>(order.size()) <= request.work; };
   for (std::size_t i = 0; i < orders.size() && order.size() > 1; ++i) {
     for (const bool end_first : {false, true}) {
-      if (at_bound() || !work_left()) break;
+      if (at_bound() || !work_left() || search.stopped()) break;
       Result result = search.pass(orders[i], end_first);
       if (better(result, best)) {
         best = std::move(result);
@@ -245,7 +255,7 @@ Lay lay_rectangles(const Request& request) {
   const auto any = [&](std::size_t n) { return static_cast<std::size_t>(dice() % n); };
   Result current = best;
   int since_better = 0;
-  while (order.size() > 1 && !at_bound() && work_left()) {
+  while (order.size() > 1 && !at_bound() && work_left() && !search.stopped()) {
     // Nothing better for a while: start again from an order thrown anew.
     if (since_better > 25 * static_cast<int>(order.size())) {
       for (std::size_t i = order.size(); i-- > 1;) std::swap(order[i], order[any(i + 1)]);
@@ -300,6 +310,7 @@ Lay lay_rectangles(const Request& request) {
   std::sort(lay.left_out.begin(), lay.left_out.end());
   lay.used = std::move(best.used);
   lay.work = search.work();
+  lay.cut_short = search.cut_short();
   return lay;
 }
 

@@ -88,6 +88,16 @@ const SeldomTable& World::make_seldom(int number) const {
   return *kept;
 }
 
+namespace {
+
+// The least y that the kind allows: clear of the first edge, on its lattice.
+int first_y(const Kind& kind) {
+  if (kind.step_y == 0) return kind.clear;
+  return kind.phase_y + std::max(0, kind.clear - kind.phase_y + kind.step_y - 1) / kind.step_y * kind.step_y;
+}
+
+}  // namespace
+
 std::vector<Range> ranges_of(const World& world, const Kind& kind, int length) {
   std::vector<Range> ranges;
   for (const int r : kind.regions) {
@@ -101,7 +111,7 @@ std::vector<Range> ranges_of(const World& world, const Kind& kind, int length) {
         range.y0 = range.y1 = kind.fixed_y;
       }
       if (kind.step_y > 0) {
-        range.y0 = kind.phase_y + std::max(0, range.y0 - kind.phase_y + kind.step_y - 1) / kind.step_y * kind.step_y;
+        range.y0 = first_y(kind);
         if (range.y1 >= range.y0) range.y1 -= (range.y1 - range.y0) % kind.step_y;
       }
       if (kind.step > 0) {
@@ -122,8 +132,8 @@ int World::least_length() const {
     const Region& open = regions.back();
     for (const int s : kind.shapes) {
       const Shape& shape = shapes[static_cast<std::size_t>(s)];
-      const int y = kind.fixed_y >= 0 ? kind.fixed_y : std::max(kind.phase_y, kind.clear);
-      if (y + shape.height <= open.width) own = std::min(own, kind.phase + shape.width);
+      const int y = kind.fixed_y >= 0 ? kind.fixed_y : first_y(kind);
+      if (y >= kind.clear && y + shape.height <= open.width) own = std::min(own, kind.phase + shape.width);
     }
     least = std::max(least, own);
   }

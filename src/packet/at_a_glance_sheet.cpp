@@ -58,6 +58,15 @@ void may_i_cut(const PacketInput& input, Sheet& sheet) {
   }
 }
 
+// Lays that an interrupt ended: said here always, whatever else finds no room.
+void say_cut_short(const PacketInput& input, Sheet& sheet) {
+  std::vector<std::string> cloths;
+  for (const LayPlan& lay : input.plans.lays)
+    if (lay.cut_short) cloths.push_back(lay.cloth);
+  if (cloths.empty()) return;
+  sheet.blocks.push_back(paragraph(bold("Cut short. ") + words("The search for the lay of " + listed(cloths) + " was stopped before its end. Every piece lies right, but less cloth may do, and made again the packet will differ.")));
+}
+
 void next_acts(const PacketInput& input, Sheet& sheet) {
   std::vector<const PlannedStep*> acts;
   for (const PlannedStep& s : input.plans.work) {
@@ -136,6 +145,7 @@ Sheet at_a_glance_sheet(const PacketInput& input) {
   sheet.section = Section::glance;
   sheet.answer = what_and_when(input);
   may_i_cut(input, sheet);
+  say_cut_short(input, sheet);
   next_acts(input, sheet);
   settle_these(input, sheet);
   return sheet;

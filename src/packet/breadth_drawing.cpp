@@ -9,11 +9,15 @@ namespace gownsheaf {
 namespace {
 
 constexpr double kWide = 480, kHigh = 40;  // the panel on paper: no wider, and as high whatever its length
+constexpr double kHighestDrawn = 150;      // of an outline, which is drawn as long as it is
+
+// As high as a panel is drawn; an outline as long as it is.
+double high(const BreadthPlan& plan, DrawingScale scale) { return plan.outline.empty() ? kHigh : scale.of(plan.along).in_points(); }
 
 // Joins, each with its distance from the left edge below it; of many, those that have room.
 void add_joins(const BreadthPlan& plan, DrawingScale scale, Length top, const FigureText& text, const Typesetter& typesetter, Drawing& out) {
   const double size = typesetter.scale().text;
-  const Length foot = top + pt(kHigh), words_at = foot + pt(size + 6);
+  const Length foot = top + pt(high(plan, scale)), words_at = foot + pt(size + 6);
   const std::vector<Length> marks = breadth_marks(plan, scale);
   Length free_from;
   for (std::size_t i = 0; i < marks.size(); ++i) {
@@ -42,7 +46,9 @@ bool seen_across(const BreadthPlan& plan) { return !plan.joins.empty(); }
 
 DrawingScale breadth_scale(const BreadthPlan& plan, ShownIn shown_in) {
   const Length drop = plan.half_drop ? plan.repeat.times(1, 2) : Length{};
-  return largest_that_fits(seen_across(plan) ? plan.across : plan.taken + drop, pt(kWide), shown_in, 4);
+  // An outline may be no higher than it has room: as if it were that much wider.
+  const Length as_wide = plan.outline.empty() ? plan.across : std::max(plan.across, plan.along.times(static_cast<std::int64_t>(kWide), static_cast<std::int64_t>(kHighestDrawn)));
+  return largest_that_fits(seen_across(plan) ? as_wide : plan.taken + drop, pt(kWide), shown_in, 4);
 }
 
 std::vector<Length> breadth_marks(const BreadthPlan& plan, DrawingScale scale) {
@@ -60,9 +66,15 @@ Drawing draw_breadth(const BreadthPlan& plan, const FigureText& figure_text, con
   out.width = pt(kWide);
   out.items.push_back(put(words_in(Face::bold, capital(plan.piece)), {Length{}, pt(t.text)}, t.text, Label::Across::left));
   if (seen_across(plan)) {
-    out.items.push_back(outline({Length{}, top, scale.of(plan.across), pt(kHigh)}, 1.2));
+    StrokeMark edge = outline({Length{}, top, scale.of(plan.across), pt(kHigh)}, 1.2);
+    if (!plan.outline.empty()) {
+      Polygon ring;
+      for (const Point& p : plan.outline) ring.push_back({scale.of(p.y), top + scale.of(p.x)});
+      edge.path = path_of_polygon(ring);
+    }
+    out.items.push_back(edge);
     add_joins(plan, scale, top, figure_text, typesetter, out);
-    out.height = top + pt(kHigh + t.text + 12);
+    out.height = top + pt(high(plan, scale) + t.text + 12);
     out.caption = scale_sentence(scale, figure_text.shown_in(), "the panel") +
                   condensed(" Seen across, ") + figure_text.drawn(plan.key + "/cut width", Inline::Size::as_text, Face::condensed_bold) +
                   condensed(" when joined; the numbers are the joins\u2019 stitch lines, from the left edge.");

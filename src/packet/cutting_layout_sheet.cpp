@@ -92,7 +92,7 @@ void say_matching(const LayPlan& plan, Sheet& sheet) {
 // What gave way, what is kept, and what would make it go.
 void say_what_gave_way(const LayPlan& plan, const FigureText& text, Sheet& sheet) {
   for (const std::string& piece : plan.pieced)
-    sheet.blocks.push_back(paragraph(bold(capital(piece)) + words(" is joined of two, because in one piece there is no room for it on what was bought. Each part has a seam at the join."), true));
+    sheet.blocks.push_back(paragraph(bold(capital(piece)) + words(" is joined of " + parts_in_words(plan, piece) + ", because in one piece there is no room for it on what was bought. Each part has a seam at the join."), true));
   for (const CutPiece& panel : plan.kept) {
     const bool lost = std::find(plan.not_kept.begin(), plan.not_kept.end(), panel.piece) != plan.not_kept.end();
     Text said = words(lost ? "There is no room left for the panel " : "Left whole: ") + bold(panel.piece) + words(", ") +
@@ -142,6 +142,31 @@ void say_short(const LayPlan& plan, const FigureText& text, Sheet& sheet) {
   sheet.blocks.push_back(paragraph(said, true));
 }
 
+// Of each piece without room what is missing for it: as much longer, or by itself.
+void say_missing(const PacketInput& input, const LayPlan& plan, const FigureText& text, Sheet& sheet) {
+  if (plan.missing.empty()) return;
+  const bool far = pinned_up(input);
+  std::string on;
+  for (const MissingPiece& m : plan.missing)
+    if (!m.on.empty()) on = m.on;
+  sheet.blocks.push_back(heading("What is missing"));
+  if (!on.empty())
+    sheet.blocks.push_back(block(Paragraph{words("With so much more on the " + on + " each of these goes as well, one at a time; or it is cut from new cloth by itself."), true}, true));
+  Table table;
+  add_column(table, Column::Kind::words, "no room for", far ? 150 : 140, false);
+  if (!on.empty()) add_column(table, Column::Kind::length, "more, " + unit_of(text.shown_in()), far ? 96 : 82, true);
+  add_column(table, Column::Kind::length, "by itself, " + cloth_unit_of(text.shown_in()), far ? 120 : 96, true);
+  add_column(table, Column::Kind::words, "", 0, false);
+  for (const MissingPiece& m : plan.missing) {
+    Row row{Row::Kind::plain, {{words(m.piece)}}};
+    if (!on.empty()) row.cells.push_back({m.on.empty() ? words("\u2013") : text.cell(m.key + "/more", true)});
+    row.cells.push_back({text.cell(m.key + "/alone", true)});
+    row.cells.push_back({Text{}});
+    table.rows.push_back(row);
+  }
+  sheet.blocks.push_back(block(std::move(table)));
+}
+
 std::string part_words(const LayParts& parts, std::size_t i, ShownIn shown_in) {
   static constexpr const char* kNth[] = {"First", "Second", "Third", "Fourth", "Fifth", "Sixth", "Seventh", "Eighth"};
   std::string nth = i < std::size(kNth) ? std::string(kNth[i]) + " part." : "Part " + whole_number(static_cast<std::int64_t>(i + 1)) + ".";
@@ -149,8 +174,9 @@ std::string part_words(const LayParts& parts, std::size_t i, ShownIn shown_in) {
   if (part.starts_at_cut) {
     nth += " At " + ruler_text(part.from, shown_in).plain() + " cut straight across; no piece crosses.";
   } else if (part.repeats) {
-    nth += " No straight cut is possible here: it begins again at " + ruler_text(part.from, shown_in).plain() +
-           ", before the end of the part above.";
+    const Length before = parts.parts[i - 1].to;
+    nth += " No straight cut is possible here: from " + ruler_text(part.from, shown_in).plain() + " to " + ruler_text(before, shown_in).plain() +
+           " the cloth is drawn in both parts.";
   }
   return nth;
 }
@@ -284,8 +310,11 @@ Sheet layout_sheet(const PacketInput& input, const LayPlan& plan, bool with_tabl
   sheet.answer = answer(plan, strips, text);
   sheet.blocks.push_back(paragraph(lie_of_the_pieces(input, plan, strips.size() > 1, text) + cut_in_steps(input, plan), true));
   say_matching(plan, sheet);
+  if (plan.cut_short)
+    sheet.blocks.push_back(paragraph(bold("Cut short. ") + words("The search for this lay was stopped before its end. Every piece lies right, but less cloth may do, and when the packet is made again the pieces will lie otherwise: keep this sheet."), true));
   say_short(plan, text, sheet);
   say_what_gave_way(plan, text, sheet);
+  if (!plan.fits_bought) say_missing(input, plan, text, sheet);
   Table placing = placing_table(plan, strips, pinned_up(input), text);
   double room_high = input.shape.bottom - input.shape.top - type.title_step - 2 * type.answer_step - 4 * type.step;
   if (with_table) room_high -= (1.4 * static_cast<double>(placing.rows.size()) + 8) * type.step;

@@ -1,6 +1,7 @@
 #include "packet/lay_drawing.h"
 
 #include <algorithm>
+#include <tuple>
 #include <utility>
 
 #include "geometry/slabs.h"
@@ -29,34 +30,37 @@ const CutPiece* cut_piece(const LayPlan& plan, const std::string& name) {
   return nullptr;
 }
 
+// A break at `to`, and where the part after it begins: there, where no piece crosses; else before the pieces that do, so that each
+// is whole in one of the two. Not so early that little is gained: then a long piece is broken, and a stretch of it is drawn twice.
+struct Break {
+  Length to, next;
+  bool whole = true;
+  bool straight() const { return next == to; }
+  bool operator<(const Break& o) const { return std::make_tuple(straight(), whole, next, to) < std::make_tuple(o.straight(), o.whole, o.next, o.to); }
+};
+Break break_at(const LaidStrip& strip, Length from, Length to, Length most, ShownIn shown_in) {
+  Break at{to, to};
+  for (const LaidPiece& p : strip.placed)
+    if (p.at.x < to && to < p.at.right()) at.next = std::min(at.next, p.at.x);
+  at.whole = at.next >= from + most.times(1, 4);
+  if (!at.whole) at.next = to - std::min(repeated(shown_in), most.times(1, 3));
+  return at;
+}
+
 std::vector<LayPart> break_up(const LaidStrip& strip, Length most, ShownIn shown_in) {
   std::vector<LayPart> parts;
-  Length from{};
-  bool at_cut = false, repeats = false;
-  while (from < strip.length) {
-    LayPart part{from, strip.length, at_cut, repeats};
-    if (strip.length - from <= most) {
-      parts.push_back(part);
-      break;
+  LayPart part{Length{}, strip.length, false, false};
+  while (strip.length - part.from > most) {
+    Break best = break_at(strip, part.from, part.from + most, most, shown_in);
+    for (const LaidPiece& p : strip.placed) {
+      const Length x = p.at.right();
+      if (x > part.from + most.times(1, 4) && x <= part.from + most) best = std::max(best, break_at(strip, part.from, x, most, shown_in));
     }
-    Length cut{};
-    for (const Length x : strip.straight_cuts) {
-      if (x > from + most.times(1, 4) && x <= from + most) cut = std::max(cut, x);
-    }
-    if (cut > from) {
-      part.to = cut;
-      at_cut = true;
-      repeats = false;
-      parts.push_back(part);
-      from = cut;
-    } else {
-      part.to = from + most;
-      at_cut = false;
-      repeats = true;
-      parts.push_back(part);
-      from = part.to - std::min(repeated(shown_in), most.times(1, 3));
-    }
+    part.to = best.to;
+    parts.push_back(part);
+    part = {best.next, strip.length, best.straight(), !best.straight()};
   }
+  parts.push_back(part);
   return parts;
 }
 

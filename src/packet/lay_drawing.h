@@ -1,6 +1,6 @@
 // A lay drawn to scale: the cloth's length left to right, tops to the left, a ruler below and one for the width at the
-// right. A lay longer than the page is broken where no piece crosses; where there is no such place, the parts repeat a
-// stretch of cloth.
+// right. A lay longer than the page is broken where no piece crosses; where there is no such place, the next part begins again
+// before the pieces that do, so that each is drawn whole in one of them.
 #pragma once
 #include <vector>
 

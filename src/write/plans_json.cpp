@@ -123,8 +123,10 @@ Json lays_json(const Plans& plans, const JsonScope& scope) {
     json["cutting order"] = std::move(cut);
     json["to buy"] = strip_json(lay.to_buy, lengths);
     if (lay.opened) json["to buy, in one layer"] = strip_json(*lay.opened, lengths);
+    if (lay.cut_short) json["cut short"] = "the search was stopped before its end; this lay can be had no second time";
     if (!lay.pieced.empty()) json["pieced"] = lay.pieced;
     if (!lay.not_kept.empty()) json["not kept"] = lay.not_kept;
+    for (const MissingPiece& missing : lay.missing) json["missing"].push_back({{"piece", missing.piece}, {"figures", missing.key}, {"on", missing.on}});
     for (const OtherWay& way : lay.other_ways) json["other ways"].push_back({{"how", way.words}, {"goes", way.goes}});
     json["on bought"] = std::move(bought);
     all.push_back(std::move(json));

@@ -16,8 +16,9 @@ using namespace gownsheaf::nest;
 
 namespace {
 
-// A lay costs some ten milliseconds here; GOWNSHEAF_ODD_LAYS=20000 tries as many.
-const int kOddRounds = std::getenv("GOWNSHEAF_ODD_LAYS") != nullptr ? std::atoi(std::getenv("GOWNSHEAF_ODD_LAYS")) : kLawRounds / 20;
+int from_environment(const char* name, int standing) { return std::getenv(name) != nullptr ? std::atoi(std::getenv(name)) : standing; }
+// A lay costs some ten milliseconds here; GOWNSHEAF_ODD_LAYS=20000 tries as many, GOWNSHEAF_ODD_FROM=9501 begins with that one.
+const int kOddRounds = from_environment("GOWNSHEAF_ODD_LAYS", kLawRounds / 20), kOddFrom = from_environment("GOWNSHEAF_ODD_FROM", 0);
 
 struct Chance {
   std::mt19937 engine;
@@ -205,6 +206,7 @@ TEST_CASE("law: random lays of odd outlines overlap nowhere, keep their gap, pla
   for (int round = 0; round < kOddRounds; ++round) {
     CAPTURE(round);
     const Request request = any_request(chance);
+    if (round < kOddFrom) continue;
     const Lay lay = lay_outlines(request);
     if (!lay.unsupported.empty()) {
       CAPTURE(lay.unsupported);
@@ -220,7 +222,7 @@ TEST_CASE("law: random lays of odd outlines overlap nowhere, keep their gap, pla
       REQUIRE(lay_outlines(again).placed == lay.placed);
     }
   }
-  CHECK(laid * 10 > kOddRounds * 8);
+  CHECK(laid * 10 > (kOddRounds - kOddFrom) * 8);
 }
 
 TEST_CASE("law: outlines that are rectangles never come out longer than their first lay by bounds, nor below the bound", "[nest][outlines][laws]") {

@@ -109,6 +109,18 @@ TEST_CASE("closed strips: what does not go is left out; all goes where all can",
   CHECK(lay.left_out.empty());
 }
 
+TEST_CASE("on a lattice past the edge that is kept clear a part has no room upright: the least length knows it", "[nest][outlines]") {
+  Request request = on_strip(100, {part_of(inches({{0, 0}, {10, 0}, {10, 60}, {0, 59}}), 1, false)});
+  Part& part = request.parts[0];
+  part.poses = {{0, false, 0}, {1, false, 0}};
+  part.clear_of_first_edge = Length::inches(1);
+  part.lattice_across = Part::Lattice{Length::inches(50), {}};  // upright it would reach 110 in
+  const Lay lay = lay_outlines(request);
+  REQUIRE(lay.placed.size() == 1);
+  CHECK(lay.used.at(0) == Length::inches(60));
+  CHECK(lay.placed[0].at.y == Length::inches(50));
+}
+
 TEST_CASE("the same lay again, with any number of threads", "[nest][outlines]") {
   Request request = on_strip(30, {part_of(inches({{0, 0}, {12, 0}, {9, 7}, {3, 9}}), 3), part_of(inches({{0, 0}, {8, 0}, {4, 3}, {8, 9}, {0, 9}}), 3),
                                   part_of(inches({{0, 0}, {5, 1}, {3, 11}}), 5)}, 60000);
@@ -122,6 +134,38 @@ TEST_CASE("the same lay again, with any number of threads", "[nest][outlines]") 
   }
   request.seed = 2;
   CHECK(lay_outlines(request).placed != first.placed);
+}
+
+TEST_CASE("a search that is stopped gives a lay that is right and says that it was cut short; one that is not, its usual lay", "[nest][outlines]") {
+  std::atomic<bool> stop{false};
+  for (const bool drawn : {true, false}) {
+    Request request = on_strip(19, {part_of(drawn ? inches({{0, 0}, {8, 0}, {6, 15}, {2, 18}}) : inches({{0, 0}, {8, 0}, {8, 15}, {0, 15}}), 5, false),
+                                    part_of(drawn ? inches({{0, 0}, {7, 1}, {4, 5}}) : inches({{0, 0}, {7, 0}, {7, 5}, {0, 5}}), 4, false)}, 100000);
+    const auto lay = [&] { return lay_parts(request, {2000, request.work}); };
+    const Lay whole = lay();
+    double spent = -1;
+    int times = 0;
+    stop = false;
+    request.stop = &stop;
+    request.told = [&](double done) {
+      CHECK(done >= spent);
+      CHECK(done <= 1);
+      spent = done;
+      ++times;
+    };
+    const Lay watched = lay();
+    CHECK(watched.placed == whole.placed);
+    CHECK(watched.work == whole.work);
+    CHECK_FALSE(watched.cut_short);
+    CHECK(times > 1);
+    spent = -1;
+    stop = true;
+    const Lay at_once = lay();
+    CHECK(at_once.cut_short);
+    CHECK(at_once.placed.size() == 9);
+    CHECK(at_once.work < whole.work);
+    CHECK(at_once.used.at(0) >= whole.used.at(0));
+  }
 }
 
 TEST_CASE("apart: touching is apart, a tick less is not", "[nest][outlines]") {

@@ -118,9 +118,8 @@ std::set<Row> raised_here() {
 }
 
 // No file leads to these: the checker gives every cloth a width, and rectangles are always laid. They wait for cloth of
-// unknown width and for shapes that the search cannot honour. A drawstring waits for closures to be read; tests/calculate
-// holds its words.
-const std::set<std::string> kNotFromAFile = {"not-laid", "width-unknown"};
+// unknown width and for shapes that the search cannot honour. A lay is cut short by an interrupt only: tests/commands.
+const std::set<std::string> kNotFromAFile = {"not-laid", "width-unknown", "lay-cut-short"};
 
 // The number of acts in the library is no part of the message.
 std::string without_digits(const Row& row) {
