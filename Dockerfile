@@ -1,4 +1,5 @@
-# Two stages from the same package lists as every other build: compile and test, then only what runs.
+# Two stages from the same package lists as every other build: compile, then only what runs. The default is the service: it watches
+# /in and writes to /out as user 10001, with a read-only root and no network (docs/service.md).
 FROM debian:12-slim AS build
 WORKDIR /gownsheaf
 COPY src/setup src/setup
@@ -14,7 +15,11 @@ RUN sh /tmp/setup/install.sh run && rm -rf /tmp/setup /var/lib/apt/lists/* \
  && useradd --create-home --uid 10001 maker
 COPY --from=build /usr/local/bin/gownsheaf /usr/local/bin/gownsheaf
 COPY --from=build /usr/local/share/gownsheaf /usr/local/share/gownsheaf
-USER maker
+RUN mkdir /in /out /work && chown maker: /out /work
+USER 10001:10001
+VOLUME ["/in", "/out"]
 WORKDIR /work
+STOPSIGNAL SIGTERM
+# Written as lists, so that the program is process 1 and hears the signal itself.
 ENTRYPOINT ["gownsheaf"]
-CMD ["--help"]
+CMD ["watch", "/in", "--out", "/out"]

@@ -1,8 +1,18 @@
 #include "layout/lay_out.h"
 
+#include <algorithm>
+
 #include "layout/page_builder.h"
 
 namespace gownsheaf {
+namespace {
+
+// Only the lines of the contents hold page numbers.
+bool names_pages(const Sheet& sheet) {
+  return std::any_of(sheet.blocks.begin(), sheet.blocks.end(), [](const Block& b) { return std::holds_alternative<ContentsLine>(b.what); });
+}
+
+}  // namespace
 
 PaperDocument lay_out(const std::vector<Sheet>& sheets, const PageShape& shape, const Running& running,
                       const Typesetter& typesetter) {
@@ -11,11 +21,18 @@ PaperDocument lay_out(const std::vector<Sheet>& sheets, const PageShape& shape, 
   const Bench blank{typesetter, unknown};
   PageBuilder first(shape, blank);
   std::vector<Setting> settings;
-  for (const Sheet& sheet : sheets) settings.push_back(first.add_best(sheet));
+  std::vector<Slabs> slabs;
+  for (const Sheet& sheet : sheets) {
+    settings.push_back(first.add_best(sheet));
+    slabs.push_back(first.take_slabs());
+  }
 
   const Bench bench{typesetter, first.anchors()};
   PageBuilder second(shape, bench);
-  for (std::size_t i = 0; i < sheets.size(); ++i) second.add(sheets[i], settings[i]);
+  for (std::size_t i = 0; i < sheets.size(); ++i) {
+    if (names_pages(sheets[i])) second.add(sheets[i], settings[i]);
+    else second.add(sheets[i], settings[i], slabs[i]);
+  }
 
   PaperDocument document;
   document.title = running.project_title;

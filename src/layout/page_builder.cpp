@@ -193,6 +193,7 @@ Setting PageBuilder::add_best(const Sheet& sheet) {
   const double last = (place_.y - top_).in_points() / (bottom_ - top_).in_points();
   // A sheet that shares a page is whole on it.
   if (loose < 2 || loose > kMostPages || (last > kFewLines && sheet.shorter.empty())) return best;
+  Slabs usual = take_slabs();
   for (std::size_t k = 0; k <= sheet.shorter.size(); ++k) {
     for (const Closeness close : {Closeness::usual, Closeness::tight, Closeness::condensed}) {
       if (k == 0 && close == Closeness::usual) continue;
@@ -202,16 +203,27 @@ Setting PageBuilder::add_best(const Sheet& sheet) {
     }
   }
   take_back();
-  add(sheet, best);
+  slabs_ = std::move(usual);
+  add(sheet, best, slabs_);
   return best;
 }
 
-void PageBuilder::add(const Sheet& sheet, Setting setting) {
+Slabs PageBuilder::slabs_for(const Sheet& sheet, Setting setting) {
   bench_.close = setting.close;
   Slabs slabs = title_slabs(sheet, bench_);
   const std::vector<Block> shorter = setting.shorter == 0 ? std::vector<Block>{} : sheet.shorter.at(setting.shorter - 1)();
   for (Slab& slab : slabs_of(setting.shorter == 0 ? sheet.blocks : shorter, bench_)) slabs.push_back(std::move(slab));
   while (!slabs.empty() && slabs.back().gap) slabs.pop_back();
+  return slabs;
+}
+
+void PageBuilder::add(const Sheet& sheet, Setting setting) {
+  slabs_ = slabs_for(sheet, setting);
+  add(sheet, setting, slabs_);
+}
+
+void PageBuilder::add(const Sheet& sheet, Setting setting, const Slabs& slabs) {
+  bench_.close = setting.close;
   if (slabs.empty()) return;
   if (joins_last_sheet(sheet, slabs)) {
     place_.y += kBetweenSheets;

@@ -21,6 +21,8 @@ class PageBuilder {
  public:
   PageBuilder(const PageShape& shape, const Bench& bench);
   void add(const Sheet& sheet, Setting setting);
+  // The same of slabs that were made for this sheet and setting before.
+  void add(const Sheet& sheet, Setting setting, const Slabs& slabs);
   // The setting that takes fewest pages, the loosest of them; tried only where the last page of the sheet is nearly empty
   // or the sheet has shorter blocks.
   Setting add_best(const Sheet& sheet);
@@ -30,6 +32,8 @@ class PageBuilder {
     Section section = Section::glance;
     std::optional<Length> changed_at;  // top of the first line of the page with a bar beside it
   };
+  // The slabs of the sheet that was added last: what takes the time, and is the same again but for page numbers.
+  Slabs take_slabs() { return std::move(slabs_); }
   const std::vector<Body>& pages() const { return pages_; }
   const std::vector<Bookmark>& bookmarks() const { return bookmarks_; }
   const std::map<std::string, int>& anchors() const { return anchors_; }  // page numbers from 1
@@ -37,6 +41,7 @@ class PageBuilder {
  private:
   // Where the next slab would stand. `fresh`: nothing above it but a "continued" title.
   struct Place { Length y; bool fresh = false; };
+  Slabs slabs_for(const Sheet& sheet, Setting setting);
   void new_page(const Sheet& sheet);
   void continue_page(const Slab* next);
   Place after(Place place, const Slab& slab) const;
@@ -56,6 +61,7 @@ class PageBuilder {
   std::vector<Body> pages_;
   std::vector<Bookmark> bookmarks_;
   std::map<std::string, int> anchors_;
+  Slabs slabs_;
   const Sheet* sheet_ = nullptr;
   std::size_t sheet_start_ = 0;  // page on which the sheet began
   Place place_;
