@@ -66,7 +66,6 @@ BatchOutcome run_batch(const Workroom& room, const ListMaker& list, ResultListen
   FoundProjects found = find_projects(room.search());
   for (const std::string& fault : found.faults) listener.say(fault);
   std::vector<FoundProject>& projects = found.projects;
-  std::erase_if(projects, [&](const FoundProject& p) { return !room.in_this_share(p); });
   if (room.order().shards > 0) {
     std::vector<std::string> stems;
     for (const FoundProject& p : projects) stems.push_back(p.stem);

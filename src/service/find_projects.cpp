@@ -64,7 +64,7 @@ class Walk {
       found_.faults.push_back("`" + path_of(below) + "` lies deeper than 32 folders and is not looked into.");
       return;
     }
-    if (!is_yaml_name(entry.name)) return;
+    if (!is_yaml_name(entry.name) || (search_.wanted && !search_.wanted(output_stem(below)))) return;
     if (kind == Kind::file) {
       // A file that cannot be read may be a project: it is reported when it is to be made.
       const auto bytes = search_.follow_links ? read_named_file(path_of(below), kLookedAt) : read_below(search_.folder, below, kLookedAt, Links::refused);

@@ -29,6 +29,7 @@ struct ProjectSearch {
   std::string not_into;      // the real path of a folder to leave out, or ""
   bool follow_links = false;
   std::function<void(const std::string& below)> entering = {};  // called before a folder is read
+  std::function<bool(const std::string& stem)> wanted = {};     // others are not even opened
 };
 
 inline constexpr int kDeepestFolder = 32;

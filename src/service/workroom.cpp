@@ -85,12 +85,18 @@ std::unique_ptr<Workroom> Workroom::open(const ServiceOrder& order, Diagnostics&
   return room;
 }
 
-bool Workroom::in_this_share(const FoundProject& project) const {
-  if (order_.shards == 0) return true;
-  // Eight letters of a hash of its name, so that a project stays in its share while others come and go.
+// By a hash of its packet's name, so that a project stays in its share while others come and go, and two that would make one packet
+// meet in one share.
+bool Workroom::in_this_share(const std::string& stem) const {
   std::uint64_t number = 0;
-  for (const char c : sha256(project.path).substr(0, 8)) number = number * 16 + static_cast<std::uint64_t>(c <= '9' ? c - '0' : c - 'a' + 10);
+  for (const char c : sha256(stem).substr(0, 8)) number = number * 16 + static_cast<std::uint64_t>(c <= '9' ? c - '0' : c - 'a' + 10);
   return number % static_cast<std::uint64_t>(order_.shards) + 1 == static_cast<std::uint64_t>(order_.shard);
+}
+
+ProjectSearch Workroom::search() const {
+  ProjectSearch search{order_.in, real_out_, order_.trust_paths};
+  if (order_.shards > 0) search.wanted = [this](const std::string& stem) { return in_this_share(stem); };
+  return search;
 }
 
 Order Workroom::order_for(const FoundProject& project) const {

@@ -48,9 +48,8 @@ class Workroom {
   const ServiceOrder& order() const { return order_; }
   const OutFolder& out() const { return out_; }
   const LoadedOnce& shared() const { return shared_; }
-  ProjectSearch search() const { return {order_.in, real_out_, order_.trust_paths}; }
+  ProjectSearch search() const;
   int temporaries_cleared() const { return cleared_; }
-  bool in_this_share(const FoundProject& project) const;
 
   // The result, when nothing is to be made: refused, or current.
   std::optional<PacketResult> without_making(const FoundProject& project) const;
@@ -62,6 +61,7 @@ class Workroom {
 
  private:
   Workroom(const ServiceOrder& order) : order_(order), out_(order.out) {}
+  bool in_this_share(const std::string& stem) const;
   Order order_for(const FoundProject& project) const;
   std::string fingerprint(const std::string& project_mark) const;
 
