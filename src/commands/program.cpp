@@ -148,6 +148,8 @@ int run_parsed(int argc, const char* const* argv) {
   if (check->parsed()) return run_check(settings);
   if (figures->parsed()) return run_figures(settings);
   if (start->parsed()) return run_start(settings);
+  // Many packets at once serve better than many threads for each.
+  if ((watch->parsed() && watch->count("--threads") == 0) || (batch->parsed() && batch->count("--threads") == 0)) settings.threads = 1;
   if (watch->parsed()) return run_watch_command(settings);
   if (batch->parsed()) return run_batch_command(settings);
   if (outlines->parsed()) return run_outlines(settings);

@@ -37,8 +37,9 @@ std::optional<ServiceOrder> service_order_from(const Settings& settings) {
   order.out = settings.output;
   order.packet = order_from(settings);
   order.packet.project_path.clear();
-  order.jobs = settings.jobs == 0 ? processors() : std::min(settings.jobs, processors());
-  if (order.jobs < settings.jobs) say(settings, "There are " + std::to_string(order.jobs) + " processors, so that many packets are made at once.");
+  const int room = std::max(1, processors() / settings.threads);  // workers times threads are never more than processors
+  order.jobs = settings.jobs == 0 ? room : std::min(settings.jobs, room);
+  if (order.jobs < settings.jobs) say(settings, "There are " + std::to_string(processors()) + " processors, so " + std::to_string(order.jobs) + " packets are made at once.");
   order.ceilings = {settings.time_limit, settings.memory_limit};
   order.trust_paths = settings.trust_paths;
   order.keep_going = settings.keep_going;

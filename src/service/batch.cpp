@@ -79,7 +79,7 @@ BatchOutcome run_batch(const Workroom& room, const ListMaker& list, ResultListen
   const auto wait = [&](int milliseconds) {
     std::vector<pollfd> waited{{signals.fd(), POLLIN, 0}};
     pool.add_to(waited);
-    ::poll(waited.data(), static_cast<nfds_t>(waited.size()), milliseconds);
+    ::poll(waited.data(), static_cast<nfds_t>(waited.size()), milliseconds < 0 ? pool.patience() : milliseconds);
     for (const WorkerAnswer& answer : pool.collect()) results.take(answer.job, room.result_of(projects[answer.job], answer));
     if (signals.asked() > 1) pool.stop_all();  // asked twice: not even the running packets are waited for
   };
@@ -105,7 +105,7 @@ BatchOutcome run_batch(const Workroom& room, const ListMaker& list, ResultListen
   while (!one.idle()) {
     std::vector<pollfd> waited;
     one.add_to(waited);
-    ::poll(waited.data(), static_cast<nfds_t>(waited.size()), -1);
+    ::poll(waited.data(), static_cast<nfds_t>(waited.size()), one.patience());
     for (const WorkerAnswer& answer : one.collect()) outcome.unwritten = answer.whole ? answer.bytes : answer.fault;
   }
   return outcome;

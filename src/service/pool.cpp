@@ -80,15 +80,16 @@ std::string seconds_in_words(int n) { return std::to_string(n) + (n == 1 ? " sec
 
 void WorkerPool::start(std::size_t job, const std::function<std::string()>& work) {
   must_be_alone();
-  int ends[2];
-  if (::pipe2(ends, O_CLOEXEC) != 0) throw std::runtime_error("no pipe could be had for a worker");
+  int ends[2] = {-1, -1};
   const int clock = ::timerfd_create(CLOCK_MONOTONIC, TFD_CLOEXEC | TFD_NONBLOCK);
   const itimerspec ceiling{{0, 0}, {ceilings_.seconds, 0}};
-  const int parent = ::getpid(), pid = clock < 0 || ::timerfd_settime(clock, 0, &ceiling, nullptr) != 0 ? -1 : ::fork();
+  const bool ready = ::pipe2(ends, O_CLOEXEC) == 0 && clock >= 0 && ::timerfd_settime(clock, 0, &ceiling, nullptr) == 0;
+  const int parent = ::getpid(), pid = ready ? ::fork() : -1;
   if (pid < 0) {
     for (const int fd : {ends[0], ends[1], clock})
       if (fd >= 0) ::close(fd);
-    throw std::runtime_error("no worker could be started");
+    unstarted_.push_back({job, false, "", "The system gave no process to make it in."});
+    return;
   }
   if (pid == 0) be_worker(ends[1], parent, ceilings_, work);
   ::close(ends[1]);
@@ -148,7 +149,8 @@ WorkerAnswer WorkerPool::end(Worker& worker) {
 }
 
 std::vector<WorkerAnswer> WorkerPool::collect() {
-  std::vector<WorkerAnswer> answers;
+  std::vector<WorkerAnswer> answers = std::move(unstarted_);
+  unstarted_.clear();
   for (std::size_t i = 0; i < running_.size();) {
     Worker& worker = running_[i];
     std::uint64_t times = 0;

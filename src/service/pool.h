@@ -30,11 +30,14 @@ class WorkerPool {
   ~WorkerPool() { stop_all(); }
 
   bool has_room() const { return running_.size() < static_cast<std::size_t>(workers_); }
-  bool idle() const { return running_.empty(); }
-  // work runs in the child and returns the answer. Throws std::logic_error when more than one thread runs.
+  bool idle() const { return running_.empty() && unstarted_.empty(); }
+  // work runs in the child and returns the answer. Where the system gives no process, that is the answer. Throws std::logic_error when
+  // more than one thread runs.
   void start(std::size_t job, const std::function<std::string()>& work);
   // Adds what has to be waited for, two a worker, to the end.
   void add_to(std::vector<pollfd>& waited) const;
+  // How long poll() may wait: not at all where an answer is there already.
+  int patience() const { return unstarted_.empty() ? -1 : 0; }
   // After poll(): answers of the workers that have ended. Never waits long.
   std::vector<WorkerAnswer> collect();
   // Ends all workers at once; their jobs get no answer.
@@ -48,6 +51,7 @@ class WorkerPool {
   int workers_;
   Ceilings ceilings_;
   std::vector<Worker> running_;
+  std::vector<WorkerAnswer> unstarted_;
 };
 
 }  // namespace gownsheaf

@@ -114,12 +114,15 @@ class Watch {
   }
 
   void enqueue(const FoundProject& project) {
-    for (FoundProject& waiting : queue_)
-      if (waiting.path == project.path) {
-        waiting = project;
-        return;
-      }
-    queue_.push_back(project);
+    if (waiting_.insert_or_assign(project.path, project).second) queue_.push_back(project.path);
+  }
+
+  FoundProject taken_from_queue(std::deque<std::string>::iterator at) {
+    const auto waiting = waiting_.find(*at);
+    FoundProject project = std::move(waiting->second);
+    waiting_.erase(waiting);
+    queue_.erase(at);
+    return project;
   }
 
   void forget(const std::string& path) {
@@ -162,10 +165,13 @@ class Watch {
   void take_quiet(const std::vector<std::string>& quiet) {
     std::map<std::string, std::set<std::string>> by_folder;
     for (const std::string& path : quiet) {
-      if (is_yaml_name(path)) by_folder[folder_below(path)].insert(path);
+      if (is_yaml_name(path)) {
+        by_folder[folder_below(path)].insert(path);
+        continue;
+      }
       for (const auto& [project, result] : known_) {
         const std::string folder = folder_below(project);
-        if (project != path && lies_below(path, folder) && may_read(result, folder.empty() ? path : path.substr(folder.size() + 1)))
+        if (lies_below(path, folder) && may_read(result, folder.empty() ? path : path.substr(folder.size() + 1)))
           by_folder[folder].insert(project);
       }
     }
@@ -183,7 +189,7 @@ class Watch {
 
   // What a failed project would have read is not known.
   static bool may_read(const PacketResult& result, const std::string& below) {
-    if (result.state == PacketState::failed) return result.project.refused.empty() && !is_yaml_name(below);
+    if (result.state == PacketState::failed) return result.project.refused.empty();
     const std::vector<std::string>& drawings = result.record->drawings;
     return std::any_of(drawings.begin(), drawings.end(), [&](const std::string& d) { return d == below || d.starts_with(below); });
   }
@@ -195,16 +201,15 @@ class Watch {
   void start_some() {
     if (stopping()) return;
     for (int n = 0; n < kSomeAtOnce && !queue_.empty(); ++n) {
-      const auto next = std::find_if(queue_.begin(), queue_.end(), [&](const FoundProject& p) { return !is_running(p.path); });
+      const auto next = std::find_if(queue_.begin(), queue_.end(), [&](const std::string& path) { return !is_running(path); });
       if (next == queue_.end()) return;
-      if (auto done = room_.without_making(*next)) {
-        queue_.erase(next);
+      if (auto done = room_.without_making(waiting_.at(*next))) {
+        taken_from_queue(next);
         take(std::move(*done));
         continue;
       }
       if (!pool_.has_room()) return;
-      const FoundProject project = *next;
-      queue_.erase(next);
+      const FoundProject project = taken_from_queue(next);
       pool_.start(jobs_, [&] { return room_.make(project); });
       running_.emplace(jobs_++, project);
     }
@@ -226,7 +231,7 @@ class Watch {
 
   bool more_to_start() {
     return !stopping() && ((!queue_.empty() && pool_.has_room() &&
-                            std::any_of(queue_.begin(), queue_.end(), [&](const FoundProject& p) { return !is_running(p.path); })) ||
+                            std::any_of(queue_.begin(), queue_.end(), [&](const std::string& path) { return !is_running(path); })) ||
                            (queue_.empty() && list_stale_ && pool_.idle() && list_pool_.idle()));
   }
 
@@ -237,7 +242,7 @@ class Watch {
     if (watch_) waited.push_back({watch_->fd(), POLLIN, 0});
     pool_.add_to(waited);
     list_pool_.add_to(waited);
-    ::poll(waited.data(), static_cast<nfds_t>(waited.size()), more_to_start() ? 0 : -1);
+    ::poll(waited.data(), static_cast<nfds_t>(waited.size()), more_to_start() ? 0 : std::max(pool_.patience(), list_pool_.patience()));
     for (const WorkerAnswer& answer : pool_.collect()) {
       const auto job = running_.find(answer.job);
       const FoundProject project = job->second;
@@ -285,7 +290,8 @@ class Watch {
   std::unique_ptr<FolderWatch> watch_;
   Settling settling_;
   Bell tick_bell_, scan_bell_, gone_bell_, heart_bell_;
-  std::deque<FoundProject> queue_;
+  std::deque<std::string> queue_;                 // in the order they came; each is in waiting_
+  std::map<std::string, FoundProject> waiting_;
   std::map<std::size_t, FoundProject> running_;
   std::size_t jobs_ = 0;
   std::map<std::string, PacketResult> known_;

@@ -11,6 +11,8 @@ TEST_CASE("a packet made from kept lays is the same packet", "[service][lays]") 
   std::vector<SourceText> sources;
   std::string fault;
   Order order = house.order.packet;
+  order.work.lay_work = 100;
+  order.work.outline_work = 10'000;
   const auto shared = load_shared(order.template_folder, order.font_root, diag, sources, fault);
   REQUIRE(shared);
   order.shared = &*shared;

@@ -1,5 +1,6 @@
 // Workers that fall over, go on for ever, take all memory or say too much: each is told, and the others' answers are there.
 #include <signal.h>
+#include <sys/resource.h>
 #include <unistd.h>
 
 #include <algorithm>
@@ -19,7 +20,7 @@ std::vector<WorkerAnswer> all_of(WorkerPool& pool) {
   while (!pool.idle()) {
     std::vector<pollfd> waited;
     pool.add_to(waited);
-    ::poll(waited.data(), static_cast<nfds_t>(waited.size()), -1);
+    ::poll(waited.data(), static_cast<nfds_t>(waited.size()), pool.patience());
     for (WorkerAnswer& a : pool.collect()) answers.push_back(std::move(a));
   }
   std::sort(answers.begin(), answers.end(), [](const WorkerAnswer& a, const WorkerAnswer& b) { return a.job < b.job; });
@@ -75,4 +76,20 @@ TEST_CASE("no worker is forked while another thread runs", "[service]") {
   CHECK_THROWS_AS(pool.start(0, [] { return std::string(); }), std::logic_error);
   done = true;
   other.join();
+}
+
+TEST_CASE("where the system gives no more files or processes, that is told of the project", "[service]") {
+  rlimit before{};
+  ::getrlimit(RLIMIT_NOFILE, &before);
+  const int next = ::dup(0);
+  ::close(next);
+  const rlimit few{static_cast<rlim_t>(next) + 3, before.rlim_max};  // a clock and both ends of a pipe
+  WorkerPool pool(8, {20, 256});
+  ::setrlimit(RLIMIT_NOFILE, &few);
+  for (std::size_t i = 0; i < 4; ++i) pool.start(i, [] { return std::string("done"); });
+  ::setrlimit(RLIMIT_NOFILE, &before);
+  const auto answers = all_of(pool);
+  REQUIRE(answers.size() == 4);
+  CHECK(answers[0].whole);
+  CHECK(answers[3].fault == "The system gave no process to make it in.");
 }
