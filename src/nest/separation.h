@@ -21,7 +21,8 @@ class Separation {
   const std::vector<Place>& places() const { return places_; }
   void forget_weights();
   double total() const { return total_; }      // losses of all pairs, unweighted; 0 = a lay
-  void look_far(bool far) { anywhere_ = far ? 50 : 25; }  // how many places a find tries anywhere on the cloth
+  // How many places a find tries anywhere on the cloth; among many different parts each is dear.
+  void look_far(bool far) { anywhere_ = far && !world_.many_tables() ? 50 : 25; }
   void sweep();                                // every overlapping item once, then new weights
   void kick();                                 // two large items change places, or one goes somewhere else
   int used() const;                            // right-most end in the open strip
