@@ -9,7 +9,10 @@ namespace {
 
 constexpr double kExplore = 0.8;                          // share of the effort
 constexpr double kFinestStep = 0.001;                     // of the length, exploring
+constexpr double kLongestTry = 0.03;                      // share of the effort for one step that is not the finest yet,
+constexpr int kLeastTry = 20;                             // but no fewer sweeps
 constexpr double kCompressFirst = 0.0005, kCompressLast = 0.00001;
+constexpr double kOnward = 1.3, kOnwardMost = 0.002;      // many parts: compressing succeeds time after time, and may do more
 constexpr std::size_t kPool = 50;
 
 }  // namespace
@@ -33,6 +36,9 @@ Hunt::Hunt(const World& world, std::uint64_t seed, const Found& first, int least
 
 void Hunt::begin_separating() {
   separation_.forget_weights();
+  begun_ = spent_;
+  sweeps_ = 0;
+  separation_.look_far(stage_ != Stage::compressing && !finest_);
   idle_ = strikes_ = 0;
   start_total_ = least_total_ = separation_.total();
   least_places_ = separation_.places();
@@ -42,7 +48,8 @@ void Hunt::aim() {
   double step = step_;
   if (stage_ == Stage::compressing) {
     const double left = std::clamp((1 - spent_) / (1 - kExplore), 0.0, 1.0);
-    step = kCompressLast + (kCompressFirst - kCompressLast) * left;
+    step = std::max(kCompressLast + (kCompressFirst - kCompressLast) * left, onward_);
+    onward_ = std::min(step * kOnward, kOnwardMost);
   }
   const int by = std::max(1, static_cast<int>(best_.length * step));
   target_ = std::max(least_, best_.length - by);
@@ -74,6 +81,7 @@ void Hunt::failed() {
     stage_ = Stage::exploring;
     aim();
   } else if (stage_ == Stage::compressing) {
+    onward_ = 0;
     aim();
   } else if (!finest_) {
     step_ /= 2;
@@ -98,8 +106,9 @@ void Hunt::failed() {
 void Hunt::one_sweep() {
   const bool compressing = stage_ == Stage::compressing;
   const int most_idle = compressing ? 100 : stage_ == Stage::opening ? 50 : 200;
-  const int most_strikes = compressing ? 5 : stage_ == Stage::opening ? 1 : 3;
+  const int most_strikes = compressing ? 5 : 1;
   separation_.sweep();
+  ++sweeps_;
   const double total = separation_.total();
   if (total == 0) {
     succeeded();
@@ -111,6 +120,10 @@ void Hunt::one_sweep() {
     least_places_ = separation_.places();
   } else {
     ++idle_;
+  }
+  if (stage_ == Stage::exploring && !finest_ && sweeps_ >= kLeastTry && spent_ - begun_ > kLongestTry) {
+    failed();
+    return;
   }
   if (idle_ < most_idle) return;
   strikes_ = least_total_ < 0.98 * start_total_ ? 0 : strikes_ + 1;

@@ -36,9 +36,11 @@ class Hunt {
   Stage stage_ = Stage::opening;
   double step_, spent_ = 0;
   bool finest_ = false;
+  double onward_ = 0;               // compressing: the step after a success, if that is more than the time asks for
   std::vector<int> order_;
   // Separation in progress.
-  int idle_ = 0, strikes_ = 0;
+  double begun_ = 0;                // share spent by then
+  int sweeps_ = 0, idle_ = 0, strikes_ = 0;
   double start_total_ = 0, least_total_ = 0;
   std::vector<Place> least_places_;
   std::vector<std::pair<double, std::vector<Place>>> pool_;

@@ -11,7 +11,7 @@ namespace gownsheaf::nest {
 namespace {
 
 constexpr double kNone = std::numeric_limits<double>::infinity();
-constexpr int kNear = 25, kFar = 50, kKept = 3;
+constexpr int kNear = 25, kKept = 3;
 constexpr int kFarAway = std::numeric_limits<int>::max() / 2;
 
 }  // namespace
@@ -307,7 +307,7 @@ Separation::Trial Separation::find(int item) {
     const double near = 0.05 * std::min(s.width, s.height);
     return std::abs(a.x - b.x) < near && std::abs(a.y - b.y) < near;
   };
-  for (int t = 0; t < kNear + kFar; ++t) {
+  for (int t = 0; t < kNear + anywhere_; ++t) {
     const Place p = t < kNear ? near_by(item) : anywhere(k);
     const double bound = count == kKept ? kept[kKept - 1].value : kNone;
     const double value = value_of(p, bound);

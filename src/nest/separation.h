@@ -21,6 +21,8 @@ class Separation {
   const std::vector<Place>& places() const { return places_; }
   void forget_weights();
   double total() const { return total_; }      // losses of all pairs, unweighted; 0 = a lay
+  // How many places a find tries anywhere on the cloth; among many different parts each is dear.
+  void look_far(bool far) { anywhere_ = far && !world_.many_tables() ? 50 : 25; }
   void sweep();                                // every overlapping item once, then new weights
   void kick();                                 // two large items change places, or one goes somewhere else
   int used() const;                            // right-most end in the open strip
@@ -67,6 +69,7 @@ class Separation {
   std::vector<std::vector<Range>> ranges_;   // of each kind
   std::vector<std::vector<double>> chance_;  // running sums, where there is more than one strip
   double total_ = 0;
+  int anywhere_ = 50;
   std::int64_t work_ = 0, trial_cost_ = 1;   // a trial among many parts counts for more
   std::vector<int> large_;
   std::vector<int> by_size_;                 // largest first: what a trial meets first, it is most likely given up for
