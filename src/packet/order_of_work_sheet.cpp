@@ -48,10 +48,17 @@ std::string days_of(const PlannedStep& s) {
   return out + (out.empty() ? "" : " ") + "Begin by " + short_day(*s.latest) + (s.on_longest_chain ? ", on the longest chain." : ".");
 }
 
-// The sheet to have beside it, where this set holds it.
+// The sheet to have beside it, where this set holds it, by the title that stands on it.
 std::string sheet_beside(const PlannedStep& s, const PacketSet& set) {
-  const bool there = std::any_of(set.sheets.begin(), set.sheets.end(), [&](const SheetEntry& e) { return e.sheet == s.sheet; });
-  return there ? "Sheet: " + s.sheet + "." : "";
+  const auto entry = std::find_if(set.sheets.begin(), set.sheets.end(), [&](const SheetEntry& e) { return e.sheet == s.sheet; });
+  if (s.sheet.empty() || entry == set.sheets.end()) return "";
+  std::string title = entry->title.empty() ? s.sheet : entry->title;
+  const auto open = title.find('{'), shut = title.find('}');
+  if (open != std::string::npos && shut != std::string::npos && open < shut) {
+    if (s.item.empty()) title = s.sheet;
+    else title.replace(open, shut - open + 1, s.item);
+  }
+  return "Sheet: " + title + ".";
 }
 
 Text remark_of(const PlannedStep& s, const PacketSet& set) {
