@@ -43,8 +43,18 @@ FactValue bias_edge(const Known& k, std::string_view) {
 // How the first edge of this kind is finished. A hemmed edge is turned.
 FactValue edge_finish(const Known& k, std::string_view kind) {
   if (failed(k, "edges")) return kUnknown;
-  for (const EdgeLine& e : k.project.edges)
-    if (e.kind == kind && !e.finish.empty()) return std::string(e.finish == "hemmed" ? "turned" : e.finish);
+  // A piping or binding that goes along it says it as well as the edge does.
+  const auto goes_along = [](const std::vector<Piping>& all, const std::string& edge) {
+    return std::any_of(all.begin(), all.end(), [&](const Piping& p) {
+      return std::any_of(p.along.begin(), p.along.end(), [&](const std::string& name) { return same_name(name, edge); });
+    });
+  };
+  for (const EdgeLine& e : k.project.edges) {
+    if (e.kind != kind) continue;
+    if (!e.finish.empty()) return std::string(e.finish == "hemmed" ? "turned" : e.finish);
+    if (goes_along(k.project.piping, e.named.name)) return std::string("piped");
+    if (goes_along(k.project.binding, e.named.name)) return std::string("bound");
+  }
   return kUnknown;
 }
 

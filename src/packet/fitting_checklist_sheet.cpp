@@ -111,9 +111,18 @@ void changes(const PacketInput& input, const FittingPlan& plan, const FigureText
   }
 }
 
+// A gate with many lines keeps its signature on the page: one line for the record, narrower gaps.
+constexpr std::size_t kManyLines = 9;
+bool many_lines(const FittingPlan& plan) { return plan.checks.size() > kManyLines; }
+
 // Rows high enough for a pen: two lines of white each. On the wall the page itself is written on.
-void record(const PacketInput& input, Sheet& sheet) {
+void record(const PacketInput& input, const FittingPlan& plan, Sheet& sheet) {
   if (pinned_up(input)) return;
+  if (many_lines(plan)) {
+    sheet.blocks.push_back(block(Gap{4}));
+    sheet.blocks.push_back(block(WriteIn{{{words("value"), 56}, {words("moved"), 56}, {words("where"), 100}, {words("initials"), 36}}}));
+    return;
+  }
   Table table;
   for (const char* head : {"value", "moved", "where"}) add_column(table, Column::Kind::words, head, 0, false);
   add_column(table, Column::Kind::words, "initials", 60, false);
@@ -126,14 +135,14 @@ void record(const PacketInput& input, Sheet& sheet) {
   }
   sheet.blocks.push_back(block(Gap{6}));
   sheet.blocks.push_back(block(table));
-  sheet.blocks.push_back(block(Paragraph{condensed("Photograph front, sides and back."), true}, true));
 }
 
-void signature(const FittingPlan& plan, Sheet& sheet) {
-  sheet.blocks.push_back(block(Gap{8}, true));
+void signature(const PacketInput& input, const FittingPlan& plan, Sheet& sheet) {
+  sheet.blocks.push_back(block(Gap{many_lines(plan) ? 3.0 : 8.0}, true));
   sheet.blocks.push_back(block(Rule{2.0}, true));
   const std::string on = plan.next_step > 0 ? "Signed: go on to " + nth_step(plan.next_step) + "." : "Signed: it is right.";
-  sheet.blocks.push_back(block(Paragraph{tick_box() + words(kNoBreak) + bold(on) + words("    ") + tick_box() + words(std::string(kNoBreak) + "Not yet: alter and fit again."), true}, true));
+  const Text photographed = pinned_up(input) ? Text{} : tick_box() + words(std::string(kNoBreak) + "Photographed: front, sides, back.    ");
+  sheet.blocks.push_back(block(Paragraph{photographed + tick_box() + words(kNoBreak) + bold(on) + words("    ") + tick_box() + words(std::string(kNoBreak) + "Not yet: alter and fit again."), true}, true));
   sheet.blocks.push_back(block(WriteIn{{{words("who"), 184}, {words("date"), 184}}}));
 }
 
@@ -145,14 +154,14 @@ Sheet fitting_checklist_sheet(const PacketInput& input, const FittingPlan& plan)
   sheet.section = Section::fit;
   sheet.answer = answer(plan);
   ready(plan, sheet);
-  sheet.blocks.push_back(block(Gap{8}));
+  sheet.blocks.push_back(block(Gap{many_lines(plan) ? 3.0 : 8.0}));
   sheet.blocks.push_back(block(checks(input, plan, text)));
   if (!plan.moves.empty()) {
-    sheet.blocks.push_back(block(Gap{8}));
+    sheet.blocks.push_back(block(Gap{many_lines(plan) ? 3.0 : 8.0}));
     sheet.blocks.push_back(block(movements(input, plan)));
   }
-  record(input, sheet);
-  signature(plan, sheet);
+  record(input, plan, sheet);
+  signature(input, plan, sheet);
   changes(input, plan, text, sheet);
   return sheet;
 }

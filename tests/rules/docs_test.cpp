@@ -42,7 +42,7 @@ std::string all_of(const std::string& folder, const std::set<std::string>& endin
 
 // Kebab-case words in the code that are no message codes.
 const std::set<std::string> kOtherWords = {
-    "bind-drapery", "clip-path", "condensed-bold", "cut-breadths", "cut-pieces", "fill-rule", "fonts-dejavu-core", "fonts-roboto-unhinted", "mark-pleats", "mid-breadth", "mid-grey", "pale-grey",
+    "bind-drapery", "clip-path", "condensed-bold", "cut-breadths", "cut-pieces", "fill-rule", "fonts-dejavu-core", "fonts-roboto-unhinted", "join-lace", "make-bows", "mark-pleats", "mid-breadth", "mid-grey", "pale-grey",
     "mock-up",        "pin-up",            "re-mark",     "sew-breadths-by-hand", "sew-fasteners", "sew-seams-by-hand", "test-square"};
 const std::set<std::string> kOneWordCodes = {"shorthand", "braces", "stretched", "utf16"};
 
