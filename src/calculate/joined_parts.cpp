@@ -65,9 +65,17 @@ std::vector<LineInPiece> lines_of(const Cut& cut, const Polygon& ring, const Sid
   return lines;
 }
 
-// "pieces/cape/felt/part 1", "…/part upper part".
-std::string key_of_part(const Cut& whole, const std::string& name) {
-  return whole.piece.key + (name.rfind("part ", 0) == 0 ? "/" : "/part ") + name;
+// "first part", "second part".
+std::string nth_part(std::size_t k) {
+  static constexpr const char* kNth[] = {"first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"};
+  return k < std::size(kNth) ? std::string(kNth[k]) + " part" : "part " + whole_number(static_cast<std::int64_t>(k) + 1);
+}
+
+// "cape, upper part" with its key "pieces/cape/felt/part upper".
+void name_part(const Cut& whole, const std::string& name, CutPiece& part) {
+  const std::size_t end = name.ends_with(" part") ? name.size() - 5 : name.size();
+  part.piece = whole.piece.piece + ", " + name;
+  part.key = whole.piece.key + "/part " + name.substr(0, end);
 }
 
 struct Joined { Polygon ring; std::vector<Length> joins; Length seam; bool along = false; };  // ring: held
@@ -83,8 +91,7 @@ std::optional<std::vector<Cut>> parts_at(const Cut& whole, const Joined& how, co
     Cut part = whole;
     CutPiece& c = part.piece;
     c.part_of = whole.piece.piece;
-    c.piece = whole.piece.piece + ", " + names[k];
-    c.key = key_of_part(whole, names[k]);
+    name_part(whole, names[k], c);
     const Box size = bounds(ring);
     c.along = size.width;
     c.across = size.height;
@@ -107,7 +114,7 @@ std::optional<std::vector<Cut>> parts_at(const Cut& whole, const Joined& how, co
 
 std::vector<std::string> numbered_parts(std::size_t many) {
   std::vector<std::string> names;
-  for (std::size_t k = 1; k <= many; ++k) names.push_back("part " + whole_number(static_cast<std::int64_t>(k)));
+  for (std::size_t k = 0; k < many; ++k) names.push_back(nth_part(k));
   return names;
 }
 
@@ -129,13 +136,15 @@ bool symmetric(const std::vector<Length>& joins, Length width) {
 }
 
 // The two halves of what was opened out on the fold: outer parts are each other's mirror image, a middle one is symmetric.
-std::vector<Cut> folded_parts(std::vector<Cut> parts) {
+std::vector<Cut> folded_parts(const Cut& whole, std::vector<Cut> parts) {
   const std::size_t many = parts.size(), half = many / 2;
   for (std::size_t k = 0; k < half; ++k) {
     parts[k].piece.on_fold = false;
     parts[k].piece.pair = true;
     parts[k].piece.copies *= 2;
+    if (many < 4) name_part(whole, many == 2 ? "half" : "side part", parts[k].piece);
   }
+  if (many == 3) name_part(whole, "middle part", parts[half].piece);
   parts.resize(many - half);
   return parts;
 }
@@ -191,13 +200,11 @@ std::optional<std::vector<Cut>> joined_outline(const Project& project, const Cut
   for (Length& join : panel.joins) join += shift;
   for (std::size_t k = 0; k < parts->size(); ++k) {
     CutPiece& c = (*parts)[k].piece;
-    const std::string name = numbered_parts(k + 1).back();
-    c.piece = whole.piece.piece + ", " + name;
-    c.key = key_of_part(whole, name);
+    name_part(whole, nth_part(k), c);
     c.allowances = (c.allowances == "none added" ? "" : c.allowances + ", ") + "joins " + worked(lost, shown_in(project));
   }
   carry_match(*parts, project.cloth(whole.piece.cloth)->repeat);
-  if (whole.piece.on_fold && symmetric(panel.joins, width)) *parts = folded_parts(std::move(*parts));
+  if (whole.piece.on_fold && symmetric(panel.joins, width)) *parts = folded_parts(whole, std::move(*parts));
   for (Cut& part : *parts) part.piece.on_fold = whole.piece.on_fold && !part.piece.pair && symmetric(panel.joins, width);
   add_part_figures(project, whole, *parts, figures);
   return parts;

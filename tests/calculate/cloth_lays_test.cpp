@@ -292,7 +292,7 @@ TEST_CASE("what gives way, what would help, what is left", "[cloth]") {
   facing.may_be_pieced = said(true);
   g = work_through(p);
   CHECK(g.lay("wool").pieced == std::vector<std::string>{"facing"});
-  CHECK(g.length("pieces/facing/wool/part upper part/cut length") == in(17));
+  CHECK(g.length("pieces/facing/wool/part upper/cut length") == in(17));
   // Folded, an odd piece finds no room that it has in one layer.
   p = cloth_of(in(40), ClothFold::lengthwise);
   p.cloths[0].bought = said(garment::lengths({in(30)}));

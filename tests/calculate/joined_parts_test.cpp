@@ -104,8 +104,8 @@ TEST_CASE("where two do not do, three parts and four", "[cloth][joined]") {
   put(p, "facing", in(5), in(80)).may_be_pieced = said(true);
   auto g = work_through(p);
   CHECK(g.lay("felt").pieced == std::vector<std::string>{"facing"});
-  CHECK(g.length("pieces/facing/felt/part 1/cut length") == in(80).times(1, 3) + in(1, 2));
-  CHECK(g.length("pieces/facing/felt/part 2/cut length") == in(80).times(2, 3) - in(80).times(1, 3) + in(1));
+  CHECK(g.length("pieces/facing/felt/part first/cut length") == in(80).times(1, 3) + in(1, 2));
+  CHECK(g.length("pieces/facing/felt/part second/cut length") == in(80).times(2, 3) - in(80).times(1, 3) + in(1));
   CHECK(g.message("pieced-last")->sentence.find("joined of three") != std::string::npos);
   p.pieces.back().length = garment::cut(in(92));  // a middle third and its seams: 31 2/3 in
   p.pieces.front().width = garment::cut(in(20));
@@ -139,7 +139,7 @@ TEST_CASE("an outline wider than the cloth is joined along its length", "[cloth]
   CHECK(g.message("outline-joined") != nullptr);
   CHECK(g.count("pieces/mantle/felt/parts") == 2);
   CHECK(g.length("pieces/mantle/felt/join 1") == in(30));
-  CHECK(g.length("pieces/mantle/felt/part 1/cut width") == in(30) + in(1, 2));
+  CHECK(g.length("pieces/mantle/felt/part first/cut width") == in(30) + in(1, 2));
   REQUIRE(g.lay("felt").to_buy.placed.size() == 2);
   CHECK(g.lay("felt").cut.front().part_of == "mantle");
   // Opened out on the fold: a seam at its centre, the halves a pair.
@@ -189,7 +189,7 @@ TEST_CASE("the repeat goes on over a join", "[cloth][joined]") {
   std::vector<Point> origin;  // where the whole's least corner would lie, by each part
   for (const LaidPiece& part : g.lay("felt").to_buy.placed) {
     CHECK(part.match);
-    origin.push_back({part.at.x, part.at.y - (part.piece.find("part 2") == std::string::npos ? Length{} : join - seam)});
+    origin.push_back({part.at.x, part.at.y - (part.piece.find("second part") == std::string::npos ? Length{} : join - seam)});
   }
   CHECK((origin[0].x - origin[1].x).in_ticks() % in(7).in_ticks() == 0);
   CHECK((origin[0].y - origin[1].y).in_ticks() % in(5).in_ticks() == 0);
