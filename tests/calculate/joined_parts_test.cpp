@@ -170,6 +170,36 @@ TEST_CASE("an outline wider than the cloth is joined along its length", "[cloth]
   CHECK(g.message("wider-than-cloth")->hint.find("fall apart") != std::string::npos);
 }
 
+TEST_CASE("joins come where the drawing has join lines, and nowhere else", "[cloth][joined]") {
+  const Polygon mantle{{Length{}, in(20)}, {Length{}, in(40)}, {in(20), in(60)}, {in(20), Length{}}};
+  Project p = felt(in(40), {});
+  Piece& piece = put_drawn(p, "mantle", mantle);
+  piece.may_be_pieced = said(true);
+  const auto line = [&](Length y) { piece.drawn->lines.push_back({"join", "", {{in(1), y}, {in(19), y}}, false}); };
+  line(in(23));
+  auto g = laid(p);
+  CHECK(g.length("pieces/mantle/felt/join 1") == in(23));
+  CHECK(g.length("pieces/mantle/felt/part second/cut width") == in(37) + in(1, 2));
+  piece.drawn->lines.clear();
+  line(in(15));  // beyond it 45 in are left
+  CHECK(laid(p).message("wider-than-cloth") != nullptr);
+  line(in(50));
+  g = laid(p);
+  CHECK(g.count("pieces/mantle/felt/parts") == 3);
+  CHECK(g.length("pieces/mantle/felt/join 2") == in(50));
+  piece.joining.joins = 1;
+  CHECK(laid(p).message("wider-than-cloth") != nullptr);
+  // As a last resort too: of 33 in, at 12 in, not in the middle.
+  p = felt(in(40), {in(30)});
+  put(p, "cape", in(30), in(30));
+  Piece& facing = put_drawn(p, "facing", {{Length{}, Length{}}, {in(33), Length{}}, {in(33), in(5)}, {Length{}, in(4)}});
+  facing.may_be_pieced = said(true);
+  facing.drawn->lines.push_back({"join", "", {{in(12), in(1)}, {in(12), in(4)}}, false});
+  g = laid(p);
+  CHECK(g.length("pieces/facing/felt/part upper/cut length") == in(12) + in(1, 2));
+  CHECK(g.length("pieces/facing/felt/part lower/cut length") == in(21) + in(1, 2));
+}
+
 TEST_CASE("the repeat goes on over a join", "[cloth][joined]") {
   const Polygon mantle{{Length{}, in(20)}, {Length{}, in(40)}, {in(20), in(60)}, {in(20), Length{}}};
   Project p = felt(in(40), {});
