@@ -278,7 +278,7 @@ class CutList {
   std::optional<std::vector<Cut>> outline_in_parts(const Piece& piece, const Cloth& cloth, const Cut& cut, Length usable) {
     const PanelInput input = panel_of(project_, piece, cut.piece.across, usable, cut.piece.seam);
     auto panel = piece_panel(input);
-    if (!panel || (piece.joining.joins && static_cast<std::int64_t>(panel->joins.size()) > *piece.joining.joins)) return std::nullopt;
+    if (!panel) return std::nullopt;
     auto parts = joined_outline(project_, cut, input, *panel, figures_);
     if (!parts) return std::nullopt;
     parts->front().breadth = add_joins(project_, cut, *panel, figures_);

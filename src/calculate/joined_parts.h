@@ -11,6 +11,8 @@
 
 namespace gownsheaf {
 
+// Where the piece's drawing holds `join` lines, joins come there and nowhere else.
+//
 // As a last resort, of so many parts, 2 or more: joins across its length, or along it where long edges are to be kept clear of
 // joins. Nothing where the maker's rules leave no place for the joins, where it is too small to be joined, or where a part would
 // fall apart (an outline with a hollow at the join).

@@ -244,12 +244,19 @@ class ClothLay {
     plan_.left_out.push_back(c.copies > 1 ? c.piece + " " + whole_number(copy + 1) : c.piece);
   }
 
+  // "2", "2 and 3", "2 to 5", "1, 3 and 4"; the copies are counted from 0 and growing.
+  static std::string copies_in_words(const std::vector<int>& copies) {
+    const int first = copies.front() + 1, last = copies.back() + 1, many = static_cast<int>(copies.size());
+    if (many > 2 && last - first + 1 == many) return whole_number(first) + " to " + whole_number(last);
+    std::string words = whole_number(first);
+    for (std::size_t i = 1; i < copies.size(); ++i) words += (i + 1 == copies.size() ? " and " : ", ") + whole_number(copies[i] + 1);
+    return words;
+  }
+
   void add_missing(const Missing& missing) {
     const CutPiece& c = cuts_[missing.cut].piece;
     std::string name = c.piece;
-    if (static_cast<std::int64_t>(missing.copies.size()) < c.copies)
-      for (std::size_t i = 0; i < missing.copies.size(); ++i)
-        name += (i == 0 ? " " : i + 1 == missing.copies.size() ? " and " : " ") + whole_number(missing.copies[i] + 1);
+    if (static_cast<std::int64_t>(missing.copies.size()) < c.copies) name += " " + copies_in_words(missing.copies);
     const std::string at = "missing/" + name + "/";
     figure(at + "alone").is(to_buy(missing.alone, true)).from(c.key + "/cut length").from(c.key + "/cut width")
         .working("cloth for " + name + " by itself", "its lay on an open length, as to buy", worked(missing.alone, in_)).add();

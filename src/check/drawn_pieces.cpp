@@ -138,7 +138,7 @@ std::optional<DrawnPiece> drawn_piece(const DrawnAsked& asked, Drawings& drawing
   out.at = asked.at;
   out.was_cut_line = asked.is_cut_line;
   for (const PickedMark& mark : picked->marks) {
-    if (mark.kind != MarkKind::notch && mark.kind != MarkKind::dart && mark.kind != MarkKind::match && mark.kind != MarkKind::mark) continue;
+    if (mark.kind != MarkKind::notch && mark.kind != MarkKind::dart && mark.kind != MarkKind::match && mark.kind != MarkKind::join && mark.kind != MarkKind::mark) continue;
     out.lines.push_back({std::string(word_for(mark.kind)), mark.words, mark.points, mark.closed});
     if (!fold_line || mark.kind == MarkKind::match) continue;
     out.lines.push_back(out.lines.back());

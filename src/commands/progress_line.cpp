@@ -8,13 +8,11 @@ namespace gownsheaf {
 namespace {
 
 constexpr std::size_t kColumns = 78;
-constexpr std::chrono::milliseconds kSilent{400};  // what is done by then needs no line
 
 }  // namespace
 
 ProgressLine::ProgressLine(const Settings& settings)
-    : settings_(settings), on_terminal_(!settings.quiet && settings.log == LogForm::plain && isatty(STDERR_FILENO) == 1),
-      begun_(std::chrono::steady_clock::now()) {}
+    : settings_(settings), on_terminal_(!settings.quiet && settings.log == LogForm::plain && isatty(STDERR_FILENO) == 1) {}
 
 void ProgressLine::tell(const std::string& cloth, double done) {
   const int percent = static_cast<int>(done * 100);
@@ -29,7 +27,7 @@ void ProgressLine::tell(const std::string& cloth, double done) {
     return;
   }
   percent_ = percent;
-  if (!on_terminal_ || std::chrono::steady_clock::now() - begun_ < kSilent) return;
+  if (!on_terminal_) return;
   const std::string so_far = (search_ > 1 ? ", search " + std::to_string(search_) : "") + ": " + std::to_string(percent) + " %";
   std::string line = "Laying out " + cloth + so_far;
   if (line.size() > kColumns) line = "Laying out" + so_far;  // a name that would break the line

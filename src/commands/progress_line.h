@@ -1,7 +1,6 @@
 // One line on a terminal that says how far the search for a lay is, and is gone when the search has ended. Never in a
 // file, never with -q or --log json. With -v each cloth is named once, on any stream.
 #pragma once
-#include <chrono>
 #include <string>
 
 #include "commands/commands.h"
@@ -20,7 +19,6 @@ class ProgressLine {
  private:
   const Settings& settings_;
   bool on_terminal_;
-  std::chrono::steady_clock::time_point begun_;
   std::string cloth_, shown_;
   int search_ = 0, percent_ = 0;
 };

@@ -6,7 +6,7 @@ namespace gownsheaf {
 namespace {
 
 constexpr MarkKind kKinds[] = {MarkKind::grain, MarkKind::fold, MarkKind::hem,  MarkKind::notch,
-                               MarkKind::dart,  MarkKind::match, MarkKind::mark, MarkKind::name, MarkKind::test_square};
+                               MarkKind::dart,  MarkKind::match, MarkKind::join, MarkKind::mark, MarkKind::name, MarkKind::test_square};
 
 char small(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
@@ -31,6 +31,7 @@ std::string_view word_for(MarkKind kind) {
     case MarkKind::notch: return "notch";
     case MarkKind::dart: return "dart";
     case MarkKind::match: return "match";
+    case MarkKind::join: return "join";
     case MarkKind::mark: return "mark";
     case MarkKind::name: return "name";
     case MarkKind::test_square: return "test-square";

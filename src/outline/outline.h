@@ -25,7 +25,7 @@ constexpr std::size_t kMostUses = 10'000, kMostDrawn = 100'000;  // uses followe
 constexpr std::size_t kMostOutlinePoints = 50'000, kMostDrawingPoints = 300'000;
 
 // What a line says of the piece it lies in; docs/outlines.md gives the ids and classes.
-enum class MarkKind { grain, fold, hem, notch, dart, match, mark, name, test_square };
+enum class MarkKind { grain, fold, hem, notch, dart, match, join, mark, name, test_square };
 std::string_view word_for(MarkKind kind);
 
 // Where an element stands: its own id (may be "") and the ids of uses, groups and layers round it, outermost first.

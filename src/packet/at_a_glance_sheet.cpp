@@ -64,7 +64,7 @@ void say_cut_short(const PacketInput& input, Sheet& sheet) {
   for (const LayPlan& lay : input.plans.lays)
     if (lay.cut_short) cloths.push_back(lay.cloth);
   if (cloths.empty()) return;
-  sheet.blocks.push_back(paragraph(bold("Cut short. ") + words("The search for the lay of " + listed(cloths) + " was stopped before its end. Every piece lies right, but less cloth may do, and made again the packet will differ.")));
+  sheet.blocks.push_back(paragraph(bold("Cut short. ") + words("An interrupt ended the search for the lay of " + listed(cloths) + ". Made again, the packet will differ: keep this one while you cut by it.")));
 }
 
 void next_acts(const PacketInput& input, Sheet& sheet) {

@@ -9,7 +9,7 @@ namespace gownsheaf {
 namespace {
 
 constexpr double kWide = 480, kHigh = 40;  // the panel on paper: no wider, and as high whatever its length
-constexpr double kHighestDrawn = 150;      // of an outline, which is drawn as long as it is
+constexpr double kHighestDrawn = 100;      // of an outline, which is drawn as long as it is
 
 // As high as a panel is drawn; an outline as long as it is.
 double high(const BreadthPlan& plan, DrawingScale scale) { return plan.outline.empty() ? kHigh : scale.of(plan.along).in_points(); }

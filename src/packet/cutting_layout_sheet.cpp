@@ -311,7 +311,7 @@ Sheet layout_sheet(const PacketInput& input, const LayPlan& plan, bool with_tabl
   sheet.blocks.push_back(paragraph(lie_of_the_pieces(input, plan, strips.size() > 1, text) + cut_in_steps(input, plan), true));
   say_matching(plan, sheet);
   if (plan.cut_short)
-    sheet.blocks.push_back(paragraph(bold("Cut short. ") + words("The search for this lay was stopped before its end. Every piece lies right, but less cloth may do, and when the packet is made again the pieces will lie otherwise: keep this sheet."), true));
+    sheet.blocks.push_back(paragraph(bold("Cut short. ") + words("When the packet is made again the pieces will lie otherwise: keep this sheet."), true));
   say_short(plan, text, sheet);
   say_what_gave_way(plan, text, sheet);
   if (!plan.fits_bought) say_missing(input, plan, text, sheet);

@@ -40,7 +40,7 @@ void draw_repeats(std::vector<DrawingItem>& items, const LaidStrip& strip, const
 
 void draw_lines(std::vector<DrawingItem>& items, const LaidPiece& laid, const LaidStrip& strip, const LayPart& part, DrawingScale scale) {
   for (const LineInPiece& drawn : laid.lines) {
-    if (drawn.kind == "match") continue;
+    if (drawn.kind == "match" || drawn.kind == "join") continue;  // a cross; and where there is a join its stitch line is drawn
     Polygon on = ring_on_paper(drawn.points, strip, part, scale);
     if (drawn.kind == "notch" && on.size() == 2) lengthen(on[0], on[1]);
     const std::size_t n = drawn.closed ? on.size() : on.size() - 1;

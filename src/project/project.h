@@ -121,7 +121,7 @@ struct DrawnPiece {
   SourceSpan at;
   bool was_cut_line = false;        // the drawing shows where the scissors go; else the seam line, and the allowances are added
   Polygon cut;                      // where the scissors go: x along the cloth from the piece's top, y across; least corner 0, 0
-  struct Line { std::string kind, name; Polygon points; bool closed = false; };  // kind: notch, dart, mark, match; name: after its hyphen
+  struct Line { std::string kind, name; Polygon points; bool closed = false; };  // kind: notch, dart, mark, match, join; name: after its hyphen
   std::vector<Line> lines = {};     // in the places of `cut`
 };
 

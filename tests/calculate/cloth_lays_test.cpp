@@ -154,7 +154,7 @@ Cut any_cut(draws::Draws& draw, int i, bool drawn, Length usable, Length whole) 
 TEST_CASE("law: folded, matched and bias lays, opened out, overlap nowhere and lose nothing", "[cloth][laws]") {
   draws::Draws draw(59);
   const int rounds = kLawRounds / 25;
-  int doubled = 0, halves = 0, matched = 0, bias = 0;
+  int doubled = 0, halves = 0, matched = 0, bias = 0, longer = 0;
   for (int round = 0; round < rounds; ++round) {
     INFO("round " << round);
     const bool drawn = draw.of(0, 2) != 0;
@@ -179,6 +179,20 @@ TEST_CASE("law: folded, matched and bias lays, opened out, overlap nowhere and l
     const LaidOut laid = lay_on(cuts, all_copies(cuts), {strip}, asked);
     REQUIRE(laid.unsupported.empty());
     keeps_its_laws(cuts, laid, asked, length);
+    if (length && !laid.left_out.empty()) {  // what is missing; and with that length left open all go, as lawfully
+      Cloth cloth = garment::cloth("wool", whole, strip.selvage);
+      cloth.fold = said(strip.folded == Folded::no ? ClothFold::none : strip.folded == Folded::lengthwise ? ClothFold::lengthwise : ClothFold::crosswise);
+      cloth.bought = said(garment::lengths({*length}));
+      LaidOut better = laid;
+      for (const Missing& missing : what_is_missing(cloth, cuts, better, asked, 2)) {
+        REQUIRE(missing.alone > Length{});
+        if (missing.more) REQUIRE((*missing.more > Length{} && ++longer > 0));
+      }
+      keeps_its_laws(cuts, better, asked, length);
+      REQUIRE(better.left_out.size() <= laid.left_out.size());
+      if (const auto with = lay_with_one_open(cloth, cuts, all_copies(cuts), asked))
+        keeps_its_laws(cuts, with->laid, asked, with->more > Length{} ? std::nullopt : length);
+    }
     for (const LaidStrip& s : laid.strips)
       for (const LaidPiece& p : s.placed) {
         doubled += p.also > 0 ? 1 : 0;
@@ -191,7 +205,7 @@ TEST_CASE("law: folded, matched and bias lays, opened out, overlap nowhere and l
       REQUIRE(taken(laid.strips.front(), rest) >= laid.bound);
     }
   }
-  CHECK(std::min({doubled, halves, matched, bias}) > rounds / 20);
+  CHECK(std::min({doubled, halves, matched, bias, longer}) > rounds / 20);
 }
 
 TEST_CASE("folded lengthwise: a half on the fold, a pair cut double, an odd one behind it in one layer", "[cloth]") {
@@ -292,7 +306,7 @@ TEST_CASE("what gives way, what would help, what is left", "[cloth]") {
   facing.may_be_pieced = said(true);
   g = work_through(p);
   CHECK(g.lay("wool").pieced == std::vector<std::string>{"facing"});
-  CHECK(g.length("pieces/facing/wool/part upper part/cut length") == in(17));
+  CHECK(g.length("pieces/facing/wool/part upper/cut length") == in(17));
   // Folded, an odd piece finds no room that it has in one layer.
   p = cloth_of(in(40), ClothFold::lengthwise);
   p.cloths[0].bought = said(garment::lengths({in(30)}));

@@ -104,8 +104,8 @@ TEST_CASE("where two do not do, three parts and four", "[cloth][joined]") {
   put(p, "facing", in(5), in(80)).may_be_pieced = said(true);
   auto g = work_through(p);
   CHECK(g.lay("felt").pieced == std::vector<std::string>{"facing"});
-  CHECK(g.length("pieces/facing/felt/part 1/cut length") == in(80).times(1, 3) + in(1, 2));
-  CHECK(g.length("pieces/facing/felt/part 2/cut length") == in(80).times(2, 3) - in(80).times(1, 3) + in(1));
+  CHECK(g.length("pieces/facing/felt/part first/cut length") == in(80).times(1, 3) + in(1, 2));
+  CHECK(g.length("pieces/facing/felt/part second/cut length") == in(80).times(2, 3) - in(80).times(1, 3) + in(1));
   CHECK(g.message("pieced-last")->sentence.find("joined of three") != std::string::npos);
   p.pieces.back().length = garment::cut(in(92));  // a middle third and its seams: 31 2/3 in
   p.pieces.front().width = garment::cut(in(20));
@@ -139,7 +139,7 @@ TEST_CASE("an outline wider than the cloth is joined along its length", "[cloth]
   CHECK(g.message("outline-joined") != nullptr);
   CHECK(g.count("pieces/mantle/felt/parts") == 2);
   CHECK(g.length("pieces/mantle/felt/join 1") == in(30));
-  CHECK(g.length("pieces/mantle/felt/part 1/cut width") == in(30) + in(1, 2));
+  CHECK(g.length("pieces/mantle/felt/part first/cut width") == in(30) + in(1, 2));
   REQUIRE(g.lay("felt").to_buy.placed.size() == 2);
   CHECK(g.lay("felt").cut.front().part_of == "mantle");
   // Opened out on the fold: a seam at its centre, the halves a pair.
@@ -170,6 +170,36 @@ TEST_CASE("an outline wider than the cloth is joined along its length", "[cloth]
   CHECK(g.message("wider-than-cloth")->hint.find("fall apart") != std::string::npos);
 }
 
+TEST_CASE("joins come where the drawing has join lines, and nowhere else", "[cloth][joined]") {
+  const Polygon mantle{{Length{}, in(20)}, {Length{}, in(40)}, {in(20), in(60)}, {in(20), Length{}}};
+  Project p = felt(in(40), {});
+  Piece& piece = put_drawn(p, "mantle", mantle);
+  piece.may_be_pieced = said(true);
+  const auto line = [&](Length y) { piece.drawn->lines.push_back({"join", "", {{in(1), y}, {in(19), y}}, false}); };
+  line(in(23));
+  auto g = laid(p);
+  CHECK(g.length("pieces/mantle/felt/join 1") == in(23));
+  CHECK(g.length("pieces/mantle/felt/part second/cut width") == in(37) + in(1, 2));
+  piece.drawn->lines.clear();
+  line(in(15));  // beyond it 45 in are left
+  CHECK(laid(p).message("wider-than-cloth") != nullptr);
+  line(in(50));
+  g = laid(p);
+  CHECK(g.count("pieces/mantle/felt/parts") == 3);
+  CHECK(g.length("pieces/mantle/felt/join 2") == in(50));
+  piece.joining.joins = 1;
+  CHECK(laid(p).message("wider-than-cloth") != nullptr);
+  // As a last resort too: of 33 in, at 12 in, not in the middle.
+  p = felt(in(40), {in(30)});
+  put(p, "cape", in(30), in(30));
+  Piece& facing = put_drawn(p, "facing", {{Length{}, Length{}}, {in(33), Length{}}, {in(33), in(5)}, {Length{}, in(4)}});
+  facing.may_be_pieced = said(true);
+  facing.drawn->lines.push_back({"join", "", {{in(12), in(1)}, {in(12), in(4)}}, false});
+  g = laid(p);
+  CHECK(g.length("pieces/facing/felt/part upper/cut length") == in(12) + in(1, 2));
+  CHECK(g.length("pieces/facing/felt/part lower/cut length") == in(21) + in(1, 2));
+}
+
 TEST_CASE("the repeat goes on over a join", "[cloth][joined]") {
   const Polygon mantle{{Length{}, in(20)}, {Length{}, in(40)}, {in(20), in(60)}, {in(20), Length{}}};
   Project p = felt(in(40), {});
@@ -189,7 +219,7 @@ TEST_CASE("the repeat goes on over a join", "[cloth][joined]") {
   std::vector<Point> origin;  // where the whole's least corner would lie, by each part
   for (const LaidPiece& part : g.lay("felt").to_buy.placed) {
     CHECK(part.match);
-    origin.push_back({part.at.x, part.at.y - (part.piece.find("part 2") == std::string::npos ? Length{} : join - seam)});
+    origin.push_back({part.at.x, part.at.y - (part.piece.find("second part") == std::string::npos ? Length{} : join - seam)});
   }
   CHECK((origin[0].x - origin[1].x).in_ticks() % in(7).in_ticks() == 0);
   CHECK((origin[0].y - origin[1].y).in_ticks() % in(5).in_ticks() == 0);

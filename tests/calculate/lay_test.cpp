@@ -128,7 +128,7 @@ TEST_CASE("too little cloth: needed, bought and short in one sentence") {
   const auto g = work_through(p);
   REQUIRE(g.message("cloth-short") != nullptr);
   CHECK(g.message("cloth-short")->sentence == "Wool: 3 yd needed in one length, 2 1/2 yd bought; buy 1 1/2 yd more, in one piece.");
-  CHECK(g.message("cloth-short")->hint == "on what was bought there is no room for breadth 2");
+  CHECK(g.message("cloth-short")->hint == "on what was bought there is no room for breadth 2, for which 18 in is missing");
   CHECK(g.message("cloth-short")->item == "wool");
   CHECK(g.length("cloths/wool/short") == in(54));  // not 108 - 90 = 18: a breadth of 54 in does not come out of 18
   CHECK(g.worked.plans.may_cut.front().verdict == MayCut::no);

@@ -99,3 +99,22 @@ TEST_CASE("as laid, the design goes on over every matched seam, on both hands", 
     }
   }
 }
+
+TEST_CASE("on folded cloth the design goes on as well, counted from the fold", "[cloth][match]") {
+  Project p = plaid(false);
+  p.cloths.front().fold = said(ClothFold::lengthwise);
+  Diagnostics diag;
+  WorkOptions options;
+  options.outline_work = 2000;
+  const Worked worked = calculate(p, Templates{}, options, diag);
+  const LaidStrip& strip = worked.plans.lays.front().to_buy;
+  REQUIRE(strip.folded == Folded::lengthwise);
+  REQUIRE(strip.placed.size() == 3);  // a half on the fold, two pairs cut double
+  const auto place = [&](const std::string& name, const Point& mark) {
+    const LaidPiece& one = laid(strip, name, false);
+    return Point{mod(one.at.x + mark.x, in(9)), mod(strip.width - one.at.bottom() + mark.y, in(7))};
+  };
+  CHECK(laid(strip, "back", false).at.bottom() == strip.width);
+  CHECK(place("side", {in(11), in(1)}) == place("back", {in(12), in(9)}));  // of the half, from its middle
+  CHECK(place("front", {in(14), in(2)}) == place("side", {in(12), in(7)}));
+}

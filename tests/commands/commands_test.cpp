@@ -57,6 +57,7 @@ TEST_CASE("wrong use exits with 2, a file that cannot be read or written with 3"
   CHECK(in(folder, "").code == 2);
   CHECK(in(folder, "sew skirt.yaml").code == 2);
   CHECK(in(folder, "packet skirt.yaml --paper a5").code == 2);
+  CHECK(in(folder, "packet skirt.yaml --threads 0").code == 2);
   CHECK(in(folder, "packet skirt.yaml --sheets group").code == 0);
   CHECK(in(folder, "packet skirt.yaml --since").code == 2);
   CHECK(in(folder, "packet skirt.yaml --since nowhere.yaml").code == 3);

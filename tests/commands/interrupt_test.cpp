@@ -66,23 +66,7 @@ TEST_CASE("with --best-so-far an interrupt gives the best lay so far, and the pa
     WARN("pdftotext is not installed: what the pages say is passed over");
     return;
   }
-  CHECK(words.out.find("Cut short.") != std::string::npos);
-  CHECK(words.out.find("stopped before its end") < words.out.find('\f'));  // on the first page
-}
-
-TEST_CASE("a packet with a drawn lay has the same bytes with any number of threads", "[commands][threads]") {
-  const fs::path folder = fresh_folder("commands-threads");
-  fs::copy(kTop + "/tests/check/drawn.svg", folder / "drawn.svg");
-  std::ofstream(folder / "cape.yaml") << "gownsheaf: 1\ntitle: A tinker's cape\ngarment: other\n"
-      "cloths: { felt: { kind: wool flannel, width: 14 in, selvage: 0 in, shrinks: 0 %, gap: 1 mm } }\n"
-      "pieces:\n  - { piece: cape, part of: drapery, make: 3 pairs, from: [felt], outline: \"drawn.svg#half\" }\n"
-      "  - { piece: hood, part of: drapery, on fold: yes, from: [felt], outline: \"drawn.svg#folded\" }\n";
-  for (const std::string threads : {"1", "8"}) {
-    const auto ran = gownsheaf_test::in(folder, "packet cape.yaml --effort quick -q -o cape" + threads + ".pdf --threads " + threads);
-    CAPTURE(ran.out);
-    REQUIRE(ran.code == 0);
-  }
-  CHECK(slurp((folder / "cape1.pdf").string()) == slurp((folder / "cape8.pdf").string()));
-  CHECK(slurp((folder / "cape1.figures.json").string()) == slurp((folder / "cape8.figures.json").string()));
-  CHECK(gownsheaf_test::in(folder, "packet cape.yaml --threads 0").code == 2);
+  const std::size_t first = words.out.find("Cut short.");
+  CHECK(first < words.out.find('\f'));  // at a glance
+  CHECK(words.out.find("Cut short.", first + 1) != std::string::npos);  // and on the layout
 }

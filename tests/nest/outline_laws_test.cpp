@@ -137,8 +137,8 @@ Request any_request(Chance& chance) {
   }
   for (int p = chance.from(1, 4); p > 0; --p) {
     Part part;
-    part.outline = any_shape(chance, width);
-    part.copies = chance.from(1, 3);
+    part.outline = !request.parts.empty() && chance.one_in(10) ? request.parts.back().outline : any_shape(chance, width);  // a twin
+    part.copies = chance.one_in(12) ? chance.from(4, 14) : chance.from(1, 3);
     if (chance.one_in(2)) part.poses = {{0, false, 0}, {2, false, 0}};
     if (chance.one_in(5)) part.poses = {{1, false, 0}, {0, true, 0}, {3, true, 0}};
     if (chance.one_in(6)) part.poses.push_back({0, chance.one_in(2), chance.up_to(359'999)});

@@ -105,17 +105,17 @@ TEST_CASE("marks by id, class and layer go with the piece they lie in; the name 
       "<rect id='p1' x='10' y='10' width='80' height='100'/><rect id='p2' x='120' y='10' width='80' height='100'/>"
       "<path id='grain-1' d='M50 20V100'/><path class='stroke grain' d='M160 20V100'/>"
       "<g id='Notches'/><g id='notch'><path d='M10 50l3 3'/><path d='M200 60l-3 3v-6z'/></g>"
-      "<path id='dart' d='M40 10l5 30 5-30'/><path id='fold' d='M120 10v100'/>"
+      "<path id='dart' d='M40 10l5 30 5-30'/><path id='fold' d='M120 10v100'/><path class='join' d='M15 90h70'/>"
       "<text class='name' x='130' y='60'>Back <tspan>of bodice</tspan></text><text x='1' y='1'>Sheet 1</text>");
   REQUIRE(r.drawing->outlines.size() == 2);
-  CHECK(r.drawing->open_lines.size() == 5);
+  CHECK(r.drawing->open_lines.size() == 6);
   const Picked front = pick(r, "p1"), back = pick(r, "p2");
   const auto kinds = [](const Picked& p) {
     std::string out;
     for (const PickedMark& m : p.piece->marks) out += std::string(word_for(m.kind)) + " ";
     return out;
   };
-  CHECK(kinds(front) == "grain notch dart ");
+  CHECK(kinds(front) == "grain notch dart join ");
   CHECK(kinds(back) == "grain notch fold name ");
   CHECK(front.piece->marks[0].points == mm({{40, 10}, {40, 90}}));
   CHECK(back.piece->title == "Back of bodice");
