@@ -44,7 +44,7 @@ TEST_CASE("a batch makes what is new or changed, leaves what is current, and mir
   const std::string first = house.get("one.pdf");
   CHECK(house.batch().told() == "failed broken.yml: It has 1 error.|current deep/er/project.yaml|current one.yaml");
 
-  SECTION("a project changes") {
+  {  // a project changes
     house.put("one.yaml", skirt("Another"));
     CHECK(house.batch().results.back().state == PacketState::made);
     CHECK((house.get("one.pdf") != first));
@@ -52,23 +52,24 @@ TEST_CASE("a batch makes what is new or changed, leaves what is current, and mir
     house.batch();
     CHECK((house.get("one.pdf") == first));  // the very same bytes
   }
-  SECTION("an output was damaged, or is gone") {
+  {  // an output was damaged, or is gone
     house.folder.put("out/one.figures.json", "{}");
     fs::remove(house.folder / "out/deep/er/project.pdf");
     CHECK(house.batch().told() == "failed broken.yml: It has 1 error.|made deep/er/project.yaml|made one.yaml");
   }
-  SECTION("an option changes") {
+  {  // an option changes
     house.order.packet.paper = "a4";
     CHECK(house.batch().told() == "failed broken.yml: It has 1 error.|made deep/er/project.yaml|made one.yaml");
   }
-  SECTION("a project that breaks keeps its old packet") {
+  {  // a project that breaks keeps its old packet
+    const std::string before = house.get("one.pdf");
     house.put("one.yaml", skirt("One") + "title: again\n");
     const Heard heard = house.batch();
     CHECK(heard.results.back().state == PacketState::failed);
     CHECK(heard.results.back().record.has_value());
-    CHECK((house.get("one.pdf") == first));
+    CHECK((house.get("one.pdf") == before));
   }
-  SECTION("a project goes: its outputs are listed, then removed, and nothing else") {
+  {  // a project goes: its outputs are listed, then removed, and nothing else
     house.folder.put("out/one.txt", "mine");
     fs::remove(house.folder / "in/one.yaml");
     fs::remove(house.folder / "in/deep/er/project.yaml");

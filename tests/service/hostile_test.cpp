@@ -39,6 +39,18 @@ TEST_CASE("of strangers' projects every one is refused and the good ones among t
 #endif
 }
 
+TEST_CASE("a project that would search for ever is told, and its neighbour is made", "[service][hostile]") {
+  House house;
+  house.order.ceilings = {1, 512};
+  house.order.packet.work.outline_work = std::int64_t{1} << 50;
+  house.put("pieces.svg", "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='400mm' viewBox='0 0 400 400'>"
+                          "<path id='front' d='M10 10H310L250 350L60 300Z'/></svg>");
+  house.put("ever.yaml", "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 70 cm, bought: [3 m] } }\n"
+                         "pieces: [{ piece: front, part of: bodice, make: 9, from: [linen], outline: pieces.svg#front, outline is: cut line }]\n");
+  house.put("good.yaml", skirt("Good"));
+  CHECK(house.batch().told() == "failed ever.yaml: It took longer than 1 second, the most that one project may take.|made good.yaml");
+}
+
 TEST_CASE("fills a folder for tests/slow/hostile.sh", "[.][fill]") {
   const char* folder = std::getenv("GOWNSHEAF_FILL");
   REQUIRE(folder != nullptr);

@@ -119,6 +119,32 @@ TEST_CASE("what arrives in a watched folder is made, and what is wrong is told b
   CHECK(w.house.room() != nullptr);  // the lock is let go
 }
 
+TEST_CASE("what is still being written is waited for, and lost news leads to a look at everything", "[service][watch]") {
+  Watched w;
+  w.begin();
+  CHECK(soon([&] { return fs::exists(w.house.folder / "health"); }));
+  {
+    std::ofstream slow(w.house.folder / "in/slow.yaml");
+    slow << "gownsheaf: 1\n" << std::flush;  // no project yet: it would be told
+    usleep(120'000);                         // six times what a closed file is given
+    CHECK_FALSE(w.house.has("slow.problems.txt"));
+    slow << "title: Slow\n";
+  }
+  CHECK(soon([&] { return w.house.has("slow.pdf"); }));
+
+  // While it sleeps more happens than the system keeps for it; the project comes last, and its news is lost.
+  std::ifstream most_kept("/proc/sys/fs/inotify/max_queued_events");
+  int most = 0;
+  REQUIRE((most_kept >> most));
+  if (most > 100'000) return;
+  kill(w.pid, SIGSTOP);
+  for (int i = 0; i < most + 10; ++i) std::ofstream(w.house.folder / (i % 2 == 0 ? "in/a.txt" : "in/b.txt"));
+  w.arrive("lost.yaml", skirt("Lost"));
+  kill(w.pid, SIGCONT);
+  CHECK(soon([&] { return w.house.has("lost.pdf"); }));
+  CHECK(w.stop(SIGTERM) == 0);
+}
+
 TEST_CASE("a watched folder may go and come back, and a burst is all made", "[service][watch]") {
   Watched w;
   w.begin();
