@@ -19,7 +19,11 @@ int run_watch_command(const Settings& settings) {
     }
     return outcome.counts.failed > 0 || outcome.stopped ? 1 : 0;
   }
-  const WatchOutcome outcome = run_watch(*room, {settings.settle, settings.scan_every, settings.health}, list_maker(settings), teller);
+  WatchOrder how;
+  how.settle = settings.settle;
+  how.scan_every = settings.scan_every;
+  how.health = settings.health;
+  const WatchOutcome outcome = run_watch(*room, how, list_maker(settings), teller);
   teller.summary(outcome.counts);
   return 0;
 }

@@ -88,7 +88,7 @@ void WorkerPool::start(std::size_t job, const std::function<std::string()>& work
   if (pid < 0) {
     for (const int fd : {ends[0], ends[1], clock})
       if (fd >= 0) ::close(fd);
-    unstarted_.push_back({job, false, "", "The system gave no process to make it in."});
+    unstarted_.push_back({job, false, "", "The system gave no process to make it in.", false});
     return;
   }
   if (pid == 0) be_worker(ends[1], parent, ceilings_, work);

@@ -20,6 +20,7 @@ struct WorkerAnswer {
   bool whole = false;       // the worker said all it had to say
   std::string bytes;
   std::string fault;        // a sentence, where it is not whole
+  bool started = true;
 };
 
 class WorkerPool {

@@ -225,7 +225,13 @@ class Watch {
     if (const auto fault = room_.tell_beside(result)) listener_.say(fault->sentence);
     ++(result.state == PacketState::made ? counts_.made : result.state == PacketState::current ? counts_.current : counts_.failed);
     listener_.result(result);
-      list_stale_ = true;
+    if (result.unwritten) {  // the disk may be full: later it may not be
+      retry_.insert(result.project.path);
+      retry_bell_.every(order_.retry);
+    }
+    result.messages.clear();
+    result.errors.clear();
+    list_stale_ = true;
     known_[result.project.path] = std::move(result);
   }
 
@@ -238,7 +244,7 @@ class Watch {
   void wait() {
     tick_bell_.every(settling_.empty() ? 0 : std::max(1, order_.settle / 2));
     std::vector<pollfd> waited{{signals_.fd(), POLLIN, 0}, {tick_bell_.fd(), POLLIN, 0}, {scan_bell_.fd(), POLLIN, 0},
-                               {gone_bell_.fd(), POLLIN, 0}, {heart_bell_.fd(), POLLIN, 0}};
+                               {gone_bell_.fd(), POLLIN, 0}, {heart_bell_.fd(), POLLIN, 0}, {retry_bell_.fd(), POLLIN, 0}};
     if (watch_) waited.push_back({watch_->fd(), POLLIN, 0});
     pool_.add_to(waited);
     list_pool_.add_to(waited);
@@ -259,10 +265,18 @@ class Watch {
     }
     if (watch_) take_news();
     if (tick_bell_.rang()) take_quiet(settling_.tick());
+    if (retry_bell_.rang()) try_again();
     if (heart_bell_.rang()) told_.clear();  // the file is written again, and so shows that it lives
     const bool scan = scan_bell_.rang() && !gone_;
     if (gone_bell_.rang() && gone_) look_at_everything();
     else if (scan) take_all("");
+  }
+
+  void try_again() {
+    retry_bell_.every(0);
+    for (const std::string& path : retry_)
+      if (const auto at = known_.find(path); at != known_.end()) enqueue(at->second.project);
+    retry_.clear();
   }
 
   void tell_health() {
@@ -289,7 +303,8 @@ class Watch {
   WorkerPool pool_, list_pool_;
   std::unique_ptr<FolderWatch> watch_;
   Settling settling_;
-  Bell tick_bell_, scan_bell_, gone_bell_, heart_bell_;
+  Bell tick_bell_, scan_bell_, gone_bell_, heart_bell_, retry_bell_;
+  std::set<std::string> retry_;
   std::deque<std::string> queue_;                 // in the order they came; each is in waiting_
   std::map<std::string, FoundProject> waiting_;
   std::map<std::size_t, FoundProject> running_;

@@ -9,6 +9,7 @@ namespace gownsheaf {
 struct WatchOrder {
   int settle = 400;          // milliseconds without news of a file before it is read
   int scan_every = 0;        // seconds between looks at everything, where files come without news (from another machine); 0: never
+  int retry = 60'000;        // milliseconds until a packet that could not be written is tried again
   std::string health;        // a file that says how it goes; "" none
 };
 

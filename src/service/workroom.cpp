@@ -27,9 +27,9 @@ std::string options_mark(const ServiceOrder& order) {
 
 std::string what_stopped(std::size_t errors) { return errors == 1 ? "1 error" : std::to_string(errors) + " errors"; }
 
-std::string answer_of(PacketState state, const std::string& problem, const std::string& messages, const std::string& more) {
+std::string answer_of(PacketState state, const std::string& problem, const std::string& messages, const std::string& more, bool unwritten = false) {
   std::string text;
-  add_line(text, {std::string(word_for(state)), problem, messages, more});
+  add_line(text, {std::string(word_for(state)), problem, messages, more, unwritten ? "unwritten" : ""});
   return text;
 }
 
@@ -111,7 +111,7 @@ Order Workroom::order_for(const FoundProject& project) const {
 std::string Workroom::fingerprint(const std::string& project_mark) const { return sha256(standing_mark_ + project_mark); }
 
 std::optional<PacketResult> Workroom::without_making(const FoundProject& project) const {
-  PacketResult result{project, PacketState::failed, "", "", "", out_.read_record(project.stem)};
+  PacketResult result{project, PacketState::failed, "", "", "", false, out_.read_record(project.stem)};
   if (!project.refused.empty()) {
     result.problem = project.refused;
     return result;
@@ -170,7 +170,7 @@ std::string Workroom::make(const FoundProject& project) const {
   if (!fault && new_lays) fault = make_folders(folder_of(out_.lays(project.stem)));
   if (!fault) fault = make_folders(folder_of(out_.record(project.stem)));
   if (!fault) fault = write_whole(files);
-  if (fault) return answer_of(PacketState::failed, fault->sentence, told, "");
+  if (fault) return answer_of(PacketState::failed, fault->sentence, told, "", true);
   // A companion that the new packet no longer has.
   if (before)
     for (const MadeFile& old : before->files)
@@ -181,11 +181,11 @@ std::string Workroom::make(const FoundProject& project) const {
 }
 
 PacketResult Workroom::result_of(const FoundProject& project, const WorkerAnswer& answer) const {
-  PacketResult result{project, PacketState::failed, "", "", "", std::nullopt};
+  PacketResult result{project, PacketState::failed, "", "", "", !answer.started, std::nullopt};
   const auto lines = lines_of_fields(answer.bytes);
   if (!answer.whole) {
     result.problem = answer.fault;
-  } else if (!lines || lines->size() != 1 || lines->front().size() != 4) {
+  } else if (!lines || lines->size() != 1 || lines->front().size() != 5) {
     result.problem = "The worker gave no answer that could be understood.";
   } else {
     const FieldLine& said = lines->front();
@@ -194,6 +194,7 @@ PacketResult Workroom::result_of(const FoundProject& project, const WorkerAnswer
     result.messages = said[2];
     if (result.state == PacketState::made) result.record = record_of(said[3]);
     else result.errors = said[3];
+    result.unwritten = said[4] == "unwritten";
   }
   if (result.state == PacketState::failed) result.record = out_.read_record(project.stem);
   return result;

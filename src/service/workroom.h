@@ -36,6 +36,7 @@ struct PacketResult {
   std::string problem;          // of a failed one: a sentence
   std::string messages;         // as ServiceOrder::tell gave them; with line ends
   std::string errors;           // of a failed one, plain, for its file of problems
+  bool unwritten = false;       // nothing is wrong with the project: its packet could not be written, or no worker be had
   std::optional<PacketRecord> record; // of the packet that is there, which may be an older one
 };
 
