@@ -14,6 +14,7 @@ constexpr int kLeastTry = 20;                             // but no fewer sweeps
 constexpr double kCompressFirst = 0.0005, kCompressLast = 0.00001;
 constexpr double kOnward = 1.3, kOnwardMost = 0.002;      // many parts: compressing succeeds time after time, and may do more
 constexpr std::size_t kPool = 50;
+constexpr std::size_t kStubborn = 5;                      // tries that failed at one length, after which they are longer
 
 }  // namespace
 
@@ -38,7 +39,7 @@ void Hunt::begin_separating() {
   separation_.forget_weights();
   begun_ = spent_;
   sweeps_ = 0;
-  separation_.look_far(stage_ != Stage::compressing && !finest_);
+  separation_.look_far(stage_ != Stage::compressing && (!finest_ || pool_.size() >= kStubborn));
   idle_ = strikes_ = 0;
   start_total_ = least_total_ = separation_.total();
   least_places_ = separation_.places();
@@ -106,7 +107,7 @@ void Hunt::failed() {
 void Hunt::one_sweep() {
   const bool compressing = stage_ == Stage::compressing;
   const int most_idle = compressing ? 100 : stage_ == Stage::opening ? 50 : 200;
-  const int most_strikes = compressing ? 5 : 1;
+  const int most_strikes = compressing ? 5 : pool_.size() >= 2 * kStubborn ? 3 : pool_.size() >= kStubborn ? 2 : 1;
   separation_.sweep();
   ++sweeps_;
   const double total = separation_.total();

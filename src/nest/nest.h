@@ -88,7 +88,7 @@ Lay lay_rectangles(const Request& request);
 Lay lay_outlines(const Request& request, const std::function<double(std::int64_t)>& spent = {});
 
 // Work for lay_outlines that takes about 1, 10 and 60 seconds on two cores.
-inline constexpr std::int64_t kQuickWork = 10'000'000, kUsualWork = 100'000'000, kPatientWork = 600'000'000;
+inline constexpr std::int64_t kQuickWork = 16'000'000, kUsualWork = 160'000'000, kPatientWork = 960'000'000;
 
 // The door for both: rectangles where every part is one in quarter turns, outlines where one is not. Rectangles are never
 // laid worse than by skylines alone.
