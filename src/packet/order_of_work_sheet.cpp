@@ -58,7 +58,7 @@ std::string sheet_beside(const PlannedStep& s, const PacketSet& set) {
     if (s.item.empty()) title = s.sheet;
     else title.replace(open, shut - open + 1, s.item);
   }
-  return "Sheet: " + title + ".";
+  return "Sheet \u201C" + title + "\u201D.";
 }
 
 Text remark_of(const PlannedStep& s, const PacketSet& set) {

@@ -93,6 +93,8 @@ TEST_CASE("library: acts fit two lines, reasons are one sentence", "[library]") 
     INFO(s.id);
     CHECK(s.say.size() <= 80);
     CHECK(s.say.back() == '.');
+    // What waits for what names a step by its words up to the first stop: they must say an act and its thing.
+    CHECK(s.say.substr(0, s.say.find_first_of(",.;:")).find(' ') != std::string::npos);
     CHECK((s.say.front() >= 'A' && s.say.front() <= 'Z'));
     for (const After& a : s.after) {
       INFO(a.because);
