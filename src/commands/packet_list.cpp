@@ -48,7 +48,9 @@ Sheet packet_list_sheet(const std::vector<PacketResult>& results, const FontSet&
                    {words("Cloth to buy"), Column::Kind::words, 132}, {words("Open"), Column::Kind::words, 72}};
   for (const PacketResult& r : results) {
     const PacketFacts about = r.record ? r.record->about : PacketFacts{};
-    table.rows.push_back({Row::Kind::plain, {{shown(packet_name(r.project.stem))}, {shown(about.title)}, {shown(about.wearer)}, {shown(cloths_of(about))}, {words(open_of(r))}}});
+    table.rows.push_back({Row::Kind::plain,
+                          {{shown(packet_name(r.project.stem))}, {shown(about.title)}, {shown(about.wearer)}, {shown(cloths_of(about))},
+                           {words(open_of(r))}}});
   }
   if (!table.rows.empty()) sheet.blocks.push_back({std::move(table)});
   return sheet;

@@ -39,7 +39,8 @@ std::optional<ServiceOrder> service_order_from(const Settings& settings) {
   order.packet.project_path.clear();
   const int room = std::max(1, processors() / settings.threads);  // workers times threads are never more than processors
   order.jobs = settings.jobs == 0 ? room : std::min(settings.jobs, room);
-  if (order.jobs < settings.jobs) say(settings, "There are " + std::to_string(processors()) + " processors, so " + std::to_string(order.jobs) + " packets are made at once.");
+  if (order.jobs < settings.jobs)
+    say(settings, "There are " + std::to_string(processors()) + " processors, so " + std::to_string(order.jobs) + " packets are made at once.");
   order.ceilings = {settings.time_limit, settings.memory_limit};
   order.trust_paths = settings.trust_paths;
   order.keep_going = settings.keep_going;

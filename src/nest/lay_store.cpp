@@ -149,7 +149,8 @@ std::optional<Lay> lay_of(std::string_view text, const Request& request) {
   std::int64_t copies = 0;
   for (const Part& part : request.parts) copies += part.copies;
   const bool each_once = std::all_of(seen.begin(), seen.end(), [](const auto& one) { return one.second == 1; });
-  if (lay.unsupported.empty() && (!each_once || static_cast<std::int64_t>(seen.size()) != copies || lay.used.size() != request.strips.size())) return std::nullopt;
+  const bool whole = each_once && static_cast<std::int64_t>(seen.size()) == copies && lay.used.size() == request.strips.size();
+  if (lay.unsupported.empty() && !whole) return std::nullopt;
   return lay;
 }
 

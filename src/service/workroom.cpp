@@ -134,11 +134,12 @@ std::string Workroom::make(const FoundProject& project) const {
   if (order_.keep_lays) order.work.store = &lays;
   const Made made = make_packet(order, diag);
   std::vector<Diagnostic> messages = diag.sorted();
-  const auto errors = static_cast<std::size_t>(std::count_if(messages.begin(), messages.end(), [](const Diagnostic& d) { return d.severity == Severity::error; }));
+  const auto is_error = [](const Diagnostic& d) { return d.severity == Severity::error; };
+  const auto errors = static_cast<std::size_t>(std::count_if(messages.begin(), messages.end(), is_error));
   const bool failed = !made.readable || errors > 0 || !made.unavailable.empty();
   // Errors first of all when there are more than are told.
   if (messages.size() > kMostMessages) {
-    std::stable_partition(messages.begin(), messages.end(), [](const Diagnostic& d) { return d.severity == Severity::error; });
+    std::stable_partition(messages.begin(), messages.end(), is_error);
     messages.resize(kMostMessages);
   }
   const std::string told = order_.tell ? order_.tell(messages, made.sources, failed) : "";
@@ -146,7 +147,7 @@ std::string Workroom::make(const FoundProject& project) const {
     const std::string problem = !made.readable ? made.fault : errors > 0 ? "It has " + what_stopped(errors) + "." : made.unavailable;
     std::string plain;
     for (const Diagnostic& d : messages)
-      if (d.severity == Severity::error) plain += render(d, made.sources);
+      if (is_error(d)) plain += render(d, made.sources);
     return answer_of(PacketState::failed, problem, told, plain);
   }
 
@@ -203,7 +204,8 @@ PacketResult Workroom::result_of(const FoundProject& project, const WorkerAnswer
 std::optional<FileFault> Workroom::tell_beside(const PacketResult& result) const {
   if (result.state != PacketState::failed) return out_.clear_problems(result.project.stem);
   if (!order_.problem_files) return std::nullopt;
-  return out_.write_problems(result.project.stem, result.project.path + ": " + result.problem + "\n" + (result.errors.empty() ? "" : "\n" + result.errors));
+  const std::string problem = result.project.path + ": " + result.problem + "\n";
+  return out_.write_problems(result.project.stem, problem + (result.errors.empty() ? "" : "\n" + result.errors));
 }
 
 }  // namespace gownsheaf
