@@ -18,7 +18,7 @@ struct Worked {
 
 struct WorkOptions {
   std::int64_t lay_work = 8000;   // steps of search for each lay of rectangles; 0: one shelf lay
-  std::int64_t outline_work = 100'000'000;  // … of a lay that holds an outline; 0: outlines lie as their boxes
+  std::int64_t outline_work = nest::kUsualWork;  // … of a lay that holds an outline; 0: outlines lie as their boxes
   int threads = 1;                // the time taken, never an output
   const LayWatch* watch = nullptr;
   bool search_all = true;         // false (`check`): search only where a shelf lay finds something wrong

@@ -10,9 +10,12 @@ using S = std::string_view;
 
 FactValue lining(const Known& k, std::string_view) {
   if (k.project.lining_sewn_in.known()) return *k.project.lining_sewn_in;
-  const FactValue lined = part_cut_from(k, PartOf::bodice, UsedAs::lining);
-  const bool* b = std::get_if<bool>(&lined);
-  return b != nullptr && !*b ? FactValue(std::string("none")) : kUnknown;
+  for (const PartOf part : {PartOf::bodice, PartOf::corset}) {
+    const FactValue lined = part_cut_from(k, part, UsedAs::lining);
+    const bool* b = std::get_if<bool>(&lined);
+    if (b == nullptr || *b) return kUnknown;
+  }
+  return std::string("none");
 }
 
 FactValue darts(const Known& k, std::string_view) {

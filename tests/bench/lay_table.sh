@@ -3,6 +3,7 @@
 #   tests/bench/lay_table.sh build/lay-bench FOLDER_OF_INSTANCES [seeds] [columns]
 #   tests/bench/lay_table.sh build/lay-bench ../shared/data/strip-packing 5 "quick 2 10 60"
 # CHECK=PROGRAM: is run as `python3 PROGRAM INSTANCE LAYOUT --tolerance-fraction 1e-5` on every layout.
+# THREADS=1: on one core; seconds are counted as two cores' all the same.
 # Five seeds of all columns take about an hour and a half of two cores.
 set -eu
 bench=$1 folder=$2 seeds=${3:-5} columns=${4:-quick 2 10 60}
@@ -22,7 +23,7 @@ for name in albano dagli gardeyn0 gardeyn3 mao trousers home1 home3 home4 panels
     seed=1
     while [ "$seed" -le "$seeds" ]; do
       # shellcheck disable=SC2086
-      "$bench" "$instance" $how --seed "$seed" --threads 2 --out "$work/lay.json" > "$work/line"
+      "$bench" "$instance" $how --seed "$seed" --threads "${THREADS:-2}" --out "$work/lay.json" > "$work/line"
       sed 's/.*density \([0-9.]*\).*/\1/' "$work/line" >> "$work/densities"
       sed 's/.*memory \([0-9]*\) MiB.*/\1/' "$work/line" >> "$work/memory"
       if [ -n "${CHECK:-}" ] && ! python3 "$CHECK" "$instance" "$work/lay.json" --tolerance-fraction 1e-5 > "$work/checked" 2>&1; then

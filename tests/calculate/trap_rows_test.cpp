@@ -54,7 +54,7 @@ const std::vector<TrapRow>& rows() {
       {"C04", {{"set-busk", "sew-corset-seams"}}},
       {"C06", {{"sew-corset-channels", "work-eyelets"}}},
       {"C09", {{"try-corset", "cut-corset-bones"}}},
-      {"C10", {{"cut-corset-bones", "bind-corset"}}},
+      {"C10", {{"cut-corset-bones", "bind-corset"}, {"hang-corset-lining", "bind-corset"}}},
       {"C12", {{"wear-corset-in", "measure-in-corset"}, {"finish-underlayers", "measure-wearer"}}},
       {"J04", {{"make-welt-pockets", "sew-coat-seams"}, {"make-welt-pockets", "face-fronts"}}},
       {"J05", {{"stay-button-line", "face-fronts"}, {"stay-button-line", "sew-buttons"}}},

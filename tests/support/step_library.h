@@ -132,7 +132,7 @@ inline const std::vector<Trap>& traps() {
       {"try-bodice-closed", "sew-trims"}, {"hem-skirt", "sew-trims"}, {"level-the-hem", "sew-trims"},
       // corset
       {"fit-corset-mock-up", "cut-pieces"}, {"set-busk", "sew-corset-seams"}, {"sew-corset-channels", "work-eyelets"},
-      {"work-eyelets", "try-corset"}, {"try-corset", "cut-corset-bones"}, {"cut-corset-bones", "bind-corset"},
+      {"work-eyelets", "try-corset"}, {"try-corset", "cut-corset-bones"}, {"cut-corset-bones", "bind-corset"}, {"hang-corset-lining", "bind-corset"},
       {"wear-corset-in", "measure-in-corset"},
       // on canvas
       {"canvas-fronts", "make-welt-pockets"}, {"make-welt-pockets", "face-fronts"}, {"stay-button-line", "face-fronts"},
