@@ -166,7 +166,7 @@ void edges_made(const Filling& file, const Item& item, Piece& piece, Project& pr
   std::vector<std::string> names;  // as first written
   for (const OfOneSize& size : sizes_of_piece(item))
     for (const auto& [name, length] : edges_of(size.item))
-      if (std::none_of(names.begin(), names.end(), [&](const std::string& n) { return folded_name(n) == folded_name(name); })) names.push_back(name);
+      if (std::none_of(names.begin(), names.end(), [&, &now = name](const std::string& n) { return folded_name(n) == folded_name(now); })) names.push_back(name);
   if (names.empty() || !project.size_choice) return;
   const auto edge_in = [](const Item& size, const std::string& name) -> const Entry* {
     const Entry* edges = size.block("edges").entry();

@@ -59,7 +59,8 @@ class TemplateNames {
   std::map<std::string, SourceSpan> met_;
 };
 
-// One file each; faults become errors with their places.
+// One file each; faults become errors with their places. The first takes any of them, by its first key; an empty one is passed over.
+void read_template_file(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);
 void read_packet_set(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);
 void read_step_library(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);
 void read_cloth_kinds(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag);

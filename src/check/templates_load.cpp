@@ -10,24 +10,6 @@
 namespace gownsheaf {
 namespace {
 
-void read_one(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag) {
-  const Entry& first = file.children.front();
-  if (first.key == "set") return read_packet_set(file, into, names, diag);
-  if (first.key == "steps") return read_step_library(file, into, names, diag);
-  if (first.key == "cloth kinds") return read_cloth_kinds(file, into, names, diag);
-  if (first.key == "rule") return read_closing_rules(file, into, names, diag);
-  if (first.key == "fitting checks") return read_fitting_checks(file, into, names, diag);
-  if (first.key == "cautions") return read_cautions(file, into, names, diag);
-  if (first.key == "blocks") {
-    diag.error("template-kind", first.key_at, "Files that begin with `" + first.key + "` are not read yet.",
-               "take the file out of the folder");
-    return;
-  }
-  const std::string near = did_you_mean(first.key, {"set", "steps", "cloth kinds", "rule", "fitting checks", "cautions"});
-  diag.error("template-kind", first.key_at, "The first key, `" + first.key + "`, does not say what the file is.",
-             near.empty() ? "a file begins with set, steps, cloth kinds, rule, fitting checks or cautions" : "did you mean `" + near + "`?");
-}
-
 struct ReadFile {
   Entry entry;
   Diagnostics diag;
@@ -48,6 +30,25 @@ ReadFile read_file(const std::string& path, const FileResult<std::string>& bytes
 }
 
 }  // namespace
+
+void read_template_file(const Entry& file, Templates& into, TemplateNames& names, Diagnostics& diag) {
+  if (file.kind != Entry::Kind::block || file.children.empty()) return;
+  const Entry& first = file.children.front();
+  if (first.key == "set") return read_packet_set(file, into, names, diag);
+  if (first.key == "steps") return read_step_library(file, into, names, diag);
+  if (first.key == "cloth kinds") return read_cloth_kinds(file, into, names, diag);
+  if (first.key == "rule") return read_closing_rules(file, into, names, diag);
+  if (first.key == "fitting checks") return read_fitting_checks(file, into, names, diag);
+  if (first.key == "cautions") return read_cautions(file, into, names, diag);
+  if (first.key == "blocks") {
+    diag.error("template-kind", first.key_at, "Files that begin with `" + first.key + "` are not read yet.",
+               "take the file out of the folder");
+    return;
+  }
+  const std::string near = did_you_mean(first.key, {"set", "steps", "cloth kinds", "rule", "fitting checks", "cautions"});
+  diag.error("template-kind", first.key_at, "The first key, `" + first.key + "`, does not say what the file is.",
+             near.empty() ? "a file begins with set, steps, cloth kinds, rule, fitting checks or cautions" : "did you mean `" + near + "`?");
+}
 
 const KeptTemplate* kept_template(std::string_view name, std::string_view bytes) {
   for (const KeptTemplate& kept : kept_templates())
@@ -79,7 +80,7 @@ Templates load_templates(const std::string& folder, Diagnostics& diag, std::vect
     if (file.hash.empty()) continue;
     all.fingerprints[(*files.value)[i]] = file.hash;
     sources.push_back(std::move(file.source));
-    if (file.entry.kind == Entry::Kind::block && !file.entry.children.empty()) read_one(file.entry, all, names, diag);
+    read_template_file(file.entry, all, names, diag);
   }
   check_step_library(all, diag);
   return all;
