@@ -96,9 +96,13 @@ class Watch {
       there.insert(project.path);
       enqueue(project);
     }
-    std::vector<std::string> lost;
-    for (const auto& [path, result] : known_)
-      if (lies_below(path, below) && there.count(path) == 0) lost.push_back(path);
+    std::set<std::string> lost;
+    const auto look_for = [&](const std::string& path) {
+      if (lies_below(path, below) && there.count(path) == 0) lost.insert(path);
+    };
+    for (const auto& [path, result] : known_) look_for(path);
+    for (const auto& [path, project] : waiting_) look_for(path);
+    for (const auto& [job, project] : running_) look_for(project.path);
     for (const std::string& path : lost) forget(path);
   }
 
@@ -114,6 +118,7 @@ class Watch {
   }
 
   void enqueue(const FoundProject& project) {
+    gone_meanwhile_.erase(project.path);
     if (waiting_.insert_or_assign(project.path, project).second) queue_.push_back(project.path);
   }
 
@@ -126,6 +131,8 @@ class Watch {
   }
 
   void forget(const std::string& path) {
+    if (waiting_.count(path) == 1) taken_from_queue(std::find(queue_.begin(), queue_.end(), path));
+    if (is_running(path)) gone_meanwhile_.insert(path);  // its answer is still to come
     const auto at = known_.find(path);
     if (at == known_.end()) return;
     if (const auto fault = room_.out().clear_problems(at->second.project.stem)) listener_.say(fault->sentence);
@@ -254,6 +261,7 @@ class Watch {
       const FoundProject project = job->second;
       running_.erase(job);
       take(room_.result_of(project, answer));
+      if (gone_meanwhile_.erase(project.path) == 1) forget(project.path);
     }
     for (const WorkerAnswer& answer : list_pool_.collect()) {
       const std::string why = answer.whole ? answer.bytes : answer.fault;
@@ -313,6 +321,7 @@ class Watch {
   std::set<std::string> folders_;
   PacketCounts counts_;
   std::string told_;
+  std::set<std::string> gone_meanwhile_;  // projects that went while a worker had them
   bool gone_ = false, unwatched_ = false, list_stale_ = false, health_fault_ = false;
 };
 
