@@ -9,7 +9,7 @@
 
 #include "commands/packet_list.h"
 #include "diagnostics/characters.h"
-#include "service/fields.h"
+#include "service/results_json.h"
 #include "write/messages_json.h"
 
 namespace gownsheaf {
@@ -94,9 +94,7 @@ void Teller::result(const PacketResult& r) {
     std::fflush(stderr);
   }
   if (settings_.log == LogForm::json) {
-    std::string line = "{\"project\": " + json_text(r.project.path) + ", \"state\": \"" + std::string(word_for(r.state)) + "\"";
-    line += r.state == PacketState::failed ? ", \"problem\": " + json_text(r.problem) : ", \"packet\": " + json_text(r.project.stem + ".pdf");
-    std::printf("%s}\n", line.c_str());
+    std::fputs(result_json_line(r).c_str(), stdout);
   } else if (r.state == PacketState::failed) {
     std::printf("failed   %s: %s\n", shown::safe(r.project.path).c_str(), shown::safe(r.problem).c_str());
   } else if (!settings_.quiet) {
@@ -120,7 +118,7 @@ void Teller::summary(const PacketCounts& counts) {
   clear_line();
   const std::size_t all = counts.made + counts.current + counts.failed;
   if (settings_.log == LogForm::json)
-    std::printf("{\"made\": %zu, \"current\": %zu, \"failed\": %zu}\n", counts.made, counts.current, counts.failed);
+    std::fputs(counts_json_line(counts).c_str(), stdout);
   else
     std::printf("%zu %s: %zu made, %zu current, %zu failed.\n", all, all == 1 ? "project" : "projects", counts.made, counts.current, counts.failed);
   std::fflush(stdout);

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cerrno>
 
-#include "service/fields.h"
+#include "service/results_json.h"
 #include "service/signals.h"
 
 namespace gownsheaf {
@@ -109,31 +109,6 @@ BatchOutcome run_batch(const Workroom& room, const ListMaker& list, ResultListen
     for (const WorkerAnswer& answer : one.collect()) outcome.unwritten = answer.whole ? answer.bytes : answer.fault;
   }
   return outcome;
-}
-
-std::string batch_json(const std::vector<PacketResult>& results) {
-  PacketCounts counts;
-  std::string text = "{\n  \"format\": \"gownsheaf batch 1\",\n  \"projects\": [";
-  bool first = true;
-  for (const PacketResult& r : results) {
-    ++(r.state == PacketState::made ? counts.made : r.state == PacketState::current ? counts.current : counts.failed);
-    text += std::string(first ? "" : ",") + "\n    {\"project\": " + json_text(r.project.path) + ", \"state\": \"" + std::string(word_for(r.state)) + "\"";
-    first = false;
-    if (r.state == PacketState::failed) text += ", \"problem\": " + json_text(r.problem);
-    if (r.record) {
-      const PacketFacts& about = r.record->about;
-      text += ", \"packet\": " + json_text(r.project.stem + ".pdf");
-      if (!about.shared) text += ", \"fingerprint\": " + json_text(r.record->fingerprint);
-      text += ", \"title\": " + json_text(about.title) + ", \"wearer\": " + json_text(about.wearer) + ", \"pages\": " + std::to_string(r.record->pages) +
-              ", \"holds\": " + std::to_string(about.holds) + ", \"warnings\": " + std::to_string(about.warnings) + ", \"cloths\": [";
-      for (std::size_t i = 0; i < about.cloths.size(); ++i)
-        text += std::string(i > 0 ? ", " : "") + "{\"cloth\": " + json_text(about.cloths[i].cloth) + ", \"needed\": " + json_text(about.cloths[i].needed) + "}";
-      text += "]";
-    }
-    text += "}";
-  }
-  return text + (first ? "],\n" : "\n  ],\n") + "  \"made\": " + std::to_string(counts.made) + ",\n  \"current\": " + std::to_string(counts.current) +
-         ",\n  \"failed\": " + std::to_string(counts.failed) + "\n}\n";
 }
 
 Pruned prune(const Workroom& room, const FoundProjects& found, bool remove) {

@@ -34,9 +34,6 @@ BatchOutcome run_batch(const Workroom& room, const ListMaker& list, ResultListen
 // index.pdf and batch.json, written by a worker: the list is made of strangers' words too. What hindered it, or "".
 std::string write_list(const Workroom& room, const std::vector<PacketResult>& results, const ListMaker& list);
 
-// batch.json: the same results for programs.
-std::string batch_json(const std::vector<PacketResult>& results);
-
 // Outputs whose project is gone: listed, and removed where `remove` says so and their bytes are still those that were made.
 struct Pruned { std::vector<std::string> files, kept, faults; };
 Pruned prune(const Workroom& room, const FoundProjects& found, bool remove);

@@ -2,8 +2,6 @@
 
 #include <charconv>
 
-#include "diagnostics/characters.h"
-
 namespace gownsheaf {
 
 void add_line(std::string& text, const FieldLine& fields) {
@@ -49,23 +47,6 @@ std::optional<int> whole_count(const std::string& field) {
   const auto [end, fault] = std::from_chars(field.data(), field.data() + field.size(), n);
   if (fault != std::errc() || end != field.data() + field.size() || n < 0 || n > 2'000'000'000) return std::nullopt;
   return n;
-}
-
-std::string json_text(std::string_view text) {
-  std::string out = "\"";
-  for (const char32_t c : shown::characters(text)) {
-    if (c == U'"' || c == U'\\') {
-      out += '\\';
-      out += static_cast<char>(c);
-    } else if (c < 0x20) {
-      out += "\\u00";
-      out += "0123456789abcdef"[c >> 4];
-      out += "0123456789abcdef"[c & 15];
-    } else {
-      shown::append(out, c);
-    }
-  }
-  return out + "\"";
 }
 
 }  // namespace gownsheaf

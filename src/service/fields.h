@@ -14,7 +14,4 @@ void add_line(std::string& text, const FieldLine& fields);
 std::optional<std::vector<FieldLine>> lines_of_fields(std::string_view text);
 std::optional<int> whole_count(const std::string& field);  // 0 to 2,000,000,000
 
-// Text as a JSON string, quotes included. What is not UTF-8 becomes U+FFFD.
-std::string json_text(std::string_view text);
-
 }  // namespace gownsheaf

@@ -10,8 +10,8 @@
 #include <memory>
 #include <set>
 
-#include "service/fields.h"
 #include "service/folder_watch.h"
+#include "service/results_json.h"
 #include "service/settling.h"
 #include "service/signals.h"
 
@@ -293,8 +293,7 @@ class Watch {
     for (const auto& [path, result] : known_) failed += result.state == PacketState::failed ? 1 : 0;
     const bool working = !pool_.idle() || !queue_.empty();
     const std::string state = stopping() ? (pool_.idle() ? "stopped" : "stopping") : gone_ ? "folder gone" : working ? "working" : "watching";
-    const std::string text = "{\"state\": " + json_text(state) + ", \"projects\": " + std::to_string(known_.size()) + ", \"failed\": " +
-                             std::to_string(failed) + ", \"waiting\": " + std::to_string(queue_.size() + running_.size()) + "}\n";
+    const std::string text = health_json_line({state, known_.size(), failed, queue_.size() + running_.size()});
     if (text == told_) return;
     told_ = text;
     if (const auto fault = write_whole({{order_.health, text}}); fault && !health_fault_) {

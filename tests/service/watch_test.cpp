@@ -117,14 +117,14 @@ TEST_CASE("what arrives in a watched folder is made, and what is wrong is told b
   w.house.folder.put("out/flow", "a file in a folder's place");
   w.arrive("flow/a.yaml", "gownsheaf: 1\n");  // refused: no retry would mend it
   w.arrive("flow/b.yaml", skirt("B"));
-  CHECK(soon([&] { return w.house.folder.get("health").find("\"failed\": 2") != std::string::npos; }));
+  CHECK(soon([&] { return w.house.folder.get("health").find("\"failed\":2") != std::string::npos; }));
   fs::remove(w.house.folder / "out/flow");
   CHECK(soon([&] { return w.house.has("flow/b.pdf"); }));
   fs::remove_all(w.house.folder / "in/flow");
 
-  CHECK(soon([&] { return w.house.folder.get("health").find("\"projects\": 3, \"failed\": 0") != std::string::npos; }));
+  CHECK(soon([&] { return w.house.folder.get("health").find("\"projects\":3,\"failed\":0") != std::string::npos; }));
   CHECK(w.stop(SIGTERM) == 1);  // it said that the file of problems could not be written either
-  CHECK(w.house.folder.get("health") == "{\"state\": \"stopped\", \"projects\": 3, \"failed\": 0, \"waiting\": 0}\n");
+  CHECK(w.house.folder.get("health") == "{\"state\":\"stopped\",\"projects\":3,\"failed\":0,\"waiting\":0}\n");
   CHECK(w.house.room() != nullptr);  // the lock is let go
 }
 
