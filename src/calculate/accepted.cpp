@@ -4,7 +4,20 @@
 #include <string>
 #include <vector>
 
+#include "calculate/lay_checked.h"
+
 namespace gownsheaf {
+namespace {
+
+// A lay was not searched for: what was accepted may be found when it is.
+bool unsearched(const Accepted& accepted, const Diagnostics& diag) {
+  const auto& all = diag.in_order_found();
+  return std::any_of(all.begin(), all.end(), [&](const Diagnostic& d) {
+    return d.code == "lay-unsearched" && (accepted.item.empty() || same_name(d.item, accepted.item));
+  });
+}
+
+}  // namespace
 
 void apply_accepted(const Project& project, bool compared, Diagnostics& diag) {
   for (const Accepted& accepted : project.accept) {
@@ -34,6 +47,7 @@ void apply_accepted(const Project& project, bool compared, Diagnostics& diag) {
       // With sections that did not check clean, what it speaks of may come back when they do.
       if (!project.failed_sections.empty()) continue;
       if (!compared && accepted.code == "already-cut") continue;
+      if (of_the_search(accepted.code) && unsearched(accepted, diag)) continue;
       d.code = "accept-unused";
       d.severity = Severity::warning;
       d.sentence = "Nothing called `" + accepted.code + "` is left" + (accepted.item.empty() ? "" : " at " + accepted.item) + ".";

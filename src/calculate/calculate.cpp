@@ -16,6 +16,7 @@
 #include "calculate/given_figures.h"
 #include "calculate/hem_braid.h"
 #include "calculate/lay.h"
+#include "calculate/lay_checked.h"
 #include "calculate/layers.h"
 #include "calculate/loads.h"
 #include "calculate/order_of_work.h"
@@ -38,17 +39,9 @@
 namespace gownsheaf {
 namespace {
 
-// Without a search for every cloth, one shelf lay stands where it finds nothing wrong. Where it does, the search decides, as
-// in the packet: what one command says of a cloth the other says too.
 LayPlan lay_of(const Project& project, const ClothCuts& cuts, const WorkOptions& options, Figures& figures, Diagnostics& diag) {
-  if (!options.search_all) {
-    const std::size_t before = figures.all().size();
-    Diagnostics found;
-    LayPlan plan = lay_out_cloth(project, cuts, {0, 0}, figures, found);
-    if (found.in_order_found().empty()) return plan;
-    figures.forget_after(before);
-  }
-  return lay_out_cloth(project, cuts, {options.lay_work, options.outline_work, options.threads, options.watch, options.store}, figures, diag);
+  const LayWork work{options.lay_work, options.outline_work, options.threads, options.watch, options.store};
+  return options.search_all ? lay_out_cloth(project, cuts, work, figures, diag) : lay_checked(project, cuts, work, figures, diag);
 }
 
 }  // namespace

@@ -17,10 +17,10 @@ const RunSum* sum_of(const RoundSums& sums, const std::string& run) {
 Length length_of(const std::optional<Length>& l) { return l ? *l : Length{}; }
 Length size_of(Length l) { return l < Length{} ? -l : l; }
 
-struct Sum { Length total; bool known = true; std::string numbers; std::int64_t pleats = 0; };
+struct RoundSum { Length total; bool known = true; std::string numbers; std::int64_t pleats = 0; };
 
-Sum add_up(const RoundSums& sums, const std::vector<std::string>& runs, ShownIn in, bool flat) {
-  Sum sum;
+RoundSum add_up(const RoundSums& sums, const std::vector<std::string>& runs, ShownIn in, bool flat) {
+  RoundSum sum;
   for (const std::string& name : runs) {
     const RunSum* s = sum_of(sums, name);
     const auto part = s == nullptr ? std::nullopt : s->in_round(flat ? s->flat : s->finished);
@@ -57,7 +57,7 @@ void hold(Diagnostics& diag, std::string code, const Named& named, std::string s
 }
 
 // Says when flat cloth lies in no run, or the runs want more than there is; less than half a mark cannot be seen.
-void judge_flat(Diagnostics& diag, const Named& named, const std::string& section, Length joined, const Sum& flat,
+void judge_flat(Diagnostics& diag, const Named& named, const std::string& section, Length joined, const RoundSum& flat,
                 ShownIn in, bool several) {
   const Length over = joined - flat.total;
   if (size_of(over) <= mark_step(in).times(1, 2)) return;
@@ -75,7 +75,7 @@ void judge_flat(Diagnostics& diag, const Named& named, const std::string& sectio
 
 void judge_finished(const Project& project, RoundSums& sums, const Round& round, Diagnostics& diag) {
   const ShownIn in = shown_in(project);
-  const Sum finished = add_up(sums, round.runs, in, false);
+  const RoundSum finished = add_up(sums, round.runs, in, false);
   if (!round.finished.known() || !finished.known || round.runs.empty()) return;
   const Length over = finished.total - *round.finished;
   if (size_of(over) <= mark_step(in).times(1, 2)) return;
@@ -102,7 +102,7 @@ void judge_lone_run(const Project& project, RoundSums& sums, const RunSum& s, Di
     if (&other != s.run && other.of == s.run->of) return;
   const Joined all = sums.joined(s.run->of);
   if (!all.length) return;
-  Sum flat;
+  RoundSum flat;
   flat.total = length_of(s.in_round(s.flat));
   judge_flat(diag, s.run->named, "pleats", *all.length, flat, shown_in(project), false);
 }
@@ -151,7 +151,7 @@ void add_rounds(const Project& project, RoundSums& sums, Figures& figures, Diagn
       NewFigure(figures, in, "rounds", name, "finished").is(*round.finished).at(round.finished.at)
           .from("", round.finished).add();
     if (joined.length && *joined.length > Length{}) add_uses(sums, round, *joined.length, in, figures);
-    const Sum flat = add_up(sums, round.runs, in, true);
+    const RoundSum flat = add_up(sums, round.runs, in, true);
     if (!flat.known || round.runs.empty()) continue;
     NewFigure explained(figures, in, "rounds", name, "explained");
     explained.is(flat.total).at(round.named.at).working("flat cloth that the runs use", "sum of the runs, both halves", flat.numbers);

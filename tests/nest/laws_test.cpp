@@ -208,6 +208,34 @@ TEST_CASE("law: left-over rectangles are empty, inside, and apart", "[nest][laws
   }
 }
 
+TEST_CASE("law: the first left-over rectangle is the largest, by trying all", "[nest][laws]") {
+  Dice dice{std::mt19937(1883)};
+  int none = 0;
+  for (int round = 0; round < kRounds / 10; ++round) {
+    CAPTURE(round);
+    const Length width = Length::ticks(10), length = Length::ticks(16), least = Length::ticks(1 + dice.up_to(2));
+    std::vector<Box> taken;  // overlapping, and over the edges
+    for (int k = dice.up_to(7); k > 0; --k)
+      taken.push_back({Length::ticks(dice.up_to(19) - 2), Length::ticks(dice.up_to(13) - 2), Length::ticks(1 + dice.up_to(5)), Length::ticks(1 + dice.up_to(4))});
+    Box best;
+    for (int x = 0; x < 16; ++x)
+      for (int y = 0; y < 10; ++y)
+        for (int right = x + 1; right <= 16; ++right)
+          for (int bottom = y + 1; bottom <= 10; ++bottom) {
+            const Box box{Length::ticks(x), Length::ticks(y), Length::ticks(right - x), Length::ticks(bottom - y)};
+            if (box.width < least || box.height < least || box.area() <= best.area()) continue;
+            if (std::none_of(taken.begin(), taken.end(), [&](const Box& t) { return overlap(t, box); })) best = box;
+          }
+    const std::vector<Box> rest = left_over(width, length, taken, least, 1);
+    REQUIRE(rest.empty() == best.width.is_zero());
+    none += rest.empty();
+    if (rest.empty()) continue;
+    REQUIRE(rest[0].area() == best.area());
+    REQUIRE((rest[0].x == best.x && rest[0].y == best.y));
+  }
+  CHECK(none < kRounds / 100);
+}
+
 namespace {
 
 // First fit on shelves, longest first, as everybody writes it: by hand the length of a lay on one open strip.

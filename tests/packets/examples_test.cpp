@@ -87,6 +87,16 @@ TEST_CASE("every example makes both sets without an error", "[examples]") {
   }
 }
 
+// Of a cloth that `check` does not search, the packet may say that it is short.
+void leave_searched_out(std::vector<std::string>& checked, std::vector<std::string>& packet) {
+  for (const std::string& note : std::vector<std::string>(checked)) {
+    const std::size_t at = note.find(" lay-unsearched: ");
+    if (at == std::string::npos) continue;
+    std::erase(checked, note);
+    std::erase_if(packet, [&](const std::string& m) { return m.rfind(note.substr(0, at) + " cloth-short: ", 0) == 0; });
+  }
+}
+
 TEST_CASE("check says of every example what its packet says: the same messages, the same figures in them", "[examples]") {
   const fs::path here = fs::current_path();
   fs::current_path(kTop);
@@ -98,15 +108,19 @@ TEST_CASE("check says of every example what its packet says: the same messages, 
   }
   fs::current_path(here);
   REQUIRE(checked.size() >= 5);
-  std::size_t said = 0;
+  std::size_t said = 0, unsearched = 0;
   for (const auto& [example, messages] : checked)
     for (const MadePacket& packet : all_packets())
       if (packet.example == example) {
         CAPTURE(example, packet.sheets);
-        CHECK(messages == packet.messages);
-        said += messages.size();
+        std::vector<std::string> here_said = messages, there_said = packet.messages;
+        leave_searched_out(here_said, there_said);
+        CHECK(here_said == there_said);
+        said += here_said.size();
+        unsearched += messages.size() - here_said.size();
       }
   CHECK(said > 0);
+  CHECK(unsearched > 0);  // the lamplighter's cloths
 }
 
 TEST_CASE("qpdf finds nothing wrong in any packet", "[examples][pdf]") {

@@ -49,6 +49,7 @@ inline std::vector<Diagnostic> messages_of(const std::string& path) {
     });
     WorkOptions quick;
     quick.lay_work = 0;
+    quick.search_all = false;
     calculate(project, the_library(), quick, diag);
   }
   return diag.sorted();
