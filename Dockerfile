@@ -5,7 +5,7 @@ WORKDIR /gownsheaf
 COPY src/setup src/setup
 RUN sh src/setup/install.sh build run
 COPY . .
-RUN cmake -S . -B build -G Ninja -DCMAKE_BUILD_TYPE=Release -DGOWNSHEAF_TESTS=OFF \
+RUN cmake -S . -B build -G Ninja -DCMAKE_BUILD_TYPE=Release -DGOWNSHEAF_TESTS=OFF -DGOWNSHEAF_TOGETHER=ON \
       -DGOWNSHEAF_TEMPLATE_ROOT=/usr/local/share/gownsheaf/packet-templates \
  && cmake --build build && cmake --install build --prefix /usr/local
 
