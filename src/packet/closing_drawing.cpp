@@ -35,7 +35,8 @@ class EdgeDrawing {
     out.width = pt(kRunWide);
     out.height = bar_y + pt(type_.smallest + 10);
     const Length bar = scale_bar(out.items, {edge_ - scale_.of(widest()), bar_y}, scale_, text_.shown_in(), type_.smallest, pt(130));
-    out.items.push_back(put(condensed(scale_name(scale_)), {edge_ - scale_.of(widest()) + bar + pt(64), bar_y + pt(2)}, type_.smallest));
+    if (scale_.one_to > 1)  // the bar itself says full size
+      out.items.push_back(put(condensed(scale_name(scale_)), {edge_ - scale_.of(widest()) + bar + pt(64), bar_y + pt(2)}, type_.smallest));
     out.name = "closing " + plan_.closure;
     keep_labels_inside(out, typesetter_);
     return out;

@@ -167,8 +167,12 @@ class ClosuresSheet {
   Text what_it_takes() const {
     Text out;
     const auto add = [&](const Text& sentence) { out = out + (out.empty() ? Text{} : words(" ")) + sentence; };
-    if (!plan_.with.empty() && has("in all") && plan_.fasten != "ties") add(bold(capital(plan_.with) + ": " + text_.value(key_ + "in all")) + words("."));
-    else if (has("in all")) add(words(text_.value(key_ + "in all") + "\u00A0" + (plan_.fasten == "lacing" ? "eyelets" : words_of(plan_.fasten).many) + " in all."));
+    if (!plan_.with.empty() && has("in all") && plan_.fasten != "ties") add(bold(capital(plan_.with) + ": " + text_.value(key_ + "in all") + (plan_.fasten == "lacing" ? "\u00A0eyelets" : "")) + words("."));
+    else if (has("in all")) {
+      const Words w = words_of(plan_.fasten);
+      const std::string called = plan_.fasten == "lacing" ? "eyelets" : text_.count(key_ + "in all") == 1 ? w.one : w.many;
+      add(words(text_.value(key_ + "in all") + "\u00A0" + called + " in all."));
+    }
     if (has("tie length"))
       add(bold(text_.value(key_ + "ties") + "\u00A0ties") + words(", each cut ") + length("tie length") + words(": ") + text_.checking(key_ + "tie free") +
           sentence_text(in_unit_of(" free to tie, 2 in sewn down beneath the edge, 1/2 in hemmed; ", text_.shown_in()), false) + text_.checking(key_ + "tape length") + words(" of tape in all."));

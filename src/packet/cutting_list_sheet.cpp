@@ -52,7 +52,7 @@ Text words_of(const CutPiece& c, const FigureText& text) {
   if (c.grain == "bias" || c.grain == "across") add(condensed("grain " + c.grain));
   if (!c.allowances.empty()) add(sentence_text(c.allowances, false, Face::condensed));
   const Figure* seam = text.figures().find("pieces/" + c.as_named() + "/seam allowance");
-  if (seam != nullptr && seam->standing) out = out + condensed(", maker\u2019s default");
+  if (seam != nullptr && seam->standing) out = out + condensed(" (maker\u2019s default)");
   return out;
 }
 

@@ -91,7 +91,7 @@ TEST_CASE("at a glance: an accepted hold is a decision, a guess tells what rests
   const std::string page = text_of_sheet(p.compose(), "at a glance");
   CAPTURE(page);
   CHECK_FALSE(says(page, "HOLD"));
-  CHECK(says(page, "Decided cotton lawn | Decided: Cotton lawn: 5 yd needed, 4 yd bought, 1 yd short, because the band is cut from scraps."));
+  CHECK(says(page, "Decided cotton lawn | Cotton lawn: 5 yd needed, 4 yd bought, 1 yd short, because the band is cut from scraps."));
   CHECK(says(page, "GUESSED | Waist to floor, side, 41 in: guessed from the front. On it rests: side length of skirt breadth in slate wool."));
 }
 
