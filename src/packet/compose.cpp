@@ -211,6 +211,9 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
   }
   if (std::any_of(sheets.begin(), sheets.end(), [](const Sheet& s) { return refers_to(s, kAllWarningsAnchor); })) {
     sheets.push_back(all_to_settle(input));
+  } else if (std::any_of(sheets.begin(), sheets.end(), [](const Sheet& s) { return s.id == "at a glance" && !s.shorter.empty(); })) {
+    sheets.push_back(all_to_settle(input));
+    sheets.back().when_named = true;  // whether it is wanted is known when the page is full
   }
   place_contents(input, sheets);
   return sheets;
