@@ -92,6 +92,13 @@ std::vector<int> rising(std::vector<int> numbers) {
   return numbers;
 }
 
+bool leaves_out(const Drawing& week) {
+  return std::any_of(week.items.begin(), week.items.end(), [](const DrawingItem& item) {
+    const auto* label = std::get_if<Label>(&item);
+    return label != nullptr && !label->text.empty() && label->text.back().words.ends_with("\u2026");
+  });
+}
+
 }  // namespace
 
 Sheet calendar_sheet(const PacketInput& input) {
@@ -104,11 +111,13 @@ Sheet calendar_sheet(const PacketInput& input) {
   if (plan.needed.milliseconds == 0) return sheet;
   what_gives(input, text, sheet);
   const std::vector<Drawing> weeks = draw_weeks(input.plans, input.typesetter);
-  for (const Drawing& one : weeks) sheet.blocks.push_back(block(one));
+  for (std::size_t i = 0; i < weeks.size(); ++i)  // the first two weeks stand together, and the last two with the key
+    sheet.blocks.push_back(block(weeks[i], i < 2 || i + 2 >= weeks.size()));
   if (!weeks.empty()) {
     std::string key = "Numbers are steps of the order of work; a bar is the day\u2019s work against the longest day. Bold numbers and a heavy line under the bar: "
                       "the longest chain. A heavy frame: the wearer is needed, or it is worn. Hatched: kept free.";
     if (std::any_of(plan.days.begin(), plan.days.end(), [](const CalendarDayPlan& d) { return d.helper; })) key += " +: a second person is there.";
+    if (std::any_of(weeks.begin(), weeks.end(), leaves_out)) key += " \u2026: more steps than have room.";
     sheet.blocks.push_back(paragraph(condensed(key), true));
   }
   sheet.blocks.push_back(heading("Days to keep"));
@@ -117,6 +126,8 @@ Sheet calendar_sheet(const PacketInput& input) {
     if (d.arrives)
       sheet.blocks.push_back(paragraph(bold("While the " + d.what + " is not here: ") +
                                        words(d.meanwhile.empty() ? "nothing else can be done." : "steps " + ranges(rising(d.meanwhile)) + ".")));
+  // The wall does without these where they would take a page of their own: the chart has the chain in bold.
+  if (pinned_up(input)) sheet.shorter.push_back([blocks = sheet.blocks] { return blocks; });
   if (plan.chain.size() > 1)
     sheet.blocks.push_back(paragraph(bold("The longest chain: ") + words("steps " + listed([&] {
                                        std::vector<std::string> numbers;
