@@ -136,6 +136,11 @@ Sheet what_waits_sheet(const PacketInput& input) {
     others = others + words(others.empty() ? "" : "; ") + bold(whole_number(step.number)) + words("\u00A0") + text.reason(short_act(step.act));
   }
   if (!others.empty() && waits && !far) {
+    sheet.shorter.push_back([blocks = sheet.blocks] {
+      std::vector<Block> all = blocks;
+      all.push_back(paragraph(condensed("The words of the other numbers stand in the order of work."), true));
+      return all;
+    });
     sheet.blocks.push_back(paragraph(bold("The other numbers: ") + others, true));
   }
   return sheet;
