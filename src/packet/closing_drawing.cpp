@@ -12,11 +12,12 @@ constexpr double kEdgeAt = 236;   // the meeting line, points from the drawing's
 constexpr double kNumberAt = 36;  // right end of the numbers' column
 constexpr double kDistanceAt = 112;
 constexpr double kWordsAt = 300;
+constexpr double kLeastEdge = 90;  // high enough for its ends, its levels and some of the places
 
 class EdgeDrawing {
  public:
-  EdgeDrawing(const ClosingPlan& plan, const FigureText& text, const Typesetter& typesetter)
-      : plan_(plan), text_(text), typesetter_(typesetter), type_(typesetter.scale()), key_("closures/" + plan.closure + "/") {}
+  EdgeDrawing(const ClosingPlan& plan, const FigureText& text, const Typesetter& typesetter, bool small)
+      : plan_(plan), text_(text), typesetter_(typesetter), type_(typesetter.scale()), key_("closures/" + plan.closure + "/"), small_(small) {}
 
   Drawing made() {
     choose_scale();
@@ -60,6 +61,12 @@ class EdgeDrawing {
         scale_ = s;
         break;
       }
+    if (small_)
+      for (const DrawingScale s : scales(text_.shown_in()))
+        if (s.one_to > scale_.one_to) {
+          if (s.of(plan_.edge_length) >= pt(kLeastEdge)) scale_ = s;
+          break;
+        }
     edge_ = pt(kEdgeAt);
   }
 
@@ -202,6 +209,7 @@ class EdgeDrawing {
   const Typesetter& typesetter_;
   const TypeScale& type_;
   std::string key_;
+  bool small_;
   DrawingScale scale_;
   Length top_, foot_, edge_, fastener_x_;
   std::vector<DrawingItem> items_;
@@ -209,8 +217,8 @@ class EdgeDrawing {
 
 }  // namespace
 
-Drawing draw_closing(const ClosingPlan& plan, const FigureText& figure_text, const Typesetter& typesetter) {
-  return EdgeDrawing(plan, figure_text, typesetter).made();
+Drawing draw_closing(const ClosingPlan& plan, const FigureText& figure_text, const Typesetter& typesetter, bool small) {
+  return EdgeDrawing(plan, figure_text, typesetter, small).made();
 }
 
 }  // namespace gownsheaf

@@ -95,11 +95,11 @@ Table list(const PacketInput& input, const FigureText& text) {
   const bool far = pinned_up(input);
   const std::string unit = unit_of(text.shown_in());
   Table table;
-  add_column(table, Column::Kind::words, "piece", far ? 118 : 112, false);
-  add_column(table, Column::Kind::count, "cut", far ? 34 : 30, true);
-  add_column(table, Column::Kind::unit, "", far ? 34 : 28, false);
-  add_column(table, Column::Kind::length, "across, " + unit, far ? 78 : 62, true);
-  add_column(table, Column::Kind::length, "along, " + unit, far ? 78 : 70, true);
+  add_column(table, Column::Kind::words, "piece", far ? 116 : 112, false);
+  add_column(table, Column::Kind::count, "cut", far ? 32 : 30, true);
+  add_column(table, Column::Kind::unit, "", far ? 50 : 38, false);
+  add_column(table, Column::Kind::length, "across, " + unit, far ? 72 : 62, true);
+  add_column(table, Column::Kind::length, "along, " + unit, far ? 72 : 66, true);
   add_column(table, Column::Kind::words, "already in it, " + unit, 0, false);
   for (const LayPlan& lay : input.plans.lays) {
     Row group;
@@ -113,7 +113,7 @@ Table list(const PacketInput& input, const FigureText& text) {
       Row row;
       row.cells.push_back({words(c.piece)});
       row.cells.push_back({text.marked(c.key + "/copies", bold(text.has(c.key + "/copies") ? text.value(c.key + "/copies") : whole_number(c.copies)))});
-      row.cells.push_back({c.pair ? condensed("pair") : Text{}});
+      row.cells.push_back({c.pair ? condensed(c.copies == 2 ? "a pair" : whole_number(c.copies / 2) + " pairs") : Text{}});
       row.cells.push_back({text.cell(c.key + "/cut width", true)});
       row.cells.push_back({text.cell(c.key + "/cut length", true)});
       row.cells.push_back({words_of(c, text)});
