@@ -316,11 +316,15 @@ Sheet layout_sheet(const PacketInput& input, const LayPlan& plan, bool with_tabl
   say_what_gave_way(plan, text, sheet);
   if (!plan.fits_bought) say_missing(input, plan, text, sheet);
   Table placing = placing_table(plan, strips, pinned_up(input), text);
-  double room_high = input.shape.bottom - input.shape.top - type.title_step - 2 * type.answer_step - 4 * type.step;
-  if (with_table) room_high -= (1.4 * static_cast<double>(placing.rows.size()) + 8) * type.step;
+  const double room_high = input.shape.bottom - input.shape.top - type.title_step - 2 * type.answer_step - 4 * type.step;
+  const double beside_table = std::max(room_high - (1.4 * static_cast<double>(placing.rows.size()) + 8) * type.step, kLeastDrawing);
+  const LaidStrip* last = nullptr;  // of several lengths only the last stands above the table
+  for (const LaidStrip* strip : strips)
+    if (!strip->placed.empty()) last = strip;
   std::size_t first_left_over = 1;
   for (const LaidStrip* strip : strips) {
-    draw_strip(input, plan, *strip, first_left_over, strips.size() > 1, Length::from_points(std::max(room_high, kLeastDrawing)), with_table, text, sheet);
+    const bool shares = with_table && strip == last;
+    draw_strip(input, plan, *strip, first_left_over, strips.size() > 1, Length::from_points(shares ? beside_table : room_high), shares, text, sheet);
     first_left_over += strip->left_over.size();
   }
   sheet.blocks.push_back(heading("To lay it again"));
