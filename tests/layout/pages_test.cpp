@@ -204,6 +204,18 @@ TEST_CASE("of a sheet's shorter forms the longest that saves a page is taken, an
   CHECK(rows == 22);
 }
 
+TEST_CASE("a shorter form that still ends with few lines is set closer, if that saves a page more", "[pages]") {
+  // 24 rows fit the first page, 29 set tight.
+  for (const int rows : {28, 35}) {
+    Sheet sheet = sheet_of("List", {block(rows_of(70, "no"))});
+    sheet.shorter.push_back([rows] { return std::vector<Block>{block(rows_of(rows, "shorter"))}; });
+    const PaperDocument document = kBench.pages({sheet}, kBench.pin_up);
+    const std::vector<PlacedText> texts = body_text(document.pages.front());
+    CHECK(document.pages.size() == (rows == 28 ? 1 : 2));
+    CHECK(texts.at(6).base - texts.at(4).base == Length::points(rows == 28 ? 21 : 25));
+  }
+}
+
 TEST_CASE("a sheet for what found no room is laid out only where a shorter form names it, with its page", "[pages]") {
   Sheet sheet = sheet_of("List", {block(rows_of(20, "no"))}), rest = sheet_of("Rest", {paragraph_of(3)});
   sheet.shorter.push_back([] { return std::vector<Block>{block(rows_of(20, "no")), block(ContentsLine{"the rest: page", "Rest"})}; });
