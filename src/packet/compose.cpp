@@ -206,7 +206,7 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
       const bool may_share = entry.sheet == "to buy" || entry.sheet == "cutting list" ||
                              entry.sheet == "pleats" || entry.sheet == "closures" || entry.sheet == "size and fit" ||
                              entry.sheet == "cutting layouts" || entry.sheet == "bones" ||
-                             entry.sheet == "closure reinforcement" || entry.sheet == "calendar" || entry.sheet == "what waits" ||
+                             entry.sheet == "closure reinforcement" || entry.sheet == "contents" || entry.sheet == "calendar" || entry.sheet == "what waits" ||
                              entry.sheet == "cautions";
       // On the wall only what has no places to mark, a sentence or two.
       const bool short_on_the_wall = entry.sheet == "closures" && sheet.blocks.size() <= kFewBlocks;
