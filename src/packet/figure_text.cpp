@@ -68,13 +68,15 @@ bool length_at(std::string_view s, std::size_t& i, LengthText& out) {
   return true;
 }
 
-// `4 1/2 times`, `step 7`: a number and its word stay together.
+// `step 7`, `pleat 5`: a number and the word before it stay together.
 std::string keep_numbers_with_words(std::string s) {
   std::string out;
   for (std::size_t i = 0; i < s.size(); ++i) {
-    const bool after_step = i >= 4 && s.compare(i - 4, 4, "step") == 0;
-    const bool number_follows = i + 1 < s.size() && is_digit(s[i + 1]);
-    if (s[i] == ' ' && after_step && number_follows) out += kNoBreak;
+    bool after_word = false;
+    if (s[i] == ' ' && i + 1 < s.size() && is_digit(s[i + 1]))
+      for (const std::string_view word : {"step", "pleat", "seam", "size", "breadth"})
+        after_word = after_word || std::string_view(s).substr(0, i).ends_with(word);
+    if (after_word) out += kNoBreak;
     else out += s[i];
   }
   return out;

@@ -175,7 +175,7 @@ Length draw_key(std::vector<DrawingItem>& items, Length y, const LayPlan& plan, 
   x = say("grain, toward the top", x + pt(42)) + pt(22);
   const Length second = base + pt(size + 7);
   bool more = false;
-  Length left = pt(kEdge);
+  Length left = pt(kLayEdge);
   const auto entry = [&](const std::string& s, const auto& draw) {
     draw(left, second - pt(size * 0.3));
     Label label;
