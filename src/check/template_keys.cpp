@@ -132,6 +132,8 @@ const std::vector<TemplateKey>& template_keys() {
       {"closing note", "source", V::text, false, "", "an anchor of docs/sources.md"},
       {"closing note", "label", V::word, true, kLabels, "where it comes from"},
       {"inspect", "say", V::text, true, "", "what to look for"},
+      {"inspect", "fasten", V::texts, false,
+       "hooks and eyes|hooks and bars|hooks and loops|buttons|snaps|lacing|buckle|ties|drawstring|busk", "the closings it is looked for at; any when left out"},
       {"inspect", "label", V::word, true, kLabels, "where it comes from"},
   };
   return keys;

@@ -56,7 +56,10 @@ void read_closing_rules(const Entry& file, Templates& into, TemplateNames& names
       into.closing.carried.push_back({row.text("hangs from"), row.text("say"), row.text("source"), row.label()});
   }
   for (const Entry* e : block.blocks("notes")) read_note(TemplateBlock(*e, "closing note", diag), into.closing, diag);
-  for (const Entry* e : block.blocks("inspect")) into.closing.inspect.push_back(TemplateBlock(*e, "inspect", diag).text("say"));
+  for (const Entry* e : block.blocks("inspect")) {
+    const TemplateBlock row(*e, "inspect", diag);
+    into.closing.inspect.push_back({row.text("say"), row.texts("fasten")});
+  }
 }
 
 }  // namespace gownsheaf

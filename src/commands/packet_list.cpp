@@ -15,7 +15,10 @@ std::string kept_together(std::string text) {
 
 std::string cloths_of(const PacketFacts& about) {
   std::string text;
-  for (const ClothTotal& cloth : about.cloths) text += (text.empty() ? "" : "; ") + cloth.cloth + " " + kept_together(cloth.needed);
+  for (const ClothTotal& cloth : about.cloths) {
+    const bool nothing = cloth.needed.rfind("0 ", 0) == 0;  // remnants and stock hold every piece
+    text += (text.empty() ? "" : "; ") + cloth.cloth + (nothing ? ", from what is there" : " " + kept_together(cloth.needed));
+  }
   return text;
 }
 

@@ -1,6 +1,7 @@
 // What sheets are made of: blocks with keep rules, before any page exists. Widths are in points of the 486 pt live area.
 #pragma once
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
@@ -74,6 +75,8 @@ struct Drawing {
   std::vector<DrawingItem> items;  // in drawing order: hatch, fills, outlines, lines, labels
   Text caption;               // one line under it, up to 486 wide; may be empty
   std::string name;           // for listings
+  bool below_last = false;    // goes on where the drawing before it ended, without white
+  std::shared_ptr<const Drawing> head;  // drawn again above it when a page begins with it
 };
 
 struct Gap { double points = 0; };
@@ -100,6 +103,7 @@ struct Sheet {
   // The same said with less, longest first; made only when rows set tight save no page. The first that saves one is taken.
   // They read the project, figures and plans that the sheet was composed from.
   std::vector<std::function<std::vector<Block>()>> shorter;
+  bool when_named = false;    // laid out only when a sheet before it, as it was set, prints the page of its anchor
   bool starts_page = true;    // binder sheets may share a page when they fit whole under another, or under the end of one of their section
 };
 

@@ -85,7 +85,8 @@ Slabs slabs_of(const Drawing& drawing, const Bench& bench) {
   slab.changed = any_changed(drawing.caption);
   for (const DrawingItem& item : drawing.items)
     if (const auto* label = std::get_if<Label>(&item)) slab.changed = slab.changed || any_changed(label->text);
-  slab.space_before = pt(bench.either(6, 5));
+  if (!drawing.below_last) slab.space_before = pt(bench.either(6, 5));
+  if (drawing.head != nullptr) slab.again = std::make_shared<const Slabs>(slabs_of(*drawing.head, bench));
   slab.drawing = drawing.name.empty() ? "a drawing" : drawing.name;
   return {slab};
 }

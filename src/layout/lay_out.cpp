@@ -8,8 +8,20 @@ namespace gownsheaf {
 namespace {
 
 // Only the lines of the contents hold page numbers.
-bool names_pages(const Sheet& sheet) {
-  return std::any_of(sheet.blocks.begin(), sheet.blocks.end(), [](const Block& b) { return std::holds_alternative<ContentsLine>(b.what); });
+bool names_pages(const Slabs& slabs) {
+  return std::any_of(slabs.begin(), slabs.end(), [](const Slab& s) { return !s.names.empty(); });
+}
+
+struct LaidSheet {
+  const Sheet* sheet;
+  Setting setting;
+  Slabs slabs;
+};
+
+bool named_in(const std::vector<LaidSheet>& laid, const std::string& anchor) {
+  return std::any_of(laid.begin(), laid.end(), [&](const LaidSheet& one) {
+    return std::any_of(one.slabs.begin(), one.slabs.end(), [&](const Slab& s) { return s.names == anchor; });
+  });
 }
 
 }  // namespace
@@ -20,18 +32,18 @@ PaperDocument lay_out(const std::vector<Sheet>& sheets, const PageShape& shape, 
   const std::map<std::string, int> unknown;
   const Bench blank{typesetter, unknown};
   PageBuilder first(shape, blank);
-  std::vector<Setting> settings;
-  std::vector<Slabs> slabs;
+  std::vector<LaidSheet> laid;
   for (const Sheet& sheet : sheets) {
-    settings.push_back(first.add_best(sheet));
-    slabs.push_back(first.take_slabs());
+    if (sheet.when_named && !named_in(laid, sheet.anchor)) continue;
+    const Setting setting = first.add_best(sheet);
+    laid.push_back({&sheet, setting, first.take_slabs()});
   }
 
   const Bench bench{typesetter, first.anchors()};
   PageBuilder second(shape, bench);
-  for (std::size_t i = 0; i < sheets.size(); ++i) {
-    if (names_pages(sheets[i])) second.add(sheets[i], settings[i]);
-    else second.add(sheets[i], settings[i], slabs[i]);
+  for (const LaidSheet& one : laid) {
+    if (names_pages(one.slabs)) second.add(*one.sheet, one.setting);
+    else second.add(*one.sheet, one.setting, one.slabs);
   }
 
   PaperDocument document;

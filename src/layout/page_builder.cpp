@@ -9,7 +9,7 @@ namespace {
 
 constexpr Length kBetweenSheets = Length::points(16);
 constexpr double kBarFrom = 14, kBarWide = 4;  // left of the live area
-constexpr std::size_t kMostPages = 4;          // of a sheet that is set again: of a long one a page more is little
+constexpr std::size_t kMostPages = 6;          // of a sheet that is set again: of a long one a page more is little
 constexpr double kFewLines = 0.4;              // of a page: what is worth setting tight to save
 
 // Everything that stands above `cut`, and the rest moved up by it.
@@ -167,7 +167,7 @@ void PageBuilder::place_chain(const Slabs& slabs, std::size_t first, std::size_t
 }
 
 bool PageBuilder::joins_last_sheet(const Sheet& sheet, const Slabs& slabs) const {
-  if (pages_.empty() || sheet.starts_page || bench_.pin_up() || closed_) return false;
+  if (pages_.empty() || sheet.starts_page || closed_) return false;
   const bool last_is_whole = sheet_start_ + 1 == pages_.size();
   if (slabs.empty() || (!last_is_whole && pages_.back().section != sheet.section)) return false;
   const Place place{place_.y + kBetweenSheets + pt(bench_.either(8, 6)), false};
@@ -187,23 +187,30 @@ Setting PageBuilder::add_best(const Sheet& sheet) {
     closed_ = closed;
     sheet_start_ = start;
   };
+  const auto ends_with_few_lines = [&] { return (place_.y - top_).in_points() / (bottom_ - top_).in_points() <= kFewLines; };
   Setting best;
   add(sheet, best);
-  const std::size_t loose = pages_.size() - pages;
-  const double last = (place_.y - top_).in_points() / (bottom_ - top_).in_points();
+  std::size_t fewest = pages_.size() - pages;
   // A sheet that shares a page is whole on it.
-  if (loose < 2 || loose > kMostPages || (last > kFewLines && sheet.shorter.empty())) return best;
-  Slabs usual = take_slabs();
+  if (fewest < 2 || fewest > kMostPages || (!ends_with_few_lines() && sheet.shorter.empty())) return best;
+  Slabs kept = take_slabs();
   for (std::size_t k = 0; k <= sheet.shorter.size(); ++k) {
+    bool saved = false;
     for (const Closeness close : {Closeness::usual, Closeness::tight, Closeness::condensed}) {
       if (k == 0 && close == Closeness::usual) continue;
       take_back();
       add(sheet, {close, k});
-      if (pages_.size() - pages < loose) return {close, k};
+      if (pages_.size() - pages >= fewest) continue;
+      fewest = pages_.size() - pages;
+      best = {close, k};
+      saved = true;
+      if (fewest == 1 || !ends_with_few_lines()) return best;
+      kept = take_slabs();  // set closer the same words may save one page more
     }
+    if (saved) break;
   }
   take_back();
-  slabs_ = std::move(usual);
+  slabs_ = std::move(kept);
   add(sheet, best, slabs_);
   return best;
 }

@@ -81,6 +81,7 @@ Slabs slabs_of(const ContentsLine& line, const Bench& bench) {
   const std::int64_t more = std::max<std::int64_t>(0, static_cast<std::int64_t>(lines.size()) - 1);
   const Length base = bench.base(bench.row_height(), scale.text);
   Slab slab;
+  slab.names = line.anchor;
   slab.height = pt(bench.row_height()) + bench.step() * more;
   set_lines(slab.marks, bench, lines, {Length(), base}, bench.step());
   const auto found = bench.pages.find(line.anchor);

@@ -26,6 +26,7 @@ struct Slab {
   bool gap = false;            // only white: vanishes at the top of a page
   bool ends_page = false;      // nothing after it on its page
   bool changed = false;        // holds a figure that is another since the packet before
+  std::string names;           // the anchor whose page number it prints
   std::string drawing;         // the name of a drawing, for the fault when no page can hold it
 };
 using Slabs = std::vector<Slab>;

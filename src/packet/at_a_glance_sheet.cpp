@@ -27,15 +27,35 @@ Text what_and_when(const PacketInput& input) {
   return words(sentence + ", worn on ") + text.marked("garment/worn on", bold(replaced(day, " ", "\u00A0"))) + words("." + size);
 }
 
-void may_i_cut(const PacketInput& input, Sheet& sheet) {
+bool answered_alike(const CutVerdict& a, const CutVerdict& b) {
+  return a.verdict == b.verdict && a.after == b.after && a.reason == b.reason && a.reason_figure == b.reason_figure && a.decided == b.decided;
+}
+
+// Cloths of one answer in one row, for a page that would be too full.
+std::vector<CutVerdict> together(const std::vector<CutVerdict>& verdicts) {
+  std::vector<CutVerdict> all;
+  for (const CutVerdict& v : verdicts) {
+    const auto alike = std::find_if(all.begin(), all.end(), [&](const CutVerdict& other) { return answered_alike(v, other); });
+    if (alike == all.end()) {
+      all.push_back(v);
+    } else {
+      alike->cloth += ", " + v.cloth;
+      for (const std::string& part : v.parts)
+        if (std::find(alike->parts.begin(), alike->parts.end(), part) == alike->parts.end()) alike->parts.push_back(part);
+    }
+  }
+  return all;
+}
+
+void may_i_cut(const PacketInput& input, const std::vector<CutVerdict>& verdicts, Sheet& sheet) {
   sheet.blocks.push_back(heading("May I cut now?"));
-  if (input.plans.may_cut.empty()) {
+  if (verdicts.empty()) {
     sheet.blocks.push_back(paragraph(words("No cloth is cut for this garment.")));
     return;
   }
   const FigureText text = figure_text_of(input);
-  for (std::size_t i = 0; i < input.plans.may_cut.size(); ++i) {
-    const CutVerdict& v = input.plans.may_cut[i];
+  for (std::size_t i = 0; i < verdicts.size(); ++i) {
+    const CutVerdict& v = verdicts[i];
     PairRow row;
     row.left = verdict(capital(v.cloth));
     row.left_under = condensed(listed(v.parts));
@@ -53,7 +73,7 @@ void may_i_cut(const PacketInput& input, Sheet& sheet) {
       }
     }
     if (!v.decided.empty()) row.right = row.right + words(" ") + sentence_text(ends_with_stop(v.decided), false);
-    row.last = i + 1 == input.plans.may_cut.size();
+    row.last = i + 1 == verdicts.size();
     sheet.blocks.push_back(block(row));
   }
 }
@@ -110,21 +130,26 @@ std::string left_off(const std::vector<ToSettle>& rows, std::size_t from) {
   return "and " + listed(parts) + ": all of them on page";
 }
 
+// What stands above them on the page.
+std::vector<Block> above_them(const PacketInput& input, const std::vector<CutVerdict>& verdicts) {
+  Sheet sheet;
+  may_i_cut(input, verdicts, sheet);
+  say_cut_short(input, sheet);
+  next_acts(input, sheet);
+  sheet.blocks.push_back(heading("Settle these"));
+  return sheet.blocks;
+}
+
 void settle_these(const PacketInput& input, Sheet& sheet) {
   const std::vector<ToSettle> rows = to_settle(input);
-  sheet.blocks.push_back(heading("Settle these"));
-  if (rows.empty()) {
-    sheet.blocks.push_back(paragraph(words("Nothing is open.")));
-    return;
-  }
   std::size_t shown = rows.size();
   if (rows.size() > kMostToSettle) {  // holds only
     shown = 0;
     while (shown < rows.size() && rows[shown].kind == ToSettle::Kind::hold) ++shown;
     shown = std::min(shown, kMostToSettle);
   }
-  const auto with = [rows, above = sheet.blocks](std::size_t count) {
-    std::vector<Block> blocks = above;
+  const auto below = [rows](std::vector<Block> blocks, std::size_t count) {
+    if (rows.empty()) blocks.push_back(paragraph(words("Nothing is open.")));
     for (std::size_t i = 0; i < count; ++i) {
       PairRow row = rows[i].row;
       row.last = i + 1 == rows.size();
@@ -133,9 +158,12 @@ void settle_these(const PacketInput& input, Sheet& sheet) {
     if (count < rows.size()) blocks.push_back(block(ContentsLine{left_off(rows, count), kAllWarningsAnchor}));
     return blocks;
   };
-  sheet.blocks = with(shown);
-  // One page always: what finds no room is counted, with the page on which it stands whole.
-  while (shown > 0) sheet.shorter.push_back([with, count = --shown] { return with(count); });
+  sheet.blocks = below(above_them(input, input.plans.may_cut), shown);
+  // One page always: first the cloths of one answer share a row; then what finds no room is counted, with the page on which it stands whole.
+  const std::vector<CutVerdict> merged = together(input.plans.may_cut);
+  if (merged.size() < input.plans.may_cut.size())
+    sheet.shorter.push_back([below, input, merged, shown] { return below(above_them(input, merged), shown); });
+  while (shown > 0) sheet.shorter.push_back([below, input, merged, count = --shown] { return below(above_them(input, merged), count); });
 }
 
 }  // namespace
@@ -144,9 +172,6 @@ Sheet at_a_glance_sheet(const PacketInput& input) {
   Sheet sheet;
   sheet.section = Section::glance;
   sheet.answer = what_and_when(input);
-  may_i_cut(input, sheet);
-  say_cut_short(input, sheet);
-  next_acts(input, sheet);
   settle_these(input, sheet);
   return sheet;
 }

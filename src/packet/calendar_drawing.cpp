@@ -11,9 +11,11 @@
 namespace gownsheaf {
 namespace {
 
-constexpr double kWeekWide = 44, kCellWide = 63;  // points; 44 + 7 x 63 = 485
-constexpr int kWeeksADrawing = 12, kWeeksInLargeType = 6, kFewWords = 2;
+constexpr double kWeekWide = 37, kCellWide = 64;  // points; 37 + 7 x 64 = 485
+constexpr int kFewWords = 2;
 constexpr const char* kDayNames[] = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
+// As short as the first column is wide.
+constexpr const char* kMonthNames[] = {"Jan", "Feb", "March", "April", "May", "June", "July", "Aug", "Sept", "Oct", "Nov", "Dec"};
 
 struct DayWords { std::vector<std::string> words; bool heavy = false; };
 
@@ -42,7 +44,7 @@ struct WeekRow { Day monday; int weeks = 1; bool idle = false; };
 class WeekChart {
  public:
   WeekChart(const Plans& plans, const Typesetter& typesetter) : plans_(plans), typesetter_(typesetter), size_(typesetter.scale().smallest), words_(words_of_days(plans)) {
-    row_ = size_ * 3 + 14;
+    row_ = size_ * 2 + 20;  // the day, its steps, the bar
     for (const CalendarDayPlan& d : plans.days->days) longest_ = std::max({longest_, d.minutes, minutes_of_day(d)});
   }
 
@@ -61,9 +63,12 @@ class WeekChart {
     }
     // A single week without work keeps its row: its days tell why.
     for (WeekRow& row : rows) row.idle = row.idle && row.weeks > 1;
-    const std::size_t most = size_ > 10 ? kWeeksInLargeType : kWeeksADrawing;  // parts that fit under a heading
-    for (std::size_t from = 0; from < rows.size(); from += most)
-      all.push_back(one({rows.begin() + static_cast<std::ptrdiff_t>(from), rows.begin() + static_cast<std::ptrdiff_t>(std::min(from + most, rows.size()))}));
+    const auto head = std::make_shared<const Drawing>(day_names());
+    all.push_back(*head);
+    for (const WeekRow& row : rows) {
+      all.push_back(one(row));
+      all.back().head = head;
+    }
     return all;
   }
 
@@ -99,31 +104,34 @@ class WeekChart {
     return whole_number(row.weeks) + " weeks " + (free ? "kept free" : "without work") + ": " + day_and_month(row.monday) + " to " + day_and_month(sunday) + ".";
   }
 
-  Drawing one(const std::vector<WeekRow>& rows) {
+  static constexpr double kWide = kWeekWide + 7 * kCellWide;
+
+  Drawing day_names() const {
     Drawing out;
-    const double head = size_ + 4;
     for (int d = 0; d < 7; ++d) out.items.push_back(put(bold(kDayNames[d]), {pt(kWeekWide + kCellWide * d + 3), pt(size_)}, size_));
-    double top = head;
-    for (const WeekRow& row : rows) {
-      out.items.push_back(line({Length(), pt(top)}, {pt(kWeekWide + 7 * kCellWide), pt(top)}, 0.7));
-      if (row.idle) {
-        out.items.push_back(put(condensed(idle_words(row)), {pt(kWeekWide + 3), pt(top + size_ + 2)}, size_));
-        top += size_ + 7;
-        continue;
-      }
-      const std::string monday = short_day(row.monday);
-      const std::string of = monday.substr(monday.find(kNoBreak) + std::string(kNoBreak).size());  // "1 March"
-      const auto space = of.find(kNoBreak);
-      out.items.push_back(put(bold(of.substr(0, space)), {Length(), pt(top + size_ + 2)}, size_));
-      out.items.push_back(put(condensed(of.substr(space + std::string(kNoBreak).size())), {Length(), pt(top + 2 * size_ + 3)}, size_));
-      for (int d = 0; d < 7; ++d) cell(out, Day{row.monday.serial + d}, kWeekWide + kCellWide * d, top);
-      top += row_;
+    out.width = pt(kWide + 1);
+    out.height = pt(size_ + 4);
+    out.name = "days of the week";
+    return out;
+  }
+
+  // A row is a drawing of its own, so that a page ends between two weeks.
+  Drawing one(const WeekRow& row) const {
+    Drawing out;
+    const double high = row.idle ? size_ + 7 : row_;
+    for (const double y : {0.0, high}) out.items.push_back(line({Length(), pt(y)}, {pt(kWide), pt(y)}, 0.7));
+    if (row.idle) {
+      out.items.push_back(put(condensed(idle_words(row)), {pt(kWeekWide + 3), pt(size_ + 2)}, size_));
+    } else {
+      const CalendarDay monday = calendar(row.monday);
+      out.items.push_back(put(bold(whole_number(monday.day)), {Length(), pt(size_ + 2)}, size_));
+      out.items.push_back(put(condensed(kMonthNames[monday.month - 1]), {Length(), pt(2 * size_ + 3)}, size_));
+      for (int d = 0; d < 7; ++d) cell(out, Day{row.monday.serial + d}, kWeekWide + kCellWide * d, 0);
     }
-    const double foot = top;
-    out.items.push_back(line({Length(), pt(foot)}, {pt(kWeekWide + 7 * kCellWide), pt(foot)}, 0.7));
-    out.width = pt(kWeekWide + 7 * kCellWide + 1);
-    out.height = pt(foot + 2);
-    out.name = "weeks";
+    out.width = pt(kWide + 1);
+    out.height = pt(high);
+    out.name = row.idle ? "weeks without work" : "week";
+    out.below_last = true;
     return out;
   }
 
@@ -136,20 +144,25 @@ class WeekChart {
       out.items.push_back(Hatch{outline(hatched, 0.5).path, 45, 5, 0.5});
     }
     const auto said = words_.find(day);
-    out.items.push_back(put(condensed(whole_number(calendar(day).day) + (plan != nullptr && plan->helper ? " +" : "")), {pt(x + 3), pt(top + size_ + 2)}, size_));
+    const Text date = condensed(whole_number(calendar(day).day) + (plan != nullptr && plan->helper ? " +" : ""));
+    out.items.push_back(put(date, {pt(x + 3), pt(top + size_ + 2)}, size_));
     double base = top + size_ + 2;
     if (said != words_.end()) {
       if (said->second.heavy) out.items.push_back(outline(box, 2.0));
       std::string words = listed(said->second.words);
       if (said->second.words.size() > kFewWords) words = listed({said->second.words[0], said->second.words[1]});
-      out.items.push_back(put(words_in(Face::condensed_bold, words), {pt(x + 4 + size_ * 1.2), pt(base)}, size_));
+      const Length from = pt(x + 3 + size_ / 4) + typesetter_.width(date, size_);
+      Text what = words_in(Face::condensed_bold, words);
+      if (from + typesetter_.width(what, size_) > box.right() - pt(2)) what = condensed(words);  // clear of the frame
+      out.items.push_back(put(what, {from, pt(base)}, size_));
     }
     if (plan == nullptr || plan->does.empty()) return;
     bool chain = false;
     for (const auto& stint : plan->does) chain = chain || on_chain(stint.step);
     std::vector<int> numbers;
-    for (const auto& stint : plan->does)
-      if (numbers.empty() || numbers.back() != stint.step) numbers.push_back(stint.step);
+    for (const auto& stint : plan->does) numbers.push_back(stint.step);
+    std::sort(numbers.begin(), numbers.end());
+    numbers.erase(std::unique(numbers.begin(), numbers.end()), numbers.end());
     base += size_ + 2;
     out.items.push_back(put(steps_that_fit(numbers), {pt(x + 3), pt(base)}, size_));
     const double wide = longest_ > 0 ? (kCellWide - 6) * static_cast<double>(minutes_of_day(*plan)) / static_cast<double>(longest_) : 0;
@@ -162,15 +175,20 @@ class WeekChart {
     if (chain) out.items.push_back(line({pt(x + 3), pt(top + row_ - 2.5)}, {pt(x + 3 + wide), pt(top + row_ - 2.5)}, 2.0));
   }
 
-  // As many as the cell is wide for; how many more there are.
+  // Three and more that follow on are said by the first and the last. As many as the cell is wide for; dots stand for the rest.
   Text steps_that_fit(const std::vector<int>& numbers) const {
-    for (std::size_t shown = numbers.size();; --shown) {
+    std::vector<Text> said;
+    for (std::size_t i = 0, end = 0; i < numbers.size(); i = end) {
+      const bool chain = on_chain(numbers[i]);
+      for (end = i + 1; end < numbers.size() && numbers[end] == numbers[end - 1] + 1 && on_chain(numbers[end]) == chain;) ++end;
+      if (end - i < 3) end = i + 1;
+      const std::string words = whole_number(numbers[i]) + (end - i > 1 ? "\u2013" + whole_number(numbers[end - 1]) : "");
+      said.push_back(chain ? bold(words) : condensed(words));
+    }
+    for (std::size_t shown = said.size();; --shown) {
       Text steps;
-      for (std::size_t i = 0; i < shown; ++i) {
-        const std::string number = (i > 0 ? " " : "") + whole_number(numbers[i]);
-        steps = steps + (on_chain(numbers[i]) ? bold(number) : condensed(number));
-      }
-      if (shown < numbers.size()) steps = steps + condensed(" and " + whole_number(static_cast<std::int64_t>(numbers.size() - shown)));
+      for (std::size_t i = 0; i < shown; ++i) steps = steps + (i > 0 ? condensed(" ") : Text{}) + said[i];
+      if (shown < said.size()) steps = steps + condensed(" \u2026");
       if (shown <= 1 || typesetter_.width(steps, size_) <= pt(kCellWide - 5)) return steps;
     }
   }

@@ -1,6 +1,7 @@
 // The days that are left: what is to be done and what time there is, the weeks as a chart, the days that are fixed, what can
 // be done while something is late, and what could give way.
 #include <algorithm>
+#include <memory>
 
 #include "packet/calendar_drawing.h"
 #include "packet/sheets.h"
@@ -54,7 +55,7 @@ void what_gives(const PacketInput& input, const FigureText& text, Sheet& sheet) 
 
 struct FixedDay { Day day; Text what, latest; };
 
-Table fixed_days(const PacketInput& input) {
+Table fixed_days(const PacketInput& input, bool with_the_end) {
   const WorkPlan& plan = *input.plans.days;
   std::vector<FixedDay> days;
   const auto at_latest = [](const std::optional<Day>& day) { return day ? words(short_day(*day)) : words("\u2013"); };
@@ -70,8 +71,8 @@ Table fixed_days(const PacketInput& input) {
     if (d.order_by_to_replace) days.push_back({*d.order_by_to_replace, words("order the ") + bold(d.what) + words(", if it should be possible to order it again"), words("\u2013")});
     if (d.arrives) days.push_back({*d.arrives, late + words("the ") + bold(d.what) + words(" should be here"), at_latest(d.needed)});
   }
-  if (plan.last) days.push_back({*plan.last, words("last day for work; those after it are kept free"), words("\u2013")});
-  if (plan.worn_on) days.push_back({*plan.worn_on, bold("It is worn"), words("\u2013")});
+  if (plan.last && with_the_end) days.push_back({*plan.last, words("last day for work; those after it are kept free"), words("\u2013")});
+  if (plan.worn_on && with_the_end) days.push_back({*plan.worn_on, bold("It is worn"), words("\u2013")});
   std::stable_sort(days.begin(), days.end(), [](const FixedDay& a, const FixedDay& b) { return a.day < b.day; });
   Table table;
   const bool far = pinned_up(input);
@@ -92,6 +93,22 @@ std::vector<int> rising(std::vector<int> numbers) {
   return numbers;
 }
 
+bool leaves_out(const Drawing& week) {
+  return std::any_of(week.items.begin(), week.items.end(), [](const DrawingItem& item) {
+    const auto* label = std::get_if<Label>(&item);
+    return label != nullptr && !label->text.empty() && label->text.back().words.ends_with("\u2026");
+  });
+}
+
+void days_to_keep(const PacketInput& input, bool with_the_end, std::vector<Block>& blocks) {
+  blocks.push_back(heading("Days to keep"));
+  blocks.push_back(block(fixed_days(input, with_the_end)));
+  for (const Delivery& d : input.plans.days->deliveries)
+    if (d.arrives)
+      blocks.push_back(paragraph(bold("While the " + d.what + " is not here: ") +
+                                 words(d.meanwhile.empty() ? "nothing else can be done." : "steps " + ranges(rising(d.meanwhile)) + ".")));
+}
+
 }  // namespace
 
 Sheet calendar_sheet(const PacketInput& input) {
@@ -104,19 +121,27 @@ Sheet calendar_sheet(const PacketInput& input) {
   if (plan.needed.milliseconds == 0) return sheet;
   what_gives(input, text, sheet);
   const std::vector<Drawing> weeks = draw_weeks(input.plans, input.typesetter);
-  for (const Drawing& one : weeks) sheet.blocks.push_back(block(one));
+  for (std::size_t i = 0; i < weeks.size(); ++i)  // the first two weeks stand together, and the last two with the key
+    sheet.blocks.push_back(block(weeks[i], i < 2 || i + 2 >= weeks.size()));
   if (!weeks.empty()) {
     std::string key = "Numbers are steps of the order of work; a bar is the day\u2019s work against the longest day. Bold numbers and a heavy line under the bar: "
                       "the longest chain. A heavy frame: the wearer is needed, or it is worn. Hatched: kept free.";
     if (std::any_of(plan.days.begin(), plan.days.end(), [](const CalendarDayPlan& d) { return d.helper; })) key += " +: a second person is there.";
+    if (std::any_of(weeks.begin(), weeks.end(), leaves_out)) key += " \u2026: more steps than have room.";
     sheet.blocks.push_back(paragraph(condensed(key), true));
   }
-  sheet.blocks.push_back(heading("Days to keep"));
-  sheet.blocks.push_back(block(fixed_days(input)));
-  for (const Delivery& d : plan.deliveries)
-    if (d.arrives)
-      sheet.blocks.push_back(paragraph(bold("While the " + d.what + " is not here: ") +
-                                       words(d.meanwhile.empty() ? "nothing else can be done." : "steps " + ranges(rising(d.meanwhile)) + ".")));
+  if (pinned_up(input)) {
+    // The wall does without what would take a page of its own: the chart has the chain in bold, the last day and the day it is worn.
+    const auto chart = std::make_shared<const std::vector<Block>>(sheet.blocks);
+    for (const bool with_the_end : {true, false})
+      if (with_the_end || !weeks.empty())
+        sheet.shorter.push_back([input, chart, with_the_end] {
+          std::vector<Block> blocks = *chart;
+          days_to_keep(input, with_the_end, blocks);
+          return blocks;
+        });
+  }
+  days_to_keep(input, true, sheet.blocks);
   if (plan.chain.size() > 1)
     sheet.blocks.push_back(paragraph(bold("The longest chain: ") + words("steps " + listed([&] {
                                        std::vector<std::string> numbers;

@@ -12,11 +12,12 @@ constexpr double kEdgeAt = 236;   // the meeting line, points from the drawing's
 constexpr double kNumberAt = 36;  // right end of the numbers' column
 constexpr double kDistanceAt = 112;
 constexpr double kWordsAt = 300;
+constexpr double kLeastEdge = 90;  // high enough for its ends, its levels and some of the places
 
 class EdgeDrawing {
  public:
-  EdgeDrawing(const ClosingPlan& plan, const FigureText& text, const Typesetter& typesetter)
-      : plan_(plan), text_(text), typesetter_(typesetter), type_(typesetter.scale()), key_("closures/" + plan.closure + "/") {}
+  EdgeDrawing(const ClosingPlan& plan, const FigureText& text, const Typesetter& typesetter, bool small)
+      : plan_(plan), text_(text), typesetter_(typesetter), type_(typesetter.scale()), key_("closures/" + plan.closure + "/"), small_(small) {}
 
   Drawing made() {
     choose_scale();
@@ -35,7 +36,8 @@ class EdgeDrawing {
     out.width = pt(kRunWide);
     out.height = bar_y + pt(type_.smallest + 10);
     const Length bar = scale_bar(out.items, {edge_ - scale_.of(widest()), bar_y}, scale_, text_.shown_in(), type_.smallest, pt(130));
-    out.items.push_back(put(condensed(scale_name(scale_)), {edge_ - scale_.of(widest()) + bar + pt(64), bar_y + pt(2)}, type_.smallest));
+    if (scale_.one_to > 1)  // the bar itself says full size
+      out.items.push_back(put(condensed(scale_name(scale_)), {edge_ - scale_.of(widest()) + bar + pt(64), bar_y + pt(2)}, type_.smallest));
     out.name = "closing " + plan_.closure;
     keep_labels_inside(out, typesetter_);
     return out;
@@ -59,6 +61,12 @@ class EdgeDrawing {
         scale_ = s;
         break;
       }
+    if (small_)
+      for (const DrawingScale s : scales(text_.shown_in()))
+        if (s.one_to > scale_.one_to) {
+          if (s.of(plan_.edge_length) >= pt(kLeastEdge)) scale_ = s;
+          break;
+        }
     edge_ = pt(kEdgeAt);
   }
 
@@ -201,6 +209,7 @@ class EdgeDrawing {
   const Typesetter& typesetter_;
   const TypeScale& type_;
   std::string key_;
+  bool small_;
   DrawingScale scale_;
   Length top_, foot_, edge_, fastener_x_;
   std::vector<DrawingItem> items_;
@@ -208,8 +217,8 @@ class EdgeDrawing {
 
 }  // namespace
 
-Drawing draw_closing(const ClosingPlan& plan, const FigureText& figure_text, const Typesetter& typesetter) {
-  return EdgeDrawing(plan, figure_text, typesetter).made();
+Drawing draw_closing(const ClosingPlan& plan, const FigureText& figure_text, const Typesetter& typesetter, bool small) {
+  return EdgeDrawing(plan, figure_text, typesetter, small).made();
 }
 
 }  // namespace gownsheaf

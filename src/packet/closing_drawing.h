@@ -7,6 +7,6 @@
 
 namespace gownsheaf {
 
-Drawing draw_closing(const ClosingPlan& plan, const FigureText& figure_text, const Typesetter& typesetter);
+Drawing draw_closing(const ClosingPlan& plan, const FigureText& figure_text, const Typesetter& typesetter, bool small = false);
 
 }  // namespace gownsheaf

@@ -181,8 +181,9 @@ class Reinforcement {
   void inspect(Sheet& sheet) const {
     if (rules_.inspect.empty()) return;
     sheet.blocks.push_back(heading("After wearing, look for"));
-    for (const std::string& line : rules_.inspect)
-      sheet.blocks.push_back(paragraph(tick_box() + words(" ") + said_plainly(line)));
+    for (const ClosingInspection& line : rules_.inspect)
+      if (line.fasten.empty() || std::find(line.fasten.begin(), line.fasten.end(), plan_.fasten) != line.fasten.end())
+        sheet.blocks.push_back(paragraph(tick_box() + words(" ") + said_plainly(line.say)));
     sheet.blocks.push_back(paragraph(words("Mend what you find, and build that place one band stronger.")));
   }
 

@@ -28,37 +28,48 @@ class ClosuresSheet {
   ClosuresSheet(const PacketInput& input, const ClosingPlan& plan)
       : input_(input), plan_(plan), text_(figure_text_of(input)), key_("closures/" + plan.closure + "/"), closure_(input.project.closure(plan.closure)) {}
 
-  Sheet made() {
+  Sheet made() const {
     Sheet sheet;
     sheet.section = Section::close;
     sheet.answer = answer();
+    sheet.blocks = blocks(true, false);
+    // Where it takes a page more: the wall does without the comparison, which the binder has; then the drawing is a scale smaller.
+    const bool may_lack_it = pinned_up(input_) && !plan_.compared.empty();
+    if (may_lack_it) sheet.shorter.push_back([self = *this] { return self.blocks(false, false); });
     if (!plan_.fasteners.empty()) {
-      sheet.blocks.push_back(block(draw_closing(plan_, text_, input_.typesetter)));
-      sheet.blocks.push_back(block(Paragraph{how_to_measure(), true}, true));
-      sheet.blocks.push_back(block(places()));
-    }
-    if (!plan_.cut_sides.empty()) {
-      sheet.blocks.push_back(heading("Where each side is cut"));
-      sheet.blocks.push_back(block(laps()));
-      const Text sides = pieces_that_close();
-      if (!sides.empty()) sheet.blocks.push_back(paragraph(sides));
-    }
-    const Text more = what_it_takes();
-    if (!more.empty()) {
-      sheet.blocks.push_back(heading("What it takes"));
-      sheet.blocks.push_back(paragraph(more));
-    }
-    if (!plan_.compared.empty()) {
-      // The wall does without the comparison when it would take a page of its own; the binder has it.
-      if (pinned_up(input_)) sheet.shorter.push_back([blocks = sheet.blocks] { return blocks; });
-      sheet.blocks.push_back(heading("The same edge closed otherwise"));
-      sheet.blocks.push_back(block(comparison()));
-      sheet.blocks.push_back(paragraph(condensed("Minutes are common practice for a practised home maker, untested: they compare kinds, they do not plan an evening.")));
+      sheet.shorter.push_back([self = *this] { return self.blocks(true, true); });
+      if (may_lack_it) sheet.shorter.push_back([self = *this] { return self.blocks(false, true); });
     }
     return sheet;
   }
 
  private:
+  std::vector<Block> blocks(bool compared, bool small_drawing) const {
+    std::vector<Block> all;
+    if (!plan_.fasteners.empty()) {
+      all.push_back(block(draw_closing(plan_, text_, input_.typesetter, small_drawing)));
+      all.push_back(block(Paragraph{how_to_measure(), true}, true));
+      all.push_back(block(places()));
+    }
+    if (!plan_.cut_sides.empty()) {
+      all.push_back(heading("Where each side is cut"));
+      all.push_back(block(laps()));
+      const Text sides = pieces_that_close();
+      if (!sides.empty()) all.push_back(paragraph(sides));
+    }
+    const Text more = what_it_takes();
+    if (!more.empty()) {
+      all.push_back(heading("What it takes"));
+      all.push_back(paragraph(more, !pinned_up(input_)));
+    }
+    if (compared && !plan_.compared.empty()) {
+      all.push_back(heading("The same edge closed otherwise"));
+      all.push_back(block(comparison()));
+      all.push_back(paragraph(condensed("Minutes are common practice for a practised home maker, untested: they compare kinds, they do not plan an evening.")));
+    }
+    return all;
+  }
+
   bool has(const std::string& quantity) const { return text_.has(key_ + quantity); }
   Text length(const std::string& quantity) const { return text_.measured(key_ + quantity); }
   std::string edge() const { return plan_.edge.empty() ? "the edge" : plan_.edge; }
@@ -141,9 +152,9 @@ class ClosuresSheet {
     const bool faced = has("seam with facing");
     Table table;
     add_column(table, Column::Kind::words, "side", 0, true);
-    add_column(table, Column::Kind::length, "cut edge past meeting line, " + unit, far ? 150 : 140, true);
-    add_column(table, Column::Kind::length, "lap, " + unit, far ? 76 : 70, false);
-    add_column(table, Column::Kind::length, (faced ? "seam with facing, " : "turned back, ") + unit, far ? 110 : 100, false);
+    add_column(table, Column::Kind::length, "cut edge past meeting line, " + unit, far ? 190 : 140, true);
+    add_column(table, Column::Kind::length, "lap, " + unit, far ? 66 : 70, false);
+    add_column(table, Column::Kind::length, (faced ? "seam with facing, " : "turned back, ") + unit, far ? 138 : 100, false);
     for (std::size_t i = 0; i < plan_.cut_sides.size(); ++i) {
       const std::string& side = plan_.cut_sides[i];
       const bool under = side == "under side" || (plan_.cut_sides.size() == 2 && i == 1);
@@ -167,8 +178,12 @@ class ClosuresSheet {
   Text what_it_takes() const {
     Text out;
     const auto add = [&](const Text& sentence) { out = out + (out.empty() ? Text{} : words(" ")) + sentence; };
-    if (!plan_.with.empty() && has("in all") && plan_.fasten != "ties") add(bold(capital(plan_.with) + ": " + text_.value(key_ + "in all")) + words("."));
-    else if (has("in all")) add(words(text_.value(key_ + "in all") + "\u00A0" + (plan_.fasten == "lacing" ? "eyelets" : words_of(plan_.fasten).many) + " in all."));
+    if (!plan_.with.empty() && has("in all") && plan_.fasten != "ties") add(bold(capital(plan_.with) + ": " + text_.value(key_ + "in all") + (plan_.fasten == "lacing" ? "\u00A0eyelets" : "")) + words("."));
+    else if (has("in all")) {
+      const Words w = words_of(plan_.fasten);
+      const std::string called = plan_.fasten == "lacing" ? "eyelets" : text_.count(key_ + "in all") == 1 ? w.one : w.many;
+      add(words(text_.value(key_ + "in all") + "\u00A0" + called + " in all."));
+    }
     if (has("tie length"))
       add(bold(text_.value(key_ + "ties") + "\u00A0ties") + words(", each cut ") + length("tie length") + words(": ") + text_.checking(key_ + "tie free") +
           sentence_text(in_unit_of(" free to tie, 2 in sewn down beneath the edge, 1/2 in hemmed; ", text_.shown_in()), false) + text_.checking(key_ + "tape length") + words(" of tape in all."));
@@ -205,7 +220,7 @@ class ClosuresSheet {
     return table;
   }
 
-  const PacketInput& input_;
+  const PacketInput input_;  // a shorter form outlives the call
   const ClosingPlan& plan_;
   FigureText text_;
   std::string key_;

@@ -14,6 +14,8 @@ constexpr std::string_view kSheets[] = {
     "closures",    "closure reinforcement", "bones",    "size and fit", "fitting checklist", "order of work",   "calendar",        "what waits",      "cautions",
     "how it was worked out"};
 
+constexpr std::size_t kFewBlocks = 2;
+
 // Sheets that are made once for each item even when the set does not say `for each`.
 std::string repeats_over(const SheetEntry& entry) {
   if (!entry.for_each.empty()) return entry.for_each;
@@ -204,13 +206,19 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
       const bool may_share = entry.sheet == "to buy" || entry.sheet == "cutting list" ||
                              entry.sheet == "pleats" || entry.sheet == "closures" || entry.sheet == "size and fit" ||
                              entry.sheet == "cutting layouts" || entry.sheet == "bones" ||
-                             entry.sheet == "closure reinforcement";
-      sheet.starts_page = far || !may_share;
+                             entry.sheet == "closure reinforcement" || entry.sheet == "contents" || entry.sheet == "calendar" || entry.sheet == "what waits" ||
+                             entry.sheet == "cautions";
+      // On the wall only what has no places to mark, a sentence or two.
+      const bool short_on_the_wall = entry.sheet == "closures" && sheet.blocks.size() <= kFewBlocks;
+      sheet.starts_page = far ? !short_on_the_wall : !may_share;
       sheets.push_back(std::move(sheet));
     }
   }
   if (std::any_of(sheets.begin(), sheets.end(), [](const Sheet& s) { return refers_to(s, kAllWarningsAnchor); })) {
     sheets.push_back(all_to_settle(input));
+  } else if (std::any_of(sheets.begin(), sheets.end(), [](const Sheet& s) { return s.id == "at a glance" && !s.shorter.empty(); })) {
+    sheets.push_back(all_to_settle(input));
+    sheets.back().when_named = true;  // whether it is wanted is known when the page is full
   }
   place_contents(input, sheets);
   return sheets;

@@ -73,7 +73,7 @@ Text lie_of_the_pieces(const PacketInput& input, const LayPlan& plan, bool sever
   if (plan.to_buy.folded == Folded::lengthwise)
     out = out + words(" The upper edge of the drawing is the fold, the lower edge both selvages. What lies against the fold is cut as a half; all else here is cut double.");
   if (plan.to_buy.folded == Folded::crosswise) out = out + words(" The right end of the drawing is the fold; all here is cut double.");
-  if (text.has(key + "/density"))
+  if (text.has(key + "/density") && !pinned_up(input))  // nothing is done by it: not read from the wall
     out = out + words(" Of every 100 parts between the selvages " + whole_number(text.count(key + "/density")) + " are pieces.");
   if (!folded && any_on_fold(plan)) out = out + words(" A piece on the fold lies opened out; the broken line in it is its fold.");
   return out;
@@ -106,7 +106,7 @@ void say_what_gave_way(const LayPlan& plan, const FigureText& text, Sheet& sheet
 void say_bias(const LayPlan& plan, const FigureText& text, Sheet& sheet) {
   const std::string key = "cloths/" + plan.cloth;
   if (!text.has(key + "/bias strip")) return;
-  sheet.blocks.push_back(paragraph(words("Out of what is left over the longest bias strip in one piece is ") + text.checking(key + "/bias strip") +
+  sheet.blocks.push_back(paragraph(words("Longest bias strip left over, in one piece: ") + text.checking(key + "/bias strip") +
                                    words(", cut ") + text.checking(key + "/bias strip width") + words(" wide."), true));
 }
 
@@ -182,7 +182,7 @@ std::string part_words(const LayParts& parts, std::size_t i, ShownIn shown_in) {
 }
 
 void draw_strip(const PacketInput& input, const LayPlan& plan, const LaidStrip& strip, std::size_t first_left_over,
-                bool several, Length room_high, const FigureText& text, Sheet& sheet) {
+                bool several, Length room_high, bool with_table, const FigureText& text, Sheet& sheet) {
   if (several && is_rest(strip)) {
     sheet.blocks.push_back(block(Paragraph{sentence_text("At " + ruler_text(strip.starts_at, text.shown_in()).plain() + " cut straight across. What follows lies in one layer, opened out, and is measured from that end.", false), true}, true));
   } else if (several) {
@@ -194,7 +194,7 @@ void draw_strip(const PacketInput& input, const LayPlan& plan, const LaidStrip& 
     sheet.blocks.push_back(block(Paragraph{named, true}, !strip.placed.empty()));
   }
   if (strip.placed.empty()) return;
-  const LayParts parts = lay_parts(strip, input.typesetter, text.shown_in(), room_high);
+  const LayParts parts = lay_parts(strip, input.typesetter, text.shown_in(), room_high, with_table);
   for (std::size_t i = 0; i < parts.parts.size(); ++i) {
     if (parts.parts.size() > 1) {
       sheet.blocks.push_back(block(Paragraph{sentence_text(part_words(parts, i, text.shown_in()), false, Face::condensed), true}, true));
@@ -219,9 +219,9 @@ bool is_kept(const LayPlan& plan, const std::string& piece) {
 Table placing_table(const LayPlan& plan, const std::vector<const LaidStrip*>& strips, bool far, const FigureText& text) {
   const std::string unit = unit_of(text.shown_in());
   Table table;
-  add_column(table, Column::Kind::words, "piece", far ? 150 : 140, false);
-  add_column(table, Column::Kind::length, "from end, " + unit, far ? 96 : 82, true);
-  add_column(table, Column::Kind::length, "from selvage, " + unit, far ? 120 : 96, true);
+  add_column(table, Column::Kind::words, "piece", far ? 132 : 140, false);
+  add_column(table, Column::Kind::length, "from end, " + unit, far ? 84 : 82, true);
+  add_column(table, Column::Kind::length, "from selvage, " + unit, far ? 112 : 96, true);
   add_column(table, Column::Kind::words, "across \u00D7 along", 0, false);
   for (const LaidStrip* strip : strips) {
     if (strip->placed.empty()) continue;
@@ -316,17 +316,21 @@ Sheet layout_sheet(const PacketInput& input, const LayPlan& plan, bool with_tabl
   say_what_gave_way(plan, text, sheet);
   if (!plan.fits_bought) say_missing(input, plan, text, sheet);
   Table placing = placing_table(plan, strips, pinned_up(input), text);
-  double room_high = input.shape.bottom - input.shape.top - type.title_step - 2 * type.answer_step - 4 * type.step;
-  if (with_table) room_high -= (1.4 * static_cast<double>(placing.rows.size()) + 8) * type.step;
+  const double room_high = input.shape.bottom - input.shape.top - type.title_step - 2 * type.answer_step - 4 * type.step;
+  const double beside_table = std::max(room_high - (1.4 * static_cast<double>(placing.rows.size()) + 8) * type.step, kLeastDrawing);
+  const LaidStrip* last = nullptr;  // of several lengths only the last stands above the table
+  for (const LaidStrip* strip : strips)
+    if (!strip->placed.empty()) last = strip;
   std::size_t first_left_over = 1;
   for (const LaidStrip* strip : strips) {
-    draw_strip(input, plan, *strip, first_left_over, strips.size() > 1, Length::from_points(std::max(room_high, kLeastDrawing)), text, sheet);
+    const bool shares = with_table && strip == last;
+    draw_strip(input, plan, *strip, first_left_over, strips.size() > 1, Length::from_points(shares ? beside_table : room_high), shares, text, sheet);
     first_left_over += strip->left_over.size();
   }
   sheet.blocks.push_back(heading("To lay it again"));
   sheet.blocks.push_back(block(Paragraph{
-      words("Measure from the cut end and from the lower edge of the drawing, to the nearest corner of each piece. The "
-            "thin line along each edge is the selvage. Cut in this order: " + listed(order_of_cutting(plan)) + "."), true}, true));
+      words("Measure from the cut end and the lower edge of the drawing, to the nearest corner of each piece; "
+            "the thin lines are selvages. Cut in this order: " + listed(order_of_cutting(plan)) + "."), true}, true));
   sheet.blocks.push_back(block(std::move(placing)));
   say_bias(plan, text, sheet);
   say_offers(input, plan, text, sheet);

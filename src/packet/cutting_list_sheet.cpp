@@ -33,7 +33,7 @@ std::string hold_on(const PacketInput& input, const std::string& cloth) {
   return "";
 }
 
-Text words_of(const CutPiece& c, const FigureText& text) {
+Text words_of(const CutPiece& c, const std::string& said_of_all, const FigureText& text) {
   Text out;
   const auto add = [&](const Text& more) {
     if (!out.empty()) out = out + condensed("; ");
@@ -50,9 +50,9 @@ Text words_of(const CutPiece& c, const FigureText& text) {
   }
   if (c.full_width) add(condensed("selvage to selvage"));
   if (c.grain == "bias" || c.grain == "across") add(condensed("grain " + c.grain));
-  if (!c.allowances.empty()) add(sentence_text(c.allowances, false, Face::condensed));
+  if (!c.allowances.empty() && c.allowances != said_of_all) add(sentence_text(c.allowances, false, Face::condensed));
   const Figure* seam = text.figures().find("pieces/" + c.as_named() + "/seam allowance");
-  if (seam != nullptr && seam->standing) out = out + condensed(", maker\u2019s default");
+  if (seam != nullptr && seam->standing) out = out + condensed(" (maker\u2019s default)");
   return out;
 }
 
@@ -91,15 +91,28 @@ Text eased_seam(const PacketInput& input, const Seam& seam, const FigureText& te
          words(" longer and is eased in. Do not trim it off.");
 }
 
-Table list(const PacketInput& input, const FigureText& text) {
+// The allowances that most pieces of a cloth have, and more than one.
+std::string of_most(const LayPlan& lay) {
+  std::string most;
+  std::ptrdiff_t often = 1;
+  for (const CutPiece& c : lay.cut) {
+    const auto count = std::count_if(lay.cut.begin(), lay.cut.end(), [&](const CutPiece& o) { return o.allowances == c.allowances; });
+    if (count > often && !c.allowances.empty()) most = c.allowances, often = count;
+  }
+  return most;
+}
+
+// `once`: what most pieces of a cloth have is said beside its name, not in their rows.
+Table list(const PacketInput& input, bool once) {
+  const FigureText text = figure_text_of(input);
   const bool far = pinned_up(input);
   const std::string unit = unit_of(text.shown_in());
   Table table;
-  add_column(table, Column::Kind::words, "piece", far ? 118 : 112, false);
-  add_column(table, Column::Kind::count, "cut", far ? 34 : 30, true);
-  add_column(table, Column::Kind::unit, "", far ? 34 : 28, false);
-  add_column(table, Column::Kind::length, "across, " + unit, far ? 78 : 62, true);
-  add_column(table, Column::Kind::length, "along, " + unit, far ? 78 : 70, true);
+  add_column(table, Column::Kind::words, "piece", far ? 116 : 112, false);
+  add_column(table, Column::Kind::count, "cut", far ? 32 : 30, true);
+  add_column(table, Column::Kind::unit, "", far ? 50 : 38, false);
+  add_column(table, Column::Kind::length, "across, " + unit, far ? 72 : 62, true);
+  add_column(table, Column::Kind::length, "along, " + unit, far ? 72 : 66, true);
   add_column(table, Column::Kind::words, "already in it, " + unit, 0, false);
   for (const LayPlan& lay : input.plans.lays) {
     Row group;
@@ -107,20 +120,41 @@ Table list(const PacketInput& input, const FigureText& text) {
     Text name = bold(capital(lay.cloth) + ": " + lay_words(lay));
     const std::string hold = hold_on(input, lay.cloth);
     if (!hold.empty()) name = name + words(" ") + tag(Tag::hold) + words(" ") + sentence_text(hold, false);
+    const std::string of_all = once ? of_most(lay) : "";
+    if (!of_all.empty()) name = name + words(". Where nothing else is said: ") + sentence_text(of_all, false);
     group.cells.push_back({name});
     table.rows.push_back(group);
     for (const CutPiece& c : lay.cut) {
       Row row;
       row.cells.push_back({words(c.piece)});
       row.cells.push_back({text.marked(c.key + "/copies", bold(text.has(c.key + "/copies") ? text.value(c.key + "/copies") : whole_number(c.copies)))});
-      row.cells.push_back({c.pair ? condensed("pair") : Text{}});
+      row.cells.push_back({c.pair ? condensed(c.copies == 2 ? "a pair" : whole_number(c.copies / 2) + " pairs") : Text{}});
       row.cells.push_back({text.cell(c.key + "/cut width", true)});
       row.cells.push_back({text.cell(c.key + "/cut length", true)});
-      row.cells.push_back({words_of(c, text)});
+      row.cells.push_back({words_of(c, of_all, text)});
       table.rows.push_back(row);
     }
   }
   return table;
+}
+
+std::vector<Block> blocks_of(const PacketInput& input, bool once) {
+  const FigureText text = figure_text_of(input);
+  std::vector<Block> blocks{block(list(input, once))};
+  for (const Placket& p : input.project.plackets) {
+    const Text said = placket_strip(input, p, text);
+    if (!said.empty()) blocks.push_back(paragraph(said));
+  }
+  for (const Seam& seam : input.project.seams) {
+    const Text said = eased_seam(input, seam, text);
+    if (!said.empty()) blocks.push_back(paragraph(said, true));
+  }
+  for (const Diagnostic& d : input.messages) {  // pieces that the list cannot hold yet
+    const bool left_out = d.code == "size-missing" || d.code == "fills-unknown" || d.code == "width-unknown";
+    if (!left_out || d.severity != Severity::hold || !d.accepted_because.empty()) continue;
+    blocks.push_back(paragraph(tag(Tag::hold) + words(" ") + words(d.sentence), true));
+  }
+  return blocks;
 }
 
 }  // namespace
@@ -138,20 +172,8 @@ Sheet cutting_list_sheet(const PacketInput& input) {
   const auto cloths = static_cast<std::int64_t>(input.plans.lays.size());
   sheet.answer = words(counted(pieces, "piece", "pieces") + " from " + counted(cloths, "cloth", "cloths") +
                        ", cut in this order. The sizes are where the scissors go, allowances in them, of shrunk cloth, of the piece opened out.");
-  sheet.blocks.push_back(block(list(input, text)));
-  for (const Placket& p : input.project.plackets) {
-    const Text said = placket_strip(input, p, text);
-    if (!said.empty()) sheet.blocks.push_back(paragraph(said));
-  }
-  for (const Seam& seam : input.project.seams) {
-    const Text said = eased_seam(input, seam, text);
-    if (!said.empty()) sheet.blocks.push_back(paragraph(said, true));
-  }
-  for (const Diagnostic& d : input.messages) {  // pieces that the list cannot hold yet
-    const bool left_out = d.code == "size-missing" || d.code == "fills-unknown" || d.code == "width-unknown";
-    if (!left_out || d.severity != Severity::hold || !d.accepted_because.empty()) continue;
-    sheet.blocks.push_back(paragraph(tag(Tag::hold) + words(" ") + words(d.sentence), true));
-  }
+  sheet.blocks = blocks_of(input, false);
+  sheet.shorter.push_back([input] { return blocks_of(input, true); });
   return sheet;
 }
 

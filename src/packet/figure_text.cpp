@@ -2,6 +2,7 @@
 
 #include "packet/wording.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace gownsheaf {
@@ -67,13 +68,15 @@ bool length_at(std::string_view s, std::size_t& i, LengthText& out) {
   return true;
 }
 
-// `4 1/2 times`, `step 7`: a number and its word stay together.
+// `step 7`, `pleat 5`: a number and the word before it stay together.
 std::string keep_numbers_with_words(std::string s) {
   std::string out;
   for (std::size_t i = 0; i < s.size(); ++i) {
-    const bool after_step = i >= 4 && s.compare(i - 4, 4, "step") == 0;
-    const bool number_follows = i + 1 < s.size() && is_digit(s[i + 1]);
-    if (s[i] == ' ' && after_step && number_follows) out += kNoBreak;
+    bool after_word = false;
+    if (s[i] == ' ' && i + 1 < s.size() && is_digit(s[i + 1]))
+      for (const std::string_view word : {"step", "pleat", "seam", "size", "breadth"})
+        after_word = after_word || std::string_view(s).substr(0, i).ends_with(word);
+    if (after_word) out += kNoBreak;
     else out += s[i];
   }
   return out;
@@ -169,8 +172,8 @@ Text FigureText::was_after(std::string_view key) const {
 Text FigureText::rests_on(std::string_view key) const {
   const Figure* f = figures_->find(key);
   if (f == nullptr || hidden(*f)) return {};
-  if (f->guessed) return words(", guessed");
-  if (f->standing && f->inputs.empty()) return condensed(", maker\u2019s default");
+  if (f->guessed) return words(" (guessed)");
+  if (f->standing && f->inputs.empty()) return condensed(" (maker\u2019s default)");
   return {};
 }
 
@@ -279,13 +282,23 @@ Text FigureText::say(const Say& parts, Face words_face, bool to_measure) const {
     } else {
       out = out + marked(part.figure, words_in(words_face, plain_text(*f, shown_in_)));
     }
-    if (f != nullptr && !hidden(*f) && f->guessed) out = out + words_in(words_face, ", guessed");
+    if (f != nullptr && !hidden(*f) && f->guessed) out = out + words_in(words_face, " (guessed)");
   }
   return out;
 }
 
 Text FigureText::act(const Say& parts) const { return say(parts, Face::bold, true); }
 Text FigureText::reason(const Say& parts) const { return say(parts, Face::condensed, false); }
-Text FigureText::beside_step(const Say& parts) const { return say(parts, Face::condensed, true); }
+
+// "1 part", where the library writes "{cloth:other parts} parts".
+Text FigureText::beside_step(const Say& parts) const {
+  Say said = parts;
+  for (std::size_t i = 0; i + 1 < said.size(); ++i) {
+    std::string& after = said[i + 1].words;
+    const std::size_t end = std::min(after.find(' ', 1), after.size());  // of the first word, which a space leads
+    if (!said[i].figure.empty() && figures_->count(said[i].figure) == 1 && end > 3 && after[end - 1] == 's') after.erase(end - 1, 1);
+  }
+  return say(said, Face::condensed, true);
+}
 
 }  // namespace gownsheaf

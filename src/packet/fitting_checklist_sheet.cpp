@@ -111,15 +111,22 @@ void changes(const PacketInput& input, const FittingPlan& plan, const FigureText
   }
 }
 
-// A gate with many lines keeps its signature on the page: one line for the record, narrower gaps.
-constexpr std::size_t kManyLines = 9;
-bool many_lines(const FittingPlan& plan) { return plan.checks.size() > kManyLines; }
+// How much white a page of a gate has, chosen once: one with many lines keeps its signature on the page.
+struct Spacing {
+  double between = 8;          // the parts of the page, points
+  double before_record = 6;
+  bool record_in_one_line = false;
+};
+Spacing spacing_of(const FittingPlan& plan) {
+  constexpr std::size_t kManyLines = 9;
+  return plan.checks.size() > kManyLines ? Spacing{3, 4, true} : Spacing{};
+}
 
 // Rows high enough for a pen: two lines of white each. On the wall the page itself is written on.
-void record(const PacketInput& input, const FittingPlan& plan, Sheet& sheet) {
+void record(const PacketInput& input, const Spacing& spacing, Sheet& sheet) {
   if (pinned_up(input)) return;
-  if (many_lines(plan)) {
-    sheet.blocks.push_back(block(Gap{4}));
+  sheet.blocks.push_back(block(Gap{spacing.before_record}));
+  if (spacing.record_in_one_line) {
     sheet.blocks.push_back(block(WriteIn{{{words("value"), 56}, {words("moved"), 56}, {words("where"), 100}, {words("initials"), 36}}}));
     return;
   }
@@ -133,12 +140,11 @@ void record(const PacketInput& input, const FittingPlan& plan, Sheet& sheet) {
     for (int k = 0; k < 4; ++k) row.cells.push_back({Text{}});
     table.rows.push_back(std::move(row));
   }
-  sheet.blocks.push_back(block(Gap{6}));
   sheet.blocks.push_back(block(table));
 }
 
-void signature(const PacketInput& input, const FittingPlan& plan, Sheet& sheet) {
-  sheet.blocks.push_back(block(Gap{many_lines(plan) ? 3.0 : 8.0}, true));
+void signature(const PacketInput& input, const FittingPlan& plan, const Spacing& spacing, Sheet& sheet) {
+  sheet.blocks.push_back(block(Gap{spacing.between}, true));
   sheet.blocks.push_back(block(Rule{2.0}, true));
   const std::string on = plan.next_step > 0 ? "Signed: go on to " + nth_step(plan.next_step) + "." : "Signed: it is right.";
   const Text photographed = pinned_up(input) ? Text{} : tick_box() + words(std::string(kNoBreak) + "Photographed: front, sides, back.    ");
@@ -151,17 +157,18 @@ void signature(const PacketInput& input, const FittingPlan& plan, Sheet& sheet) 
 Sheet fitting_checklist_sheet(const PacketInput& input, const FittingPlan& plan) {
   const FigureText text = figure_text_of(input);
   Sheet sheet;
+  const Spacing spacing = spacing_of(plan);
   sheet.section = Section::fit;
   sheet.answer = answer(plan);
   ready(plan, sheet);
-  sheet.blocks.push_back(block(Gap{many_lines(plan) ? 3.0 : 8.0}));
+  sheet.blocks.push_back(block(Gap{spacing.between}));
   sheet.blocks.push_back(block(checks(input, plan, text)));
   if (!plan.moves.empty()) {
-    sheet.blocks.push_back(block(Gap{many_lines(plan) ? 3.0 : 8.0}));
+    sheet.blocks.push_back(block(Gap{spacing.between}));
     sheet.blocks.push_back(block(movements(input, plan)));
   }
-  record(input, plan, sheet);
-  signature(input, plan, sheet);
+  record(input, spacing, sheet);
+  signature(input, plan, spacing, sheet);
   changes(input, plan, text, sheet);
   return sheet;
 }

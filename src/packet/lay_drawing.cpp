@@ -175,7 +175,7 @@ Length draw_key(std::vector<DrawingItem>& items, Length y, const LayPlan& plan, 
   x = say("grain, toward the top", x + pt(42)) + pt(22);
   const Length second = base + pt(size + 7);
   bool more = false;
-  Length left = pt(kEdge);
+  Length left = pt(kLayEdge);
   const auto entry = [&](const std::string& s, const auto& draw) {
     draw(left, second - pt(size * 0.3));
     Label label;
@@ -220,7 +220,7 @@ std::string copy_name(const LayPlan& plan, const LaidPiece& laid) {
   return c != nullptr && c->copies > 1 ? laid.piece + "\u00A0" + whole_number(laid.copy) : laid.piece;
 }
 
-LayParts lay_parts(const LaidStrip& strip, const Typesetter& typesetter, ShownIn shown_in, Length room_high) {
+LayParts lay_parts(const LaidStrip& strip, const Typesetter& typesetter, ShownIn shown_in, Length room_high, bool together) {
   const Length high = room_high - below_cloth(typesetter.scale()) - pt(2 * kLayEdge);
   LayParts out;
   const std::int64_t largest = shown_in == ShownIn::inches ? 8 : 10;
@@ -234,6 +234,7 @@ LayParts lay_parts(const LaidStrip& strip, const Typesetter& typesetter, ShownIn
     out.parts = break_up(strip, most, shown_in);
     while (out.parts.size() > 1 && !piece_lies_on(strip, out.parts.back())) out.parts.pop_back();
     const auto count = static_cast<std::int64_t>(out.parts.size());
+    if (together && !last && (scale.of(strip.width) + below_cloth(typesetter.scale()) + pt(2 * kLayEdge)) * count > room_high) continue;
     if (last || count == 1 || (scale.one_to == usual && count <= kMostParts)) break;
   }
   if (!out.parts.empty()) out.drawn_to = out.parts.back().to;

@@ -21,8 +21,8 @@ struct LayParts {
   std::vector<LayPart> parts;  // only those on which a piece lies
   Length drawn_to;             // of the cloth's length
 };
-// `room_high`: the tallest that one part may be on paper, ruler and key included.
-LayParts lay_parts(const LaidStrip& strip, const Typesetter& typesetter, ShownIn shown_in, Length room_high);
+// `room_high`: the tallest that one part may be on paper, or all of them `together`; ruler and key included.
+LayParts lay_parts(const LaidStrip& strip, const Typesetter& typesetter, ShownIn shown_in, Length room_high, bool together = false);
 
 struct LayDrawing {
   Drawing drawing;

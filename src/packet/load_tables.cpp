@@ -112,7 +112,8 @@ class Loads {
       Row row;
       row.cells.push_back({words(capital(m.input))});
       row.cells.push_back({words(m.range)});
-      row.cells.push_back({words(rough("varied " + m.input + "/low") + " to " + rough("varied " + m.input + "/high"))});
+      const std::string low = rough("varied " + m.input + "/low"), high = rough("varied " + m.input + "/high");
+      row.cells.push_back({words(low == high ? low + " either way" : low + " to " + high)});
       table.rows.push_back(std::move(row));
     }
     out_.push_back(block(std::move(table)));

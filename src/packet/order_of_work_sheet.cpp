@@ -148,7 +148,7 @@ Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_step
                                                            "project file, under work, in the list done: - step: " + shown.front()->id + "."), true));
   }
   const Text care = cautions(shown);
-  if (!care.empty()) sheet.blocks.push_back(paragraph(care));
+  if (!care.empty()) sheet.blocks.push_back(paragraph(care, !pinned_up(input)));
   return sheet;
 }
 

@@ -36,11 +36,11 @@ Table marks_table(const PleatPlan& plan, const std::vector<PleatMark>& marks, co
 Table landings_table(const PleatPlan& plan, const FigureText& text, bool far) {
   const std::string unit = unit_of(text.shown_in());
   Table table;
-  add_column(table, Column::Kind::words, "what", far ? 112 : 104, true);
+  add_column(table, Column::Kind::words, "what", far ? 110 : 104, true);
   add_column(table, Column::Kind::length, "flat, " + unit, far ? 88 : 80, true);
-  add_column(table, Column::Kind::length, "pleated, " + unit, far ? 104 : 96, false);
+  add_column(table, Column::Kind::length, "pleated, " + unit, far ? 96 : 96, false);
   table.columns.back().padding = 20;
-  add_column(table, Column::Kind::words, "angle", far ? 66 : 60, false);
+  add_column(table, Column::Kind::words, "angle", far ? 78 : 60, false);
   add_column(table, Column::Kind::words, "where it lands", 0, false);
   for (const PleatLanding& l : plan.landings) {
     Row row;

@@ -64,6 +64,7 @@ Table cloth_table(const PacketInput& input, const FigureText& text) {
     row.cells.push_back({tick ? tick_box() : Text{}});
     Text name = bold(c.named.name);
     if (text.has(key + "/width")) name = name + words(", ") + text.drawn(key + "/width", Inline::Size::as_text, Face::regular) + words(" wide") + text.rests_on(key + "/width");
+    if (buys_nothing(text, c.named.name)) name = name + words(": from what is there");
     row.cells.push_back({name + text.then_was(key + "/needed")});
     row.cells.push_back({wanted ? text.cell(key + "/needed", true) : words("\u2013")});
     row.cells.push_back({text.cell(key + "/bought", false)});

@@ -102,7 +102,7 @@ void add_decided(const PacketInput& input, std::vector<ToSettle>& rows) {
     one.row.left = bold("Decided") + (d.item.empty() ? Text{} : condensed(" " + d.item));
     std::string sentence = ends_with_stop(d.sentence);
     sentence.pop_back();
-    one.row.right = sentence_text("Decided: " + sentence + ", because " + ends_with_stop(d.accepted_because), false);
+    one.row.right = sentence_text(sentence + ", because " + ends_with_stop(d.accepted_because), false);
     rows.push_back(std::move(one));
   }
 }

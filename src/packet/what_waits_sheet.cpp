@@ -26,6 +26,24 @@ Say short_act(const Say& act) {
   return out;
 }
 
+// More rows than this are left for a later packet's wall: what hangs there is about the next weeks, and it is one page.
+constexpr std::size_t kMostOnTheWall = 14, kFewestOnTheWall = 5;
+
+std::vector<Block> on_the_wall(const Table& whole, std::size_t rows) {
+  Table table = whole;
+  table.rows.resize(std::min(rows, whole.rows.size()));
+  const auto later = static_cast<std::int64_t>(whole.rows.size() - table.rows.size());
+  std::vector<Block> blocks{block(std::move(table), later > 0)};
+  if (later > 0)
+    blocks.push_back(paragraph(condensed(counted(later, "more comes", "more come") + " later: make the packet again when these are done."), true));
+  return blocks;
+}
+
+// Whether what it waits for directly is all that comes before it.
+bool says_all(const Waiting::Step& step) {
+  return step.all.size() == step.directly.size();  // directly is part of all
+}
+
 }  // namespace
 
 // The work is in order, so that what a step waits for stands before it: one pass, a bit for each earlier step.
@@ -95,16 +113,22 @@ Sheet what_waits_sheet(const PacketInput& input) {
     }
     const std::vector<int>& all = waiting.steps[i].all;
     // On the wall the nearest are enough: each of them waited for the rest in its turn.
-    if (more && !far) first = first + condensed("; in all " + ranges(all));
+    if (more && !far && !says_all(waiting.steps[i])) first = first + condensed("; all: " + ranges(all));
     if (all.empty()) first = first + words(step.holds.empty() ? "nothing more: ready" : "no step; what holds it stands in at a glance");
     row.cells.push_back({first});
     table.rows.push_back(std::move(row));
   }
   sheet.answer = table.rows.empty() ? words("Nothing is left that waits.")
                                     : words(far ? "Find what you are about to do; what stands beside it is done first, and all that those wait for."
-                                                : "Find what you are about to do; what stands beside it is done first. Last, all the numbers before it.");
+                                                : "Find what you are about to do; what stands beside it is done first. Last, where there are more, all the numbers before it.");
   const bool waits = !table.rows.empty();
-  if (waits) sheet.blocks.push_back(block(std::move(table)));
+  if (waits && far) {
+    sheet.blocks = on_the_wall(table, kMostOnTheWall);
+    for (std::size_t rows = std::min(kMostOnTheWall, table.rows.size()); rows-- > kFewestOnTheWall;)
+      sheet.shorter.push_back([table, rows] { return on_the_wall(table, rows); });
+  } else if (waits) {
+    sheet.blocks.push_back(block(std::move(table)));
+  }
   // The other numbers, so that no number on the wall is without its words.
   Text others;
   for (const PlannedStep& step : input.plans.work) {
@@ -112,6 +136,11 @@ Sheet what_waits_sheet(const PacketInput& input) {
     others = others + words(others.empty() ? "" : "; ") + bold(whole_number(step.number)) + words("\u00A0") + text.reason(short_act(step.act));
   }
   if (!others.empty() && waits && !far) {
+    sheet.shorter.push_back([blocks = sheet.blocks] {
+      std::vector<Block> all = blocks;
+      all.push_back(paragraph(condensed("The words of the other numbers stand in the order of work."), true));
+      return all;
+    });
     sheet.blocks.push_back(paragraph(bold("The other numbers: ") + others, true));
   }
   return sheet;

@@ -19,11 +19,15 @@ struct ClosingNote {
   std::string source;
   char label = 'c';
 };
+struct ClosingInspection {
+  std::string say;
+  std::vector<std::string> fasten;  // words of closings it is looked for at; none: at any
+};
 struct ClosingRules {
   std::vector<ClosingBand> bands;       // R0 to R4
   std::vector<CarriedRule> carried;     // best first
   std::vector<ClosingNote> notes;
-  std::vector<std::string> inspect;     // what to look for after wearing
+  std::vector<ClosingInspection> inspect;  // what to look for after wearing
   const ClosingBand* band(std::string_view name) const;
 };
 

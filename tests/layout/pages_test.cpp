@@ -134,7 +134,6 @@ TEST_CASE("binder sheets share a page only when both fit whole", "[pages]") {
   REQUIRE(texts.size() >= 2);
   CHECK(holds(texts[0], "Second"));
   CHECK_FALSE(holds(texts[0], "Third"));
-  CHECK(kBench.pages({first, second}, kBench.pin_up).pages.size() == 2);
   second.starts_page = true;
   CHECK(kBench.pages({first, second}, kBench.binder).pages.size() == 2);
 }
@@ -203,6 +202,54 @@ TEST_CASE("of a sheet's shorter forms the longest that saves a page is taken, an
   std::size_t rows = 0;
   for (std::size_t at = texts[0].find("shorter"); at != std::string::npos; at = texts[0].find("shorter", at + 1)) ++rows;
   CHECK(rows == 22);
+}
+
+TEST_CASE("a shorter form that still ends with few lines is set closer, if that saves a page more", "[pages]") {
+  // 24 rows fit the first page, 29 set tight.
+  for (const int rows : {28, 35}) {
+    Sheet sheet = sheet_of("List", {block(rows_of(70, "no"))});
+    sheet.shorter.push_back([rows] { return std::vector<Block>{block(rows_of(rows, "shorter"))}; });
+    const PaperDocument document = kBench.pages({sheet}, kBench.pin_up);
+    const std::vector<PlacedText> texts = body_text(document.pages.front());
+    CHECK(document.pages.size() == (rows == 28 ? 1 : 2));
+    CHECK(texts.at(6).base - texts.at(4).base == Length::points(rows == 28 ? 21 : 25));
+  }
+}
+
+TEST_CASE("a sheet for what found no room is laid out only where a shorter form names it, with its page", "[pages]") {
+  Sheet sheet = sheet_of("List", {block(rows_of(20, "no"))}), rest = sheet_of("Rest", {paragraph_of(3)});
+  sheet.shorter.push_back([] { return std::vector<Block>{block(rows_of(20, "no")), block(ContentsLine{"the rest: page", "Rest"})}; });
+  rest.when_named = true;
+  const std::vector<std::string> without = texts_of(kBench.pages({sheet, sheet_of("Next", {paragraph_of(3)}), rest}, kBench.pin_up));
+  CHECK(without.size() == 2);
+  sheet.blocks = {block(rows_of(40, "no"))};
+  const std::vector<std::string> with = texts_of(kBench.pages({sheet, sheet_of("Next", {paragraph_of(3)}), rest}, kBench.pin_up));
+  REQUIRE(with.size() == 3);
+  CHECK(holds(with[0], "the rest: page|3"));
+  CHECK(holds(with[2], "Rest"));
+}
+
+TEST_CASE("drawings below one another stand without white, and a page that begins with one has its head again", "[pages]") {
+  const auto head = std::make_shared<const Drawing>([] {
+    Drawing d = std::get<Drawing>(drawing_of(20).what);
+    std::get<Label>(d.items[0]).text = words("head");
+    return d;
+  }());
+  Sheet sheet = sheet_of("Weeks", {block(*head, true)});
+  for (int i = 0; i < 20; ++i) {
+    Block week = drawing_of(50);
+    Drawing& d = std::get<Drawing>(week.what);
+    std::get<Label>(d.items[0]).text = words("week" + std::to_string(i));
+    d.below_last = true;
+    d.head = head;
+    sheet.blocks.push_back(week);
+  }
+  const PaperDocument document = kBench.pages({sheet}, kBench.pin_up);
+  REQUIRE(document.pages.size() == 2);
+  for (const Page& page : document.pages) CHECK(find_text(body_text(page), "head") != nullptr);
+  const std::vector<PlacedText> first = body_text(document.pages[0]);
+  CHECK(find_text(first, "week1")->base - find_text(first, "week0")->base == Length::points(50));
+  CHECK(find_text(first, "week11") != nullptr);  // 12 weeks of 50 and the head below a title of 40
 }
 
 TEST_CASE("a heading goes over with what it heads", "[pages]") {

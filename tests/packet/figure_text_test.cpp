@@ -54,11 +54,27 @@ TEST_CASE("a figure says what it rests on, once") {
   standing.standing = true;
   figures.add(standing);
   const FigureText text(figures, ShownIn::inches);
-  CHECK(plain(text.measured("measures/waist to floor/side")) == "40 1/2 in, guessed");
-  CHECK(plain(text.checking("pieces/band/seam allowance")) == "1/2 in, maker\u2019s default");
+  CHECK(plain(text.measured("measures/waist to floor/side")) == "40 1/2 in (guessed)");
+  CHECK(plain(text.checking("pieces/band/seam allowance")) == "1/2 in (maker\u2019s default)");
   CHECK(plain(text.cell("measures/waist to floor/side", true)) == "40 1/2");
   CHECK(plain(text.measured("pieces/no such")) == kFigureAbsent);
   CHECK(plain(text.cell("pieces/no such", true)) == "\u2013");
+}
+
+TEST_CASE("beside a step one is no plural") {
+  Figures figures;
+  Figure count;
+  count.key = "cloths/wool/other parts";
+  count.value = std::int64_t{1};
+  figures.add(count);
+  count.key = "cloths/wool/breadths";
+  count.value = std::int64_t{2};
+  figures.add(count);
+  const FigureText text(figures, ShownIn::inches);
+  CHECK(plain(text.beside_step({{"", "cloths/wool/other parts"}, {" parts", ""}})) == "1 part");
+  CHECK(plain(text.beside_step({{"", "cloths/wool/other parts"}, {" rows of stitches", ""}})) == "1 row of stitches");
+  CHECK(plain(text.beside_step({{"", "cloths/wool/other parts"}, {" in all", ""}})) == "1 in all");
+  CHECK(plain(text.beside_step({{"", "cloths/wool/breadths"}, {" breadths", ""}})) == "2 breadths");
 }
 
 TEST_CASE("sizes name the unit once") {

@@ -91,8 +91,26 @@ TEST_CASE("at a glance: an accepted hold is a decision, a guess tells what rests
   const std::string page = text_of_sheet(p.compose(), "at a glance");
   CAPTURE(page);
   CHECK_FALSE(says(page, "HOLD"));
-  CHECK(says(page, "Decided cotton lawn | Decided: Cotton lawn: 5 yd needed, 4 yd bought, 1 yd short, because the band is cut from scraps."));
+  CHECK(says(page, "Decided cotton lawn | Cotton lawn: 5 yd needed, 4 yd bought, 1 yd short, because the band is cut from scraps."));
   CHECK(says(page, "GUESSED | Waist to floor, side, 41 in: guessed from the front. On it rests: side length of skirt breadth in slate wool."));
+}
+
+TEST_CASE("at a glance: a page that is full has the cloths of one answer in one row, then fewer rows and the page of all") {
+  SmallProject p = skirt_by_hand();
+  p.plans.may_cut = {{"slate wool", {"skirt"}, MayCut::no, "", "Step 1 is not done.", "", ""}, {"cotton lawn", {"lining", "skirt"}, MayCut::no, "", "Step 1 is not done.", "", ""},
+                     {"silk", {"trim"}, MayCut::yes, "", "", "", ""}};
+  for (Sheet s : p.compose()) {
+    if (s.id != "at a glance") continue;
+    CHECK(says(plain_of(s), "Slate wool (skirt) | No. Step 1 is not done."));
+    CHECK(says(plain_of(s), "Cotton lawn (lining and skirt) | No."));
+    REQUIRE(s.shorter.size() >= 2);
+    s.blocks = s.shorter.front()();
+    CHECK(says(plain_of(s), "Slate wool, cotton lawn (skirt and lining) | No. Step 1 is not done."));
+    CHECK(says(plain_of(s), "Silk (trim) | Yes."));
+    CHECK_FALSE(says(plain_of(s), "all of them on page"));
+    s.blocks = s.shorter[1]();
+    CHECK(says(plain_of(s), "all of them on page"));
+  }
 }
 
 TEST_CASE("to buy: needed, bought, and what is short with its tag") {
@@ -259,7 +277,9 @@ TEST_CASE("titles, conditions and contents of a set") {
   p.sheet("cutting layouts", "Cutting layout: {cloth}", "cloth");
   p.set.contents_page = true;
   const std::vector<Sheet> sheets = p.compose();
-  REQUIRE(sheets.size() == 5);
+  REQUIRE(sheets.size() == 6);
+  CHECK(sheets[5].when_named);  // all to settle: only where at a glance has no room for it
+  CHECK_FALSE(says(plain_of(sheets[1]), "Settle these"));
   CHECK(sheets[0].title == "Lamp-lighting supper skirt, 1868");
   CHECK(sheets[1].title == "Contents");
   CHECK(sheets[2].title == "Pleats: sides");
@@ -274,8 +294,10 @@ TEST_CASE("contents stand where the set names them, and do not name themselves")
   p.set.contents_page = true;
   const std::vector<Sheet> sheets = p.compose();
   CHECK(std::count_if(sheets.begin(), sheets.end(), [](const Sheet& s) { return s.id == "contents"; }) == 1);
-  CHECK(sheets.back().title == "Where to look");
-  const std::string page = plain_of(sheets.back());
+  REQUIRE(sheets.back().when_named);
+  const Sheet& contents = sheets[sheets.size() - 2];
+  CHECK(contents.title == "Where to look");
+  const std::string page = plain_of(contents);
   CHECK(says(page, "Order of work ... sheet order of work"));
   CHECK_FALSE(says(page, "May I cut now?"));
   CHECK_FALSE(says(page, "Where to look ..."));

@@ -36,12 +36,12 @@ TEST_CASE("what waits for what: the cuff waits for the sleeve, and through it fo
   for (const Sheet& s : p.compose())
     if (s.id == "what waits") wall = plain_of(s);
   CHECK(says(wall, "3 Sew the sleeves; 4 Press the cuffs"));
-  CHECK_FALSE(says(wall, "in all"));  // on the wall the nearest are enough
+  CHECK_FALSE(says(wall, "all: "));  // on the wall the nearest are enough
   p.scale = binder_scale();
   for (const Sheet& s : p.compose())
     if (s.id == "what waits") page = plain_of(s);
   CAPTURE(page);
-  CHECK(says(page, "Sew the sleeves; 4 Press the cuffs; in all 1 to 4"));
+  CHECK(says(page, "Sew the sleeves; 4 Press the cuffs; all: 1 to 4"));
   CHECK(says(page, "2 Mark both"));  // beside no row: among the other numbers
   CHECK(says(page, "nothing more: ready"));
   p.plans.work[0].holds = {"until the wool is here"};
@@ -54,6 +54,33 @@ TEST_CASE("what waits for what: the cuff waits for the sleeve, and through it fo
   const auto left = waiting_of(p.plans.work).steps[4].directly;
   REQUIRE(left.size() == 1);  // what a done step waited for is not asked again
   CHECK(left.front()->number == 4);
+}
+
+TEST_CASE("what waits for what: the wall tells the next acts and how many come later, the binder all of them", "[waits]") {
+  SmallProject p = skirt_by_hand();
+  p.plans.work.clear();
+  for (int k = 1; k <= 40; ++k)
+    p.plans.work.push_back(step_named(k, "cut " + std::to_string(k), "Cut piece " + std::to_string(k) + ".",
+                                      k > 1 ? std::vector<std::string>{"cut " + std::to_string(k - 1)} : std::vector<std::string>{}, "cuts good cloth"));
+  p.sheet("what waits", "What waits for what");
+  const auto sheet = [&] {
+    for (Sheet& s : p.compose())
+      if (s.id == "what waits") return s;
+    return Sheet{};
+  };
+  Sheet wall = sheet();
+  CHECK(says(plain_of(wall), "13 Cut piece 13"));
+  CHECK_FALSE(says(plain_of(wall), "15 Cut piece 15"));
+  CHECK(says(plain_of(wall), "26 more come later: make the packet again when these are done."));
+  REQUIRE(wall.shorter.size() == 9);  // 13 rows to 5
+  wall.blocks = wall.shorter.back()();
+  CHECK(says(plain_of(wall), "4 Cut piece 4"));
+  CHECK(says(plain_of(wall), "35 more come later"));
+  p.scale = binder_scale();
+  const Sheet binder = sheet();
+  CHECK(says(plain_of(binder), "39 Cut piece 39; all: 1 to 39"));
+  CHECK_FALSE(says(plain_of(binder), "1 Cut piece 1; all"));  // step 2 waits for nothing but step 1: not said twice
+  CHECK(binder.shorter.empty());
 }
 
 TEST_CASE("what waits for what: a chain as long as a project may have is told at once", "[waits]") {
