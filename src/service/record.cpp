@@ -11,6 +11,7 @@ namespace {
 
 constexpr const char* kFirstLine = "gownsheaf made";
 constexpr const char* kFormat = "1";
+constexpr std::string_view kProblems = ".problems.txt";
 constexpr std::string_view kProblemsHead = "Gownsheaf could not make this packet.\n";
 
 // All files below a folder, by their paths; hidden ones too.
@@ -108,12 +109,24 @@ int OutFolder::clear_temporaries(const std::vector<std::string>* of) const {
   return cleared;
 }
 
+std::vector<std::string> OutFolder::problems_told() const {
+  std::vector<std::string> stems;
+  each_file(folder_, "", 0, [&](const std::string&, const std::string& below, const std::string& name) {
+    if (!name.ends_with(kProblems) || below.starts_with(".gownsheaf/")) return;
+    if (std::string stem = below + name.substr(0, name.size() - kProblems.size()); told_problems(stem)) stems.push_back(std::move(stem));
+  });
+  std::sort(stems.begin(), stems.end());
+  return stems;
+}
+
+bool OutFolder::told_problems(const std::string& stem) const {
+  const auto text = read_below(folder_, stem + std::string(kProblems), kLargestOutput);
+  return text.ok() && text.value->starts_with(kProblemsHead);  // else it is somebody's own
+}
+
 std::optional<FileFault> OutFolder::clear_problems(const std::string& stem) const {
-  const std::string path = problems(stem);
-  if (!exists(path)) return std::nullopt;
-  const auto text = read_below(folder_, stem + ".problems.txt", kLargestOutput);
-  if (!text.ok() || !text.value->starts_with(kProblemsHead)) return std::nullopt;  // somebody else's
-  return remove_file(path);
+  if (!exists(problems(stem)) || !told_problems(stem)) return std::nullopt;
+  return remove_file(problems(stem));
 }
 
 std::optional<FileFault> OutFolder::write_problems(const std::string& stem, const std::string& messages) const {

@@ -97,3 +97,24 @@ TEST_CASE("no permission for the folder of packets is told", "[service]") {
   CHECK_THAT(why, Catch::Matchers::EndsWith("could not be made: you have no permission for it."));
   ::chmod(house.order.out.c_str(), 0755);
 }
+
+TEST_CASE("a folder of projects that cannot be read is told, and nothing in it is called gone", "[service]") {
+  House house;
+  house.put("a.yaml", skirt("A"));
+  house.put("shut/b.yaml", skirt("B"));
+  house.order.problem_files = true;
+  fs::create_directories(house.order.out);
+  const bool root = ::geteuid() == 0;  // root may everything: for this test it is somebody else
+  for (const std::string& path : {house.folder / "", house.order.out}) ::chmod(path.c_str(), 0777);
+  ::chmod((house.folder / "in/shut").c_str(), 0);
+  if (root && ::seteuid(65534) != 0) return;
+  Heard heard;
+  const auto room = house.room();
+  const BatchOutcome outcome = room ? run_batch(*room, {}, heard) : BatchOutcome{};
+  if (root) CHECK(::seteuid(0) == 0);
+  ::chmod((house.folder / "in/shut").c_str(), 0755);
+  CHECK(outcome.unread);
+  CHECK(heard.told() == "made a.yaml");
+  REQUIRE(heard.said.size() == 1);
+  CHECK_THAT(heard.said[0], Catch::Matchers::EndsWith("in/shut` could not be read: you have no permission for it."));
+}
