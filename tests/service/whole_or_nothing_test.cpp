@@ -32,8 +32,18 @@ TEST_CASE("temporary names are told from others", "[service]") {
   // Of another share's packets they are left: its run may be writing them.
   house.folder.put("out/.gownsheaf-" + sha256("a.pdf").substr(0, 16) + "-1-0", "half");
   house.folder.put("out/.gownsheaf-" + sha256("b.pdf").substr(0, 16) + "-1-0", "half");
-  const std::vector<std::string> mine{"x/a"};
+  const std::vector<std::string> mine{"a"};
   CHECK(OutFolder(house.order.out).clear_temporaries(&mine) == 1);
+  // Nor those of a project of the same name in another folder, which may be another share's.
+  const std::string pdf = "/.gownsheaf-" + sha256("project.pdf").substr(0, 16) + "-1-0", made = "/.gownsheaf-" + sha256("project.made").substr(0, 16) + "-1-0";
+  for (const std::string folder : {"x", "y"}) {
+    house.folder.put("out/" + folder + pdf, "half");
+    house.folder.put("out/.gownsheaf/made/" + folder + made, "half");
+  }
+  const std::vector<std::string> one{"x/project"};
+  CHECK(OutFolder(house.order.out).clear_temporaries(&one) == 2);
+  CHECK(fs::exists(house.folder / ("out/y" + pdf)));
+  CHECK(fs::exists(house.folder / ("out/.gownsheaf/made/y" + made)));
 }
 
 TEST_CASE("a folder in the packet's place, a name too long, a file for a folder: told, and the rest is made", "[service]") {
