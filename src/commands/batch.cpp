@@ -45,7 +45,7 @@ int run_batch_command(const Settings& settings) {
     say_fault(settings, "The list of packets was not written. " + outcome.unwritten);
     return 3;
   }
-  if (outcome.unread) return 3;
+  if (outcome.unread || teller.could_not_tell()) return 3;
   return outcome.counts.failed > 0 || outcome.stopped ? 1 : 0;
 }
 

@@ -27,7 +27,13 @@ TEST_CASE("records are read back as they were written, and damaged ones not at a
   CHECK(text_of(*again) == text);
   CHECK(again->drawings == r.drawings);
   for (std::size_t cut = 0; cut < text.size(); ++cut) CHECK_FALSE(record_of(text.substr(0, cut)));
-  CHECK_FALSE(record_of("gownsheaf made\t2\nend\n"));
+  for (std::size_t at = 0; at < text.size(); ++at) {  // a digit of the cloth to buy, which no other hash holds
+    std::string changed = text;
+    changed[at] = changed[at] == '5' ? '6' : '5';
+    if (changed != text) CHECK_FALSE(record_of(changed));
+  }
+  CHECK_FALSE(record_of("gownsheaf made\t1\nend\n"));
+  CHECK_FALSE(record_of(""));
 }
 
 TEST_CASE("a batch makes what is new or changed, leaves what is current, and mirrors the folders", "[service]") {
