@@ -18,14 +18,14 @@ void guess_over(const Project& project, Strain& strain) {
   if (strain.over.known()) return;
   const bool corset = some_layer(project, "corset"), stays = some_layer(project, "stays");
   strain.over = Given<std::string>::guessed(corset ? "corset" : stays ? "soft stays" : "body",
-                                            project.taken ? "the layers measured over" : "no layers are named", strain.at);
+                                            project.taken ? "the layers measured over" : "no layers being named", strain.at);
 }
 
 void guess_moves(const Project& project, Strain& strain) {
   if (strain.moves.known()) return;
   const bool dances = project.worn_for.contains("dancing");
   strain.moves = Given<std::string>::guessed(dances ? "dancing" : "walking",
-                                             dances ? "it is worn for dancing" : "nothing more is said", strain.at);
+                                             dances ? "its being worn for dancing" : "no more being said", strain.at);
 }
 
 // Joined garments hang on the bodice's waist, or on its stay; a skirt apart has its own band.
@@ -37,7 +37,7 @@ void guess_hang(const Project& project, Strain& strain) {
   const bool joined = project.joined_at_waist.known() ? *project.joined_at_waist
                                                       : project.garment.known() && *project.garment == Garment::dress;
   const char* guess = !has_skirt ? "nothing" : !joined ? "own band" : strain.stay ? "bodice and stay" : "bodice waist";
-  const char* why = !has_skirt ? "there is no skirt" : !joined ? "the skirt is made apart" : "bodice and skirt are joined";
+  const char* why = !has_skirt ? "there being no skirt" : !joined ? "the skirt's being made apart" : "bodice and skirt being joined";
   strain.skirt_hangs_from = Given<std::string>::guessed(guess, why, strain.at);
 }
 
