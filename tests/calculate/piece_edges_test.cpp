@@ -173,3 +173,15 @@ TEST_CASE("a written hem or top stands at the ends of any piece, not of skirts a
   cape.top = said(in(1));
   CHECK(cut() == in(43));
 }
+
+TEST_CASE("the seam at the other end of a piece with a hem is no guess", "[edges]") {
+  Piece cape = garment::piece("cape", PartOf::drapery, {"wool"}, garment::make(1), garment::finished(in(30)), garment::finished(in(40)));
+  cape.seam_allowance = said(in(5, 8));
+  cape.hem = said(in(2));
+  cape.top = Given<Length>::guessed(in(5, 8), "the seam allowance", {});
+  Project p = with(cape);
+  p.cloths.push_back(garment::cloth("wool", in(58), Length{}));
+  const auto g = testing::work_through(p);
+  CHECK(g.length("pieces/cape/wool/cut length") == in(42) + in(5, 8));
+  CHECK_FALSE(g.figures().find("pieces/cape/wool/cut length")->guessed);
+}
