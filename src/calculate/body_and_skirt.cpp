@@ -165,7 +165,8 @@ std::optional<Length> longest_to_floor(const Project& project) {
 }
 
 void judge_floor(const Project& project, Diagnostics& diag) {
-  if (!project.skirt || !project.skirt->clears_floor_by.known() || in_tiers(project)) return;
+  if (in_tiers(project)) return;
+  const bool clears = project.skirt && project.skirt->clears_floor_by.known();  // else nobody knows how short it is meant to be
   const auto floor = longest_to_floor(project);
   if (!floor) return;
   const Piece* longest = nullptr;
@@ -178,9 +179,9 @@ void judge_floor(const Project& project, Diagnostics& diag) {
   }
   if (longest == nullptr) return;
   const ShownIn in = shown_in(project);
-  const Length has = longest->length.value, wants = *floor - *project.skirt->clears_floor_by;
+  const Length has = longest->length.value, wants = *floor - (clears ? *project.skirt->clears_floor_by : kFloorBy);
   const std::string so = longest->named.name + " finishes at " + worked(has, in) + "; waist to floor is " + worked(*floor, in);
-  if (has < wants - kFloorBy - band) {
+  if (clears && has < wants - kFloorBy - band) {
     Diagnostic d = about_the_body("short-of-floor", Severity::hold, longest->named, "pieces", "cutting list");
     d.sentence = "Longest breadth: " + so + " at most, so it hangs " + worked(*floor - has, in) + " off the floor, not " +
                  worked(*project.skirt->clears_floor_by, in) + ".";

@@ -55,12 +55,26 @@ class Boning {
       figure(bone, "channel length").is(*bone.channel_length).at(bone.channel_length.at).written().from("", bone.channel_length).add();
     figure(bone, "number").is(bone.number).written().add();
     judge_channel_width(bone, stock);
+    judge_channel_length(bone);
     const auto length = bone_length(bone, stock, key);
     if (!length) return;
     for (std::int64_t n = 1; n <= bone.number; ++n) bones.push_back({bone.named.name, static_cast<int>(n), *length});
     if (bone.crosses_waist_seam.known() && *bone.crosses_waist_seam && project_.joined_at_waist.known() && *project_.joined_at_waist)
       say(Severity::warning, "bone-in-waist-seam", bone.named, bone.crosses_waist_seam.at,
           "Bone " + bone.named.name + " crosses the waist seam that joins the skirt.", "end its channel above the seam's allowance");
+  }
+
+  // A channel lies between the ends of what it follows.
+  void judge_channel_length(const Bone& bone) {
+    if (!bone.channel_length.known()) return;
+    const Seam* seam = project_.seam(bone.on_seam);
+    const EdgeLine* edge = project_.edge(bone.on_edge);
+    const Given<Length>* along = seam != nullptr ? &seam->length : edge != nullptr ? &edge->length : nullptr;
+    if (along == nullptr || !along->known() || *bone.channel_length <= **along) return;
+    say(Severity::warning, "bone-channel-long", bone.named, bone.channel_length.at,
+        "Channel " + bone.named.name + " is " + said(*bone.channel_length) + " long; " + (seam != nullptr ? bone.on_seam : bone.on_edge) +
+            ", which it follows, is " + said(**along) + ".",
+        "`length: " + said(**along) + "`, or another " + (seam != nullptr ? "`on seam`" : "`on edge`") + "; a channel that goes on past it is accepted under `accept`");
   }
 
   // 1/16 to 3/16 in more than the bone is wide (common practice; a log of 1/4 in bones in 3/4 in tape calls them too loose).

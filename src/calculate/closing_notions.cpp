@@ -23,7 +23,7 @@ void add_closing_notions(const Project& project, const std::vector<ClosingPlan>&
         lace_keys.push_back(of + "tape length");
         ties = true;
       } else if (const auto lace = figures.length(of + "lace length"); lace && notion.kind != "eyelet") {
-        laces.push_back(*lace);
+        laces.insert(laces.end(), static_cast<std::size_t>(plan.times), *lace);
         lace_keys.push_back(of + "lace length");
       } else if (const auto all = figures.count(of + "in all"); all && plan.fasten != "ties") {
         number += *all;

@@ -1,20 +1,26 @@
 #include "calculate/cloth_weight.h"
 
+#include <algorithm>
+
 #include "calculate/new_figure.h"
 #include "units/print.h"
 
 namespace gownsheaf {
 namespace {
 
-bool of_skirt(const Project& project, const std::string& piece) {
-  const Piece* p = project.piece(piece);
-  return p != nullptr && p->part_of.known() && *p->part_of == PartOf::skirt;
+bool is_part(const Piece& piece, PartOf part) { return piece.part_of.known() && *piece.part_of == part; }
+
+// Where no skirt is cut the petticoat is what hangs.
+PartOf what_hangs(const Project& project) {
+  const bool skirt = std::any_of(project.pieces.begin(), project.pieces.end(), [](const Piece& p) { return is_part(p, PartOf::skirt); });
+  return skirt ? PartOf::skirt : PartOf::petticoat;
 }
 
 Area area_of_skirt(const Project& project, const LayPlan& lay) {
+  const PartOf part = what_hangs(project);
   Area area;
   for (const CutPiece& cut : lay.cut)
-    if (of_skirt(project, cut.as_named())) area += Area::of(cut.across, cut.along) * cut.copies;
+    if (const Piece* piece = project.piece(cut.as_named()); piece != nullptr && is_part(*piece, part)) area += Area::of(cut.across, cut.along) * cut.copies;
   return area;
 }
 

@@ -70,8 +70,17 @@ class CutList {
       figure(piece, "finished length").is(piece.length.value).written().at(piece.length.at).add();
     figure(piece, "seam allowance").is(a.seam).from("", piece.seam_allowance).written().add();
     if (!a.skirt_ends) return;
-    figure(piece, "hem").is(a.hem).from("", piece.hem).written().add();
-    figure(piece, "top").is(a.top).from("", piece.top).written().add();
+    // Of a piece that is no skirt the end that nothing is written for has its seam, which is no guess.
+    const bool hangs = piece.part_of.known() && (*piece.part_of == PartOf::skirt || *piece.part_of == PartOf::petticoat);
+    const auto end = [&](const char* name, Length is, const Given<Length>& given) {
+      NewFigure f = figure(piece, name);
+      f.is(is).written();
+      if (hangs || given.origin == Origin::written) f.from("", given);
+      else f.from("pieces/" + piece.named.name + "/seam allowance");
+      f.add();
+    };
+    end("hem", a.hem, piece.hem);
+    end("top", a.top, piece.top);
   }
 
   std::optional<std::int64_t> copies(const Piece& piece, const Cloth& cloth, std::int64_t layers) {

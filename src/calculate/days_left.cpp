@@ -397,6 +397,7 @@ class Planner {
 
   void judge_hours() {
     if (plan_.unfinished.milliseconds == 0) return;
+    if (!project_.failed_sections.empty()) return;  // what is not known of the garment may all be work, so the hours would be wrong
     find_what_gives();
     const SourceSpan at = project_.work.hours_a_week.known() ? project_.work.hours_a_week.at : project_.worn_on.at;
     std::string hint;

@@ -177,12 +177,14 @@ class Waist {
       figure("cloths thick").is(thick).from(key("flat")).from(key("finished"))
           .working("cloths on each other", "flat / finished", worked(flat_, in_) + " / " + worked(finished_, in_)).add();
       const bool five = flat_ >= 5 * finished_, seven = flat_ >= 7 * finished_;
+      // How deep pleats lie is her choice only where she wrote it; else it follows from the cloth.
+      const std::string less = run_.depth.known() && run_.depth.origin == Origin::written ? "less `depth`" : "fewer breadths";
       if (five)
         say("plies-stack", seven && layers_.known && layers_.heavy ? Severity::hold : Severity::warning,
             "Run " + run_.named.name + " lies " + decimal(Exact::of(thick).value(), 1) + " times its cloth thick at its seam; " +
                 (seven ? "7 is too much for wool or an interlined skirt." : "5 and more are hard to sew through."),
-            layers_.interlined ? "less `depth`, more `finished`, or the interlining cut away at the top (`interlining stops: 3 in`)"
-                               : "less `depth`, or more `finished`");
+            layers_.interlined ? less + ", more `finished`, or the interlining cut away at the top (`interlining stops: 3 in`)"
+                               : less + ", or more `finished`");
     }
     if (!layers_.known || layers_.thickness.is_zero() || flat_ <= finished_) return;
     const Length stack = pleated_thickness(flat_, finished_, layers_.thickness);

@@ -57,9 +57,11 @@ SourceSpan place_of(const PleatRun& run, const std::string& key) {
 
 Allowed allowed_on(const Piece& piece) {
   Allowed a;
-  a.skirt_ends = piece.part_of.known() && (*piece.part_of == PartOf::skirt || *piece.part_of == PartOf::petticoat);
+  const auto written = [](const Given<Length>& given) { return given.known() && given.origin == Origin::written; };
+  const bool hangs = piece.part_of.known() && (*piece.part_of == PartOf::skirt || *piece.part_of == PartOf::petticoat);
+  a.skirt_ends = hangs || written(piece.hem) || written(piece.top);  // a cloak or a ruffle has a hem where one is written
   a.seam = said(piece.seam_allowance, Length::sixty_fourths(32));
-  a.hem = said(piece.hem, a.skirt_ends ? Length::inches(3) : Length{});
+  a.hem = said(piece.hem, hangs ? Length::inches(3) : Length{});
   a.top = said(piece.top, a.seam);
   return a;
 }

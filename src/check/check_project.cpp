@@ -153,6 +153,7 @@ Project check_project(const Entry& source, const Templates& templates, Diagnosti
   fill_binding(file, project);
   fill_trims(file, project);
   fill_fittings(file, project);
+  judge_measures_day(file, project);
   fill_work(file, project);
   fill_pace(file, project);
   fill_print(file, project);

@@ -111,7 +111,7 @@ class Strips {
     strip.grain = Given<Grain>::standing(Grain::along, 'c', "length along the selvage");
     strip.seam_allowance = seam_;
     strip.hem = Given<Length>::standing(Length{}, 'c', "no hem where none is written");
-    strip.top = seam_;
+    strip.top = seam_.origin == Origin::written ? Given<Length>::guessed(*seam_, "the seam allowance", seam_.at) : seam_;
     strip.may_be_pieced = Given<bool>::standing(false, 'c', "in one piece unless it is written");
     return strip;
   }

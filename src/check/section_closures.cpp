@@ -84,7 +84,7 @@ void fill_lap(const Filling& file, const Item& item, const Project& project, Clo
   if (!closure.underlap.known() && closure.underlap.origin != Origin::to_measure) {
     closure.underlap = closure.lap;
     if (closure.lap.origin == Origin::written)
-      closure.underlap = Given<Length>::guessed(*closure.lap, "as the lap", closure.lap.at);
+      closure.underlap = Given<Length>::guessed(*closure.lap, "the lap", closure.lap.at);
   }
   closure.facing = name_in(file, item, "facing", "pieces");
   closure.turn_back = item.length("turn back");

@@ -123,4 +123,21 @@ void fill_measures(const Filling& file, Project& project) {
   project.ease = girths_in(file, file.root.at("ease"));
 }
 
+// A body of eight weeks ago may be another one; a fitting since then has seen it anew (common practice, no source).
+void judge_measures_day(const Filling& file, const Project& project) {
+  constexpr std::int64_t kStaleAfterDays = 56;
+  if (!project.taken || !project.taken->day.known() || !project.today.known()) return;
+  const Day taken = *project.taken->day, today = *project.today;
+  const auto say = [&](std::string sentence, std::string hint) {
+    report(file, {"measures", "taken"}, Severity::warning, "measures-day", project.taken->day.at, std::move(sentence), std::move(hint));
+  };
+  const std::string day = "The measures were taken on " + iso_day(taken);
+  if (taken.serial > today.serial) return say(day + ", after `today`.", "is `day` or `today` mistyped?");
+  const bool seen_since = std::any_of(project.fittings.begin(), project.fittings.end(), [&](const Fitting& f) {
+    return f.day.known() && f.day->serial > taken.serial && today.serial - f.day->serial < kStaleAfterDays;
+  });
+  if (today.serial - taken.serial >= kStaleAfterDays && !seen_since)
+    say(day + ", " + std::to_string((today.serial - taken.serial) / 7) + " weeks before `today`.", "measure again before you cut: waist, hip, waist to floor");
+}
+
 }  // namespace gownsheaf

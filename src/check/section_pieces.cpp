@@ -120,8 +120,10 @@ void fill_allowances(const Item& item, const Item& garment, const Given<Length>&
     if (!piece.hem.known())
       piece.hem = Given<Length>::standing(Length::inches(3), 'a', "3 in on skirts and petticoats");
   }
-  if (!piece.hem.known()) piece.hem = Given<Length>::standing(Length{}, 'c', "no hem where none is written");
   piece.top = item.length("top");
+  if (!piece.hem.known() && piece.top.known())
+    piece.hem = Given<Length>::guessed(*piece.seam_allowance, "the seam allowance", piece.seam_allowance.at);
+  if (!piece.hem.known()) piece.hem = Given<Length>::standing(Length{}, 'c', "no hem where none is written");
   if (!piece.top.known() && skirt) piece.top = garment.length("top");
   if (!piece.top.known()) {
     const Given<Length>& seam = piece.seam_allowance;

@@ -18,14 +18,14 @@ void guess_over(const Project& project, Strain& strain) {
   if (strain.over.known()) return;
   const bool corset = some_layer(project, "corset"), stays = some_layer(project, "stays");
   strain.over = Given<std::string>::guessed(corset ? "corset" : stays ? "soft stays" : "body",
-                                            project.taken ? "the layers measured over" : "no layers are named", strain.at);
+                                            project.taken ? "the layers measured over" : "no layers being named", strain.at);
 }
 
 void guess_moves(const Project& project, Strain& strain) {
   if (strain.moves.known()) return;
   const bool dances = project.worn_for.contains("dancing");
   strain.moves = Given<std::string>::guessed(dances ? "dancing" : "walking",
-                                             dances ? "it is worn for dancing" : "nothing more is said", strain.at);
+                                             dances ? "its being worn for dancing" : "no more being said", strain.at);
 }
 
 // Joined garments hang on the bodice's waist, or on its stay; a skirt apart has its own band.
@@ -37,12 +37,12 @@ void guess_hang(const Project& project, Strain& strain) {
   const bool joined = project.joined_at_waist.known() ? *project.joined_at_waist
                                                       : project.garment.known() && *project.garment == Garment::dress;
   const char* guess = !has_skirt ? "nothing" : !joined ? "own band" : strain.stay ? "bodice and stay" : "bodice waist";
-  const char* why = !has_skirt ? "there is no skirt" : !joined ? "the skirt is made apart" : "bodice and skirt are joined";
+  const char* why = !has_skirt ? "there being no skirt" : !joined ? "the skirt's being made apart" : "bodice and skirt being joined";
   strain.skirt_hangs_from = Given<std::string>::guessed(guess, why, strain.at);
 }
 
 // A written girth, or the measure of that name; a measure taken left and right counts with both.
-void fill_girth(const Item& item, const Project& project, std::string& goes_round, Given<Length>& girth) {
+void fill_girth(const Filling& file, const Item& item, const Project& project, std::string& goes_round, Given<Length>& girth) {
   const Entry* round = item.at("goes round");
   if (round == nullptr || round->kind != Entry::Kind::text) return;
   if (const auto written = read_length(round->text, "goes round"); written.ok()) {
@@ -52,7 +52,15 @@ void fill_girth(const Item& item, const Project& project, std::string& goes_roun
   goes_round = clean_name(round->text);
   girth.at = round->at;
   const auto measure = project.measures.girths_and_lengths.find(goes_round);
-  if (measure == project.measures.girths_and_lengths.end()) return;
+  if (measure == project.measures.girths_and_lengths.end()) {
+    const auto measures = keys_below("measures");
+    const bool a_measure = std::any_of(measures.begin(), measures.end(), [&](const KeySpec* k) { return k->path.substr(9) == goes_round; });
+    if (!a_measure) return;  // a name that nobody knows is told where names are looked up
+    report(file, {"strain", item.plain("closure")}, Severity::warning, "strain-unmeasured", round->at,
+           "No " + goes_round + " stands under `measures`, so how hard it pulls is not reckoned.",
+           "write `" + goes_round + "` there, or the length itself here: `goes round: 28 in`");
+    return;
+  }
   girth = measure->second.both;
   if (girth.known()) return;
   if (const auto both = all_round(project, goes_round)) girth = Given<Length>::written(*both, measure->second.left.at);
@@ -64,7 +72,7 @@ void fill_zones(const Filling& file, const Item& item, const Project& project, S
     z.named = named_of(file, zone, "strain", "zone");
     z.starts = zone.length("starts");
     z.ends = zone.length("ends");
-    fill_girth(zone, project, z.goes_round, z.girth);
+    fill_girth(file, zone, project, z.goes_round, z.girth);
     z.ease = zone.length("ease");
     z.worn = zone.word("worn");
     z.breathes_at = zone.word("breathes at");
@@ -80,7 +88,7 @@ void fill_strain(const Filling& file, Project& project) {
     Strain strain;
     strain.at = item.has("closure") ? item.at("closure")->at : item.entry()->at;
     strain.closure = name_in(file, item, "closure", "closures");
-    fill_girth(item, project, strain.goes_round, strain.girth);
+    fill_girth(file, item, project, strain.goes_round, strain.girth);
     strain.worn = item.word("worn");
     strain.pressure = item.pressure("pressure");
     strain.over = item.word("over");

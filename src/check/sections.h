@@ -31,6 +31,7 @@ void fill_rules(const Filling& file, Project& project);     // before what rests
 void fill_measures(const Filling& file, Project& project);
 void fill_wearer(const Filling& file, Project& project);    // who, what it is worn for, underlayers still to make
 void fill_taken(const Filling& file, Project& project);
+void judge_measures_day(const Filling& file, const Project& project);  // after the fittings are known
 void fill_finished_girths(const Filling& file, Project& project);  // after measures and ease, which must agree
 void fill_fittings(const Filling& file, Project& project);
 void fill_cloths(const Filling& file, Project& project);

@@ -2,6 +2,7 @@
 
 #include "commands/service.h"
 #include "diagnostics/characters.h"
+#include "service/signals.h"
 
 namespace gownsheaf {
 namespace {
@@ -31,6 +32,8 @@ int run_batch_command(const Settings& settings) {
     say_fault(settings, "`--prune` looks at all projects: leave out `--shard`.");
     return 2;
   }
+  std::optional<StopSignals> heard;  // from now on: process 1 of a container would not hear those that come while fonts are read
+  if (settings.prune.empty()) heard.emplace();
   const std::unique_ptr<Workroom> room = open_workroom(settings, *order);
   if (!room) return 3;
   if (!settings.prune.empty()) return run_prune(settings, *room);
@@ -42,6 +45,7 @@ int run_batch_command(const Settings& settings) {
     say_fault(settings, "The list of packets was not written. " + outcome.unwritten);
     return 3;
   }
+  if (outcome.unread || teller.could_not_tell()) return 3;
   return outcome.counts.failed > 0 || outcome.stopped ? 1 : 0;
 }
 

@@ -48,6 +48,7 @@ int write_sheet(const Settings& settings, const SvgDrawing& drawing) {
 }  // namespace
 
 int run_outlines(const Settings& settings) {
+  if (!settings.output.empty() && would_write_over(settings, settings.output, "--sheet")) return 2;
   const FileResult<std::string> bytes = read_named_file(settings.project, kLargestDrawing);
   if (!bytes.ok()) {
     say_fault(settings, bytes.fault.sentence);

@@ -20,6 +20,8 @@ std::string packet_beside(const std::string& project) {
 }  // namespace
 
 int run_packet(const Settings& settings) {
+  const std::string packet = settings.output.empty() ? packet_beside(settings.project) : settings.output;
+  if (would_write_over(settings, packet, "-o")) return 2;
   Diagnostics diag;
   const HeardInterrupts heard;
   ProgressLine progress(settings);
@@ -37,7 +39,6 @@ int run_packet(const Settings& settings) {
   }
   if (const int code = stopped(settings, made, diag); code >= 0) return code;
 
-  const std::string packet = settings.output.empty() ? packet_beside(settings.project) : settings.output;
   const std::string figures = without_ending(packet, ".pdf") + ".figures.json";
   const std::string calendar = without_ending(packet, ".pdf") + ".work.ics";
   std::vector<FileToWrite> files{{figures, made.figures_json}};

@@ -124,4 +124,10 @@ void Teller::summary(const PacketCounts& counts) {
   std::fflush(stdout);
 }
 
+bool Teller::could_not_tell() {
+  if (std::ferror(stdout) == 0) return false;
+  say_fault(settings_, "Standard output could not be written.");
+  return true;
+}
+
 }  // namespace gownsheaf

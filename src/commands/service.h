@@ -23,6 +23,8 @@ class Teller : public ResultListener {
   void progress(std::size_t done, std::size_t of) override;
   void say(const std::string& sentence) override;
   void summary(const PacketCounts& counts);
+  // Says so where standard output could not be written.
+  bool could_not_tell();
 
  private:
   void clear_line();

@@ -22,7 +22,8 @@ struct ClosingPlan {
   Length edge_length;
   std::vector<Fastener> fasteners;           // one row, from the top down
   std::int64_t rows = 1;
-  std::int64_t fasteners_in_all = 0;         // rows counted
+  std::int64_t fasteners_in_all = 0;         // rows counted, and both wrists
+  std::int64_t times = 1;                    // how often it is made: at each wrist
   std::vector<Length> gaps;                  // pitch of each stretch between forced places, exact
   Length widest_gap;
   std::vector<Length> other_side;            // staggered lacing: eyelets of the other side; figures …/other side K

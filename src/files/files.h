@@ -43,6 +43,8 @@ std::optional<std::string> real_path_of(const std::string& path);
 
 // Whether it holds these bytes and no more; false when it cannot be read. Read in parts, however large.
 bool holds_still(const std::string& path, std::string_view bytes);
+// Whether an ordinary file begins with these bytes; an empty one begins with none. False when it cannot be read.
+bool begins_with(const std::string& path, std::string_view bytes);
 bool exists(const std::string& path);
 std::string folder_of(const std::string& path);      // "." for a bare name
 std::string file_name_of(const std::string& path);

@@ -194,6 +194,20 @@ bool holds_still(const std::string& path, std::string_view bytes) {
   }
 }
 
+bool begins_with(const std::string& path, std::string_view bytes) {
+  const OpenFile file(::open(path.c_str(), kReadFlags));
+  struct stat about {};
+  if (!file.is_open() || ::fstat(file.fd(), &about) != 0 || !S_ISREG(about.st_mode)) return false;
+  std::string first(bytes.size(), '\0');
+  for (std::size_t done = 0; done < first.size();) {
+    const ssize_t got = ::read(file.fd(), first.data() + done, first.size() - done);
+    if (got < 0 && errno == EINTR) continue;
+    if (got <= 0) return false;
+    done += static_cast<std::size_t>(got);
+  }
+  return first == bytes;
+}
+
 bool exists(const std::string& path) {
   struct stat about {};
   return ::lstat(path.c_str(), &about) == 0;

@@ -90,7 +90,8 @@ class BracketLook {
       if (is_blank(c)) {
         ++p_.column;
       } else if (c == '#' && (p_.column == 0 || is_blank(line[p_.column - 1]))) {
-        p_.column = line.size();
+        if (hides_value(line)) take_as_text(line);
+        else p_.column = line.size();
       } else if (c == '{' || c == '[') {
         open_.push_back({.sign = c, .at = p_});
         state_ = State::fresh;
@@ -152,6 +153,24 @@ class BracketLook {
     state_ = State::closed;
     ++p_.column;
     return true;
+  }
+
+  // `size: #2, bought: 6 }`: what was meant as the value would hide all that follows it.
+  bool hides_value(std::string_view line) const {
+    const std::string_view rest = line.substr(p_.column + 1);
+    return state_ == State::fresh && open_.back().has_colon && !rest.empty() && !is_blank(rest[0]) && rest.find_first_of(",]}") != rest.npos;
+  }
+
+  void take_as_text(std::string_view line) {
+    const std::size_t end = line.find_first_of(",]}", p_.column);
+    std::string_view value = line.substr(p_.column, end - p_.column);
+    while (is_blank(value.back())) value.remove_suffix(1);
+    found_.report("remark-early", p_, value.size(), "`" + std::string(value) + "` is read as a remark, with all after it: `#` after a space begins one.",
+                  "put it in quotes: `\"" + std::string(value) + "\"`");
+    found_.replace(p_, 1, '_');
+    text_from_ = p_;
+    state_ = State::text;
+    ++p_.column;
   }
 
   bool is_colon(std::string_view line) const {

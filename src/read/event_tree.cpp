@@ -175,6 +175,16 @@ class Gatherer final : public YAML::EventHandler {
     const std::size_t sign = before.find_last_not_of(" \t");
     const std::size_t colon = f.key.find(':');
     const bool figure = f.key.find_first_of("0123456789") != f.key.npos;
+    // `lap: 2,5 cm`: the comma that touches two figures was meant as a point.
+    const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
+    if (before.size() > 1 && before.back() == ',' && is_digit(before[before.size() - 2]) && !f.key.empty() && is_digit(f.key[0])) {
+      std::size_t from = before.size() - 1;
+      while (from > 0 && is_digit(before[from - 1])) --from;
+      const std::string whole(before.substr(from, before.size() - 1 - from));
+      fault("decimal-comma", {f.key_place.line, from}, whole.size(), named(whole + "," + f.key) + ": a comma parts two items.",
+            named(whole + "." + f.key));
+      return;
+    }
     if (colon != f.key.npos && colon > 0) {
       fault("no-space", f.key_place, f.key_length, named(f.key) + " is one word without a space after the colon.",
             named(f.key.substr(0, colon) + ": " + f.key.substr(colon + 1)));

@@ -73,6 +73,9 @@ BatchOutcome run_batch(const Workroom& room, const ListMaker& list, ResultListen
   }
 
   BatchOutcome outcome;
+  outcome.unread = found.unread;
+  if (room.order().problem_files)
+    for (const std::string& fault : room.clear_problems_of_gone(found)) listener.say(fault);
   InOrder results(projects.size(), room, listener);
   WorkerPool pool(room.order().jobs, room.order().ceilings);
   const auto stop_now = [&] { return signals.asked() > 0 || (!room.order().keep_going && results.counts().failed > 0); };
@@ -138,9 +141,13 @@ Pruned prune(const Workroom& room, const FoundProjects& found, bool remove) {
       }
     }
     if (!remove || !all_gone) continue;
-    if (const auto fault = room.out().clear_problems(stem)) pruned.faults.push_back(fault->sentence);
     if (const auto fault = remove_file(room.out().lays(stem))) pruned.faults.push_back(fault->sentence);
     if (const auto fault = remove_file(room.out().record(stem))) pruned.faults.push_back(fault->sentence);
+  }
+  for (const std::string& stem : room.problems_of_gone(found)) {
+    pruned.files.push_back(stem + ".problems.txt");
+    if (!remove) continue;
+    if (const auto fault = room.out().clear_problems(stem)) pruned.faults.push_back(fault->sentence);
   }
   return pruned;
 }

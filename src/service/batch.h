@@ -24,6 +24,7 @@ struct BatchOutcome {
   PacketCounts counts;
   bool stopped = false;         // a signal came, or the first failure where that ends it
   std::string unwritten;        // the list could not be written: why
+  bool unread = false;          // a folder could not be read: there may be more projects
 };
 
 // The list of packets as a PDF; runs in a worker. A fault is a sentence.

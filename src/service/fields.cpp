@@ -2,6 +2,8 @@
 
 #include <charconv>
 
+#include "files/files.h"
+
 namespace gownsheaf {
 
 void add_line(std::string& text, const FieldLine& fields) {
@@ -39,6 +41,21 @@ std::optional<std::vector<FieldLine>> lines_of_fields(std::string_view text) {
     }
   }
   if (!line.empty() || !field.empty()) return std::nullopt;
+  return lines;
+}
+
+std::string sealed(std::string text) {
+  const std::string whole = sha256(text);
+  add_line(text, {"end", whole});
+  return text;
+}
+
+std::optional<std::vector<FieldLine>> lines_of_sealed(std::string_view text) {
+  const std::size_t last = text.size() < 2 ? std::string_view::npos : text.rfind('\n', text.size() - 2);
+  if (last == std::string_view::npos) return std::nullopt;
+  auto lines = lines_of_fields(text);
+  if (!lines || lines->back() != FieldLine{"end", sha256(text.substr(0, last + 1))}) return std::nullopt;
+  lines->pop_back();
   return lines;
 }
 

@@ -37,6 +37,7 @@ class Walk {
     const auto entries = list_entries(path, below.empty() || search_.follow_links ? Links::inside : Links::refused);
     if (!entries.ok()) {
       found_.faults.push_back(entries.fault.sentence);
+      found_.unread = true;
       return;
     }
     found_.folders.push_back(below);
@@ -82,14 +83,32 @@ class Walk {
   std::set<std::string> been_;
 };
 
+// A folder of this name would stand where a packet's file is to be, or what is kept of it, or the list.
+bool named_as_a_file_written(std::string_view folder, bool at_top) {
+  for (const std::string_view ending : {".pdf", ".figures.json", ".work.ics", ".problems.txt", ".made", ".lays"})
+    if (folder.ends_with(ending)) return true;
+  return at_top && folder.starts_with("batch.") && folder.ends_with(".json");
+}
+
+std::string folder_in_the_way(const std::string& path) {
+  for (std::size_t at = 0, slash; (slash = path.find('/', at)) != std::string::npos; at = slash + 1)
+    if (std::string name = path.substr(at, slash - at); named_as_a_file_written(name, at == 0)) return name;
+  return "";
+}
+
 // Two projects may not make one packet, nor one take the name of the list.
 void refuse_clashes(FoundProjects& found) {
   std::sort(found.projects.begin(), found.projects.end(), [](const FoundProject& a, const FoundProject& b) { return a.path < b.path; });
   std::map<std::string, std::string> by_stem;
   for (FoundProject& project : found.projects) {
     const auto [at, fresh] = by_stem.emplace(project.stem, project.path);
-    if (!fresh && project.refused.empty()) project.refused = "Its packet would be that of `" + at->second + "`; give one of them another name.";
-    if ((project.stem == "index" || project.stem.starts_with("index.")) && project.refused.empty())
+    if (!fresh) {
+      if (project.refused.empty()) project.refused = "Its packet would be that of `" + at->second + "`; give one of them another name.";
+      project.stem = project.path;  // what is told beside it must not stand in the other's place
+    }
+    if (const std::string folder = folder_in_the_way(project.path); !folder.empty() && project.refused.empty())
+      project.refused = "Its folder `" + folder + "` has the name of a file that is written beside packets; call the folder otherwise.";
+    if ((project.stem == "index" || (project.stem.starts_with("index.") && project.stem.find('/') == std::string::npos)) && project.refused.empty())
       project.refused = "Its packet would be `index.pdf`, which is the list of packets; give it another name.";
   }
 }

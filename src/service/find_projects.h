@@ -14,7 +14,7 @@ namespace gownsheaf {
 struct FoundProject {
   std::string path;     // below the folder: "autumn/day-dress.yaml"
   std::string stem;     // of its outputs, below the other folder: "autumn/day-dress"
-  std::string refused;  // not empty: why it is not read (a link, two of one name, …)
+  std::string refused;  // not empty: why it is not read (a link, two of one name, …); of two the second's stem is its path
 };
 
 struct FoundProjects {
@@ -22,6 +22,7 @@ struct FoundProjects {
   std::vector<std::string> folders;         // looked into, "" for the folder itself
   std::vector<std::string> passed_over;     // YAML files that are no projects
   std::vector<std::string> faults;          // folders that could not be read, limits reached
+  bool unread = false;                      // a folder could not be read
 };
 
 struct ProjectSearch {

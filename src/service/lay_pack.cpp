@@ -11,12 +11,9 @@ const FieldLine kHead{"gownsheaf lays", "1"};
 }  // namespace
 
 LayPack::LayPack(std::string_view text) {
-  const std::size_t last = text.size() < 2 ? std::string_view::npos : text.rfind('\n', text.size() - 2);
-  if (last == std::string_view::npos) return;
-  const std::string_view rest = text.substr(0, last + 1);
-  const auto lines = lines_of_fields(text);
-  if (!lines || lines->size() < 2 || lines->front() != kHead || lines->back() != FieldLine{"end", sha256(rest)}) return;
-  for (std::size_t i = 1; i + 1 < lines->size(); ++i)
+  const auto lines = lines_of_sealed(text);
+  if (!lines || lines->front() != kHead) return;
+  for (std::size_t i = 1; i < lines->size(); ++i)
     if ((*lines)[i].size() == 2) before_[(*lines)[i][0]] = (*lines)[i][1];
 }
 
@@ -36,9 +33,7 @@ std::string LayPack::text() const {
   std::string text;
   add_line(text, kHead);
   for (const auto& [mark, lay] : asked_) add_line(text, {mark, lay});
-  const std::string whole = sha256(text);
-  add_line(text, {"end", whole});
-  return text;
+  return sealed(std::move(text));
 }
 
 }  // namespace gownsheaf

@@ -26,8 +26,8 @@ void must_be_alone() {
   if (threads.ok() && threads.value->size() > 1) throw std::logic_error("a worker may not be forked while threads run");
 }
 
-void limit(decltype(RLIMIT_AS) what, rlim_t most) {
-  const rlimit both{most, most};
+void limit(decltype(RLIMIT_AS) what, rlim_t most, rlim_t grace = 0) {
+  const rlimit both{most, most + grace};
   ::setrlimit(what, &both);  // a refusal leaves a lower one that is there already
 }
 
@@ -35,11 +35,12 @@ void take_limits(const Ceilings& ceilings) {
 #ifndef GOWNSHEAF_SANITIZED  // the sanitizers' own memory is counted in terabytes of addresses
   limit(RLIMIT_AS, static_cast<rlim_t>(ceilings.memory_mib) << 20);
 #endif
-  limit(RLIMIT_CPU, static_cast<rlim_t>(ceilings.seconds) + 1);
+  // The signal that says so comes only where the hard limit, which kills without a word, is not reached at the same moment.
+  limit(RLIMIT_CPU, static_cast<rlim_t>(ceilings.seconds) + 1, 1);
   limit(RLIMIT_CORE, 0);
   limit(RLIMIT_NOFILE, 64);
   limit(RLIMIT_FSIZE, static_cast<rlim_t>(512) << 20);
-  for (const int fatal : {SIGSEGV, SIGBUS, SIGFPE, SIGILL, SIGABRT}) ::signal(fatal, SIG_DFL);
+  for (const int fatal : {SIGSEGV, SIGBUS, SIGFPE, SIGILL, SIGABRT, SIGXCPU}) ::signal(fatal, SIG_DFL);
   ::signal(SIGXFSZ, SIG_IGN);  // then a write says that the file is too large
   ::signal(SIGPIPE, SIG_IGN);
   ::prctl(PR_SET_NO_NEW_PRIVS, 1, 0, 0, 0);
@@ -140,6 +141,10 @@ WorkerAnswer WorkerPool::end(Worker& worker) {
   } else if (WIFEXITED(status) && last == kThrew) {
     worker.bytes.pop_back();
     answer.fault = "This is a fault of the program, not of the file: " + worker.bytes + ".";
+  } else if (WIFSIGNALED(status) && WTERMSIG(status) == SIGKILL && !worker.too_much) {
+    answer.fault = "It was killed from outside (signal 9); where memory runs short the system does so.";
+  } else if (worker.too_much) {
+    answer.fault = "The worker said more than can be understood. That is a fault of the program.";
   } else if (WIFSIGNALED(status)) {
     answer.fault = "The program fell over it (signal " + std::to_string(WTERMSIG(status)) + "). That is a fault of the program.";
   } else {

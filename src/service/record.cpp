@@ -11,6 +11,7 @@ namespace {
 
 constexpr const char* kFirstLine = "gownsheaf made";
 constexpr const char* kFormat = "1";
+constexpr std::string_view kProblems = ".problems.txt";
 constexpr std::string_view kProblemsHead = "Gownsheaf could not make this packet.\n";
 
 // All files below a folder, by their paths; hidden ones too.
@@ -41,15 +42,14 @@ std::string text_of(const PacketRecord& record) {
   for (const ClothTotal& cloth : record.about.cloths) add_line(text, {"cloth", cloth.cloth, cloth.needed});
   add_line(text, {"holds", std::to_string(record.about.holds)});
   add_line(text, {"warnings", std::to_string(record.about.warnings)});
-  add_line(text, {"end"});
-  return text;
+  return sealed(std::move(text));
 }
 
 std::optional<PacketRecord> record_of(std::string_view text) {
-  const auto lines = lines_of_fields(text);
-  if (!lines || lines->size() < 2 || lines->front() != FieldLine{kFirstLine, kFormat} || lines->back() != FieldLine{"end"}) return std::nullopt;
+  const auto lines = lines_of_sealed(text);
+  if (!lines || lines->front() != FieldLine{kFirstLine, kFormat}) return std::nullopt;
   PacketRecord record;
-  for (std::size_t i = 1; i + 1 < lines->size(); ++i) {
+  for (std::size_t i = 1; i < lines->size(); ++i) {
     const FieldLine& line = (*lines)[i];
     const std::string& word = line[0];
     if (line.size() != (word == "file" || word == "cloth" ? 3u : 2u)) return std::nullopt;
@@ -95,25 +95,45 @@ std::vector<std::string> OutFolder::recorded() const {
 }
 
 int OutFolder::clear_temporaries(const std::vector<std::string>* of) const {
+  // By folder and mark: in many folders the project has the same name, and another share's may be at work this moment.
   std::set<std::string> marked;
-  const auto mark = [](const std::string& name) { return sha256(name).substr(0, 16); };
+  const auto mark = [&](const std::string& file) {
+    const std::size_t slash = file.rfind('/');
+    const std::size_t name = slash == std::string::npos ? 0 : slash + 1;
+    marked.insert(file.substr(0, name) + sha256(file.substr(name)).substr(0, 16));
+  };
   if (of != nullptr)
-    for (const std::string& stem : *of)
-      for (const char* ending : {".pdf", ".figures.json", ".work.ics", ".made", ".lays", ".problems.txt"}) marked.insert(mark(file_name_of(stem) + ending));
+    for (const std::string& stem : *of) {
+      for (const char* ending : {".pdf", ".figures.json", ".work.ics", ".problems.txt"}) mark(stem + ending);
+      mark(".gownsheaf/made/" + stem + ".made");
+      mark(".gownsheaf/lays/" + stem + ".lays");
+    }
   int cleared = 0;
-  each_file(folder_, "", 0, [&](const std::string& folder, const std::string&, const std::string& name) {
-    if (!is_temporary_name(name) || (of != nullptr && marked.count(temporary_mark(name)) == 0)) return;
+  each_file(folder_, "", 0, [&](const std::string& folder, const std::string& below, const std::string& name) {
+    if (!is_temporary_name(name) || (of != nullptr && marked.count(below + temporary_mark(name)) == 0)) return;
     if (!remove_file(folder + "/" + name)) ++cleared;
   });
   return cleared;
 }
 
+std::vector<std::string> OutFolder::problems_told() const {
+  std::vector<std::string> stems;
+  each_file(folder_, "", 0, [&](const std::string&, const std::string& below, const std::string& name) {
+    if (!name.ends_with(kProblems) || below.starts_with(".gownsheaf/")) return;
+    if (std::string stem = below + name.substr(0, name.size() - kProblems.size()); told_problems(stem)) stems.push_back(std::move(stem));
+  });
+  std::sort(stems.begin(), stems.end());
+  return stems;
+}
+
+bool OutFolder::told_problems(const std::string& stem) const {
+  const auto text = read_below(folder_, stem + std::string(kProblems), kLargestOutput);
+  return text.ok() && text.value->starts_with(kProblemsHead);  // else it is somebody's own
+}
+
 std::optional<FileFault> OutFolder::clear_problems(const std::string& stem) const {
-  const std::string path = problems(stem);
-  if (!exists(path)) return std::nullopt;
-  const auto text = read_below(folder_, stem + ".problems.txt", kLargestOutput);
-  if (!text.ok() || !text.value->starts_with(kProblemsHead)) return std::nullopt;  // somebody else's
-  return remove_file(path);
+  if (!exists(problems(stem)) || !told_problems(stem)) return std::nullopt;
+  return remove_file(problems(stem));
 }
 
 std::optional<FileFault> OutFolder::write_problems(const std::string& stem, const std::string& messages) const {

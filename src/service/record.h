@@ -46,11 +46,15 @@ class OutFolder {
   // Temporary files that a killed run left. `of`: only those of these stems (another share of the work may be going on);
   // nothing: all.
   int clear_temporaries(const std::vector<std::string>* of) const;
+  // The stems of all files of problems that this program wrote, sorted.
+  std::vector<std::string> problems_told() const;
   // A file of problems that this program wrote.
   std::optional<FileFault> clear_problems(const std::string& stem) const;
   std::optional<FileFault> write_problems(const std::string& stem, const std::string& messages) const;
 
  private:
+  bool told_problems(const std::string& stem) const;
+
   std::string folder_;
 };
 

@@ -52,6 +52,13 @@ std::string folder_below(const std::string& path) {  // "" for one at the top
 
 bool lies_below(const std::string& path, const std::string& folder) { return folder.empty() || path.starts_with(folder + "/"); }
 
+// Looked at again, and it is as it was: current, or not even read.
+bool nothing_new(const PacketResult& before, const PacketResult& now) {
+  if (before.state != now.state || before.unwritten) return false;
+  if (now.state == PacketState::failed) return !now.project.refused.empty() && before.project.refused == now.project.refused;
+  return now.state == PacketState::current && before.record && now.record && text_of(*before.record) == text_of(*now.record);
+}
+
 class Watch {
  public:
   Watch(const Workroom& room, const WatchOrder& order, const ListMaker& list, ResultListener& listener)
@@ -85,11 +92,12 @@ class Watch {
     }
     gone_ = false;
     gone_bell_.every(0);
-    take_all("");
+    const FoundProjects found = take_all("");
+    for (const std::string& fault : room_.clear_problems_of_gone(found)) listener_.say(fault);
   }
 
-  void take_all(const std::string& below) {
-    const FoundProjects found = find_projects(watched_search(), below);
+  FoundProjects take_all(const std::string& below) {
+    FoundProjects found = find_projects(watched_search(), below);
     for (const std::string& fault : found.faults) listener_.say(fault);
     std::set<std::string> there;
     for (const FoundProject& project : found.projects) {
@@ -103,7 +111,9 @@ class Watch {
     for (const auto& [path, result] : known_) look_for(path);
     for (const auto& [path, project] : waiting_) look_for(path);
     for (const auto& [job, project] : running_) look_for(project.path);
+    if (found.unread) return found;  // nothing is called gone
     for (const std::string& path : lost) forget(path);
+    return found;
   }
 
   ProjectSearch watched_search() {
@@ -187,10 +197,11 @@ class Watch {
       std::set<std::string> there;
       for (const FoundProject& project : found.projects) {
         there.insert(project.path);
-        if (paths.count(project.path) == 1) enqueue(project);
+        if (paths.count(project.path) == 1 || is_refused_otherwise(project)) enqueue(project);
       }
+      const bool hidden = found.unread && kind_at(folder.empty() ? room_.order().in : room_.order().in + "/" + folder) == FolderEntry::Kind::folder;
       for (const std::string& path : paths)
-        if (there.count(path) == 0) forget(path);
+        if (there.count(path) == 0 && !hidden) forget(path);
     }
   }
 
@@ -199,6 +210,12 @@ class Watch {
     if (result.state == PacketState::failed) return result.project.refused.empty();
     const std::vector<std::string>& drawings = result.record->drawings;
     return std::any_of(drawings.begin(), drawings.end(), [&](const std::string& d) { return d == below || d.starts_with(below); });
+  }
+
+  // One whose neighbour of the same packet came or went.
+  bool is_refused_otherwise(const FoundProject& project) const {
+    const auto at = known_.find(project.path);
+    return at != known_.end() && at->second.project.refused != project.refused;
   }
 
   bool is_running(const std::string& path) const {
@@ -210,6 +227,11 @@ class Watch {
     for (int n = 0; n < kSomeAtOnce && !queue_.empty(); ++n) {
       const auto next = std::find_if(queue_.begin(), queue_.end(), [&](const std::string& path) { return !is_running(path); });
       if (next == queue_.end()) return;
+      if (const auto before = known_.find(*next); before != known_.end() && before->second.state == PacketState::failed &&
+                                                  room_.fails_still(waiting_.at(*next), before->second)) {
+        taken_from_queue(next);
+        continue;
+      }
       if (auto done = room_.without_making(waiting_.at(*next))) {
         taken_from_queue(next);
         take(std::move(*done));
@@ -229,7 +251,15 @@ class Watch {
   }
 
   void take(PacketResult result) {
-    if (const auto fault = room_.tell_beside(result)) listener_.say(fault->sentence);
+    const auto before = known_.find(result.project.path);
+    if (before != known_.end() && nothing_new(before->second, result)) return;
+    if (before != known_.end() && before->second.project.stem == result.project.path && result.project.stem != result.project.path)
+      room_.out().clear_problems(result.project.path);  // it was the second of two that would make one packet
+    if (const auto hindered = room_.tell_beside(result)) {
+      listener_.say(hindered->sentence);
+      result.unwritten = true;
+      result.fingerprint.clear();
+    }
     ++(result.state == PacketState::made ? counts_.made : result.state == PacketState::current ? counts_.current : counts_.failed);
     listener_.result(result);
     if (result.unwritten) {  // the disk may be full: later it may not be
@@ -265,7 +295,10 @@ class Watch {
     }
     for (const WorkerAnswer& answer : list_pool_.collect()) {
       const std::string why = answer.whole ? answer.bytes : answer.fault;
-      if (!why.empty()) listener_.say("The list of packets was not written. " + why);
+      if (why.empty()) continue;
+      listener_.say("The list of packets was not written. " + why);
+      list_unwritten_ = true;
+      retry_bell_.every(order_.retry);
     }
     if (signals_.asked() > 1) {
       pool_.stop_all();
@@ -282,6 +315,8 @@ class Watch {
 
   void try_again() {
     retry_bell_.every(0);
+    list_stale_ = list_stale_ || list_unwritten_;
+    list_unwritten_ = false;
     for (const std::string& path : retry_)
       if (const auto at = known_.find(path); at != known_.end()) enqueue(at->second.project);
     retry_.clear();
@@ -321,7 +356,7 @@ class Watch {
   PacketCounts counts_;
   std::string told_;
   std::set<std::string> gone_meanwhile_;  // projects that went while a worker had them
-  bool gone_ = false, unwatched_ = false, list_stale_ = false, health_fault_ = false;
+  bool gone_ = false, unwatched_ = false, list_stale_ = false, list_unwritten_ = false, health_fault_ = false;
 };
 
 }  // namespace

@@ -1,6 +1,7 @@
 #include "service/workroom.h"
 
 #include <algorithm>
+#include <set>
 
 #include "service/fields.h"
 #include "service/lay_pack.h"
@@ -27,9 +28,12 @@ std::string options_mark(const ServiceOrder& order) {
 
 std::string what_stopped(std::size_t errors) { return errors == 1 ? "1 error" : std::to_string(errors) + " errors"; }
 
-std::string answer_of(PacketState state, const std::string& problem, const std::string& messages, const std::string& more, bool unwritten = false) {
+// `read_as`: a fingerprint, then drawings; of a failed project that would fail alike again.
+std::string answer_of(PacketState state, const std::string& problem, const std::string& messages, const std::string& more, bool unwritten = false,
+                      const FieldLine& read_as = {""}) {
   std::string text;
   add_line(text, {std::string(word_for(state)), problem, messages, more, unwritten ? "unwritten" : ""});
+  add_line(text, read_as);
   return text;
 }
 
@@ -110,19 +114,27 @@ Order Workroom::order_for(const FoundProject& project) const {
 
 std::string Workroom::fingerprint(const std::string& project_mark) const { return sha256(standing_mark_ + project_mark); }
 
+std::optional<std::string> Workroom::fingerprint_now(const FoundProject& project, const std::vector<std::string>& drawings) const {
+  const Order order = order_for(project);
+  const FileResult<std::string> bytes = read_project(order);
+  if (!bytes.ok()) return std::nullopt;
+  std::vector<std::optional<std::string>> read;
+  for (const std::string& name : drawings) read.push_back(read_drawing(order, name).value);
+  return fingerprint(project_mark(*bytes.value, read));
+}
+
+bool Workroom::fails_still(const FoundProject& project, const PacketResult& before) const {
+  return !before.fingerprint.empty() && project.refused.empty() && fingerprint_now(project, before.drawings) == before.fingerprint;
+}
+
 std::optional<PacketResult> Workroom::without_making(const FoundProject& project) const {
-  PacketResult result{project, PacketState::failed, "", "", "", false, out_.read_record(project.stem)};
+  PacketResult result{project, PacketState::failed, "", "", "", false, out_.read_record(project.stem), "", {}};
   if (!project.refused.empty()) {
     result.problem = project.refused;
     return result;
   }
   if (!result.record || result.record->project != project.path) return std::nullopt;
-  const Order order = order_for(project);
-  const FileResult<std::string> bytes = read_project(order);
-  if (!bytes.ok()) return std::nullopt;
-  std::vector<std::optional<std::string>> drawings;
-  for (const std::string& name : result.record->drawings) drawings.push_back(read_drawing(order, name).value);
-  if (fingerprint(project_mark(*bytes.value, drawings)) != result.record->fingerprint || !out_.holds(project.stem, *result.record)) return std::nullopt;
+  if (fingerprint_now(project, result.record->drawings) != result.record->fingerprint || !out_.holds(project.stem, *result.record)) return std::nullopt;
   result.state = PacketState::current;
   return result;
 }
@@ -148,7 +160,9 @@ std::string Workroom::make(const FoundProject& project) const {
     std::string plain;
     for (const Diagnostic& d : messages)
       if (is_error(d)) plain += render(d, made.sources);
-    return answer_of(PacketState::failed, problem, told, plain);
+    FieldLine read_as{made.readable ? fingerprint(made.project_mark) : ""};
+    read_as.insert(read_as.end(), made.drawings.begin(), made.drawings.end());
+    return answer_of(PacketState::failed, problem, told, plain, false, read_as);
   }
 
   const std::string packet = out_.file(project.stem), name = file_name_of(project.stem);
@@ -182,11 +196,11 @@ std::string Workroom::make(const FoundProject& project) const {
 }
 
 PacketResult Workroom::result_of(const FoundProject& project, const WorkerAnswer& answer) const {
-  PacketResult result{project, PacketState::failed, "", "", "", !answer.started, std::nullopt};
+  PacketResult result{project, PacketState::failed, "", "", "", !answer.started, std::nullopt, "", {}};
   const auto lines = lines_of_fields(answer.bytes);
   if (!answer.whole) {
     result.problem = answer.fault;
-  } else if (!lines || lines->size() != 1 || lines->front().size() != 5) {
+  } else if (!lines || lines->size() != 2 || lines->front().size() != 5 || lines->back().empty()) {
     result.problem = "The worker gave no answer that could be understood.";
   } else {
     const FieldLine& said = lines->front();
@@ -196,9 +210,27 @@ PacketResult Workroom::result_of(const FoundProject& project, const WorkerAnswer
     if (result.state == PacketState::made) result.record = record_of(said[3]);
     else result.errors = said[3];
     result.unwritten = said[4] == "unwritten";
+    result.fingerprint = lines->back().front();
+    result.drawings.assign(lines->back().begin() + 1, lines->back().end());
   }
   if (result.state == PacketState::failed) result.record = out_.read_record(project.stem);
   return result;
+}
+
+std::vector<std::string> Workroom::problems_of_gone(const FoundProjects& found) const {
+  if (!found.faults.empty() || order_.shards > 0) return {};
+  std::set<std::string> there;
+  for (const FoundProject& project : found.projects) there.insert(project.stem);
+  std::vector<std::string> gone = out_.problems_told();
+  std::erase_if(gone, [&](const std::string& stem) { return there.count(stem) == 1; });
+  return gone;
+}
+
+std::vector<std::string> Workroom::clear_problems_of_gone(const FoundProjects& found) const {
+  std::vector<std::string> faults;
+  for (const std::string& stem : problems_of_gone(found))
+    if (const auto fault = out_.clear_problems(stem)) faults.push_back(fault->sentence);
+  return faults;
 }
 
 std::optional<FileFault> Workroom::tell_beside(const PacketResult& result) const {

@@ -38,6 +38,9 @@ struct PacketResult {
   std::string errors;           // of a failed one, plain, for its file of problems
   bool unwritten = false;       // nothing is wrong with the project: its packet could not be written, or no worker be had
   std::optional<PacketRecord> record; // of the packet that is there, which may be an older one
+  // Of one with errors: what it was read as, so that it is not read again while nothing changes. "" where it may go well next time.
+  std::string fingerprint;
+  std::vector<std::string> drawings;
 };
 
 class Workroom {
@@ -52,11 +55,16 @@ class Workroom {
   ProjectSearch search() const;
   int temporaries_cleared() const { return cleared_; }
 
+  // Whether a project that failed would fail alike now: nothing of what it was read as has changed.
+  bool fails_still(const FoundProject& project, const PacketResult& before) const;
   // The result, when nothing is to be made: refused, or current.
   std::optional<PacketResult> without_making(const FoundProject& project) const;
   // In a worker: makes and writes the packet; the answer is for result_of.
   std::string make(const FoundProject& project) const;
   PacketResult result_of(const FoundProject& project, const WorkerAnswer& answer) const;
+  // Files of problems whose project is gone; none where not everything was looked at. What hindered their removal.
+  std::vector<std::string> problems_of_gone(const FoundProjects& found) const;
+  std::vector<std::string> clear_problems_of_gone(const FoundProjects& found) const;
   // A failed project's file of problems is written, one that is no more so is removed. A sentence where that cannot be done.
   std::optional<FileFault> tell_beside(const PacketResult& result) const;
 
@@ -65,6 +73,8 @@ class Workroom {
   bool in_this_share(const std::string& stem) const;
   Order order_for(const FoundProject& project) const;
   std::string fingerprint(const std::string& project_mark) const;
+  // Of a project as it is now; nothing where it cannot be read.
+  std::optional<std::string> fingerprint_now(const FoundProject& project, const std::vector<std::string>& drawings) const;
 
   ServiceOrder order_;
   OutFolder out_;

@@ -7,6 +7,7 @@
 #include "support/catch.h"
 #include "support/garment.h"
 #include "support/random_draws.h"
+#include "support/worked.h"
 
 using namespace gownsheaf;
 using garment::cm;
@@ -155,4 +156,32 @@ TEST_CASE("law: both long sides together never take less than two seams without 
     REQUIRE(s.longer_by == other_more);
     REQUIRE(s.too_short.empty());
   }
+}
+
+TEST_CASE("a written hem or top stands at the ends of any piece, not of skirts alone", "[edges]") {
+  // A cape of 40 in: seams 5/8 in at both ends; a hem of 2 in, then a top of 1 in besides (arithmetic).
+  Piece cape = garment::piece("cape", PartOf::drapery, {"wool"}, garment::make(1), garment::finished(in(30)), garment::finished(in(40)));
+  cape.seam_allowance = said(in(5, 8));
+  const auto cut = [&] {
+    Project p = with(cape);
+    p.cloths.push_back(garment::cloth("wool", in(58), Length{}));
+    return testing::work_through(p).length("pieces/cape/wool/cut length");
+  };
+  CHECK(cut() == in(41) + in(2, 8));
+  cape.hem = said(in(2));
+  CHECK(cut() == in(42) + in(5, 8));
+  cape.top = said(in(1));
+  CHECK(cut() == in(43));
+}
+
+TEST_CASE("the seam at the other end of a piece with a hem is no guess", "[edges]") {
+  Piece cape = garment::piece("cape", PartOf::drapery, {"wool"}, garment::make(1), garment::finished(in(30)), garment::finished(in(40)));
+  cape.seam_allowance = said(in(5, 8));
+  cape.hem = said(in(2));
+  cape.top = Given<Length>::guessed(in(5, 8), "the seam allowance", {});
+  Project p = with(cape);
+  p.cloths.push_back(garment::cloth("wool", in(58), Length{}));
+  const auto g = testing::work_through(p);
+  CHECK(g.length("pieces/cape/wool/cut length") == in(42) + in(5, 8));
+  CHECK_FALSE(g.figures().find("pieces/cape/wool/cut length")->guessed);
 }

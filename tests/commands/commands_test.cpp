@@ -37,6 +37,21 @@ TEST_CASE("start never writes over a file", "[commands]") {
   CHECK(slurp((folder / "mine.yaml").string()) == "mine\n");
 }
 
+TEST_CASE("a packet or a sheet is written over a packet, never over a project or a drawing", "[commands]") {
+  const fs::path folder = fresh_folder("commands-over");
+  REQUIRE(in(folder, "start skirt.yaml --garment skirt").code == 0);
+  const std::string project = slurp((folder / "skirt.yaml").string()), drawing = "<svg xmlns='http://www.w3.org/2000/svg'/>";
+  std::ofstream(folder / "pieces.svg") << drawing;
+  std::ofstream(folder / "empty.pdf");
+  CHECK(in(folder, "packet skirt.yaml -o skirt.yaml").code == 2);
+  CHECK(in(folder, "packet skirt.yaml -o pieces.svg").code == 2);
+  CHECK(in(folder, "outlines pieces.svg --sheet pieces.svg").code == 2);
+  CHECK(slurp((folder / "skirt.yaml").string()) == project);
+  CHECK(slurp((folder / "pieces.svg").string()) == drawing);
+  CHECK(in(folder, "packet skirt.yaml -o empty.pdf").code == 0);
+  CHECK(in(folder, "packet skirt.yaml -o empty.pdf").code == 0);
+}
+
 TEST_CASE("a failed run leaves the old packet as it was and exits with 1", "[commands]") {
   const fs::path folder = fresh_folder("commands-failed");
   REQUIRE(in(folder, "start skirt.yaml --garment skirt").code == 0);

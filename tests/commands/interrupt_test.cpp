@@ -31,7 +31,7 @@ std::size_t files_in(const fs::path& folder) { return static_cast<std::size_t>(s
 
 TEST_CASE("an interrupt while a lay is searched leaves the old packet as it was", "[commands][interrupt]") {
   const fs::path folder = fresh_folder("commands-interrupt"), packet = folder / "spencer.pdf";
-  std::ofstream(packet) << "the old packet";
+  std::ofstream(packet) << "%PDF-the old packet";
   Child on_terminal(patient(packet), true), quiet(patient(packet, {"-q"}), true), json(patient(packet, {"--log", "json"}), true);
   if (!on_terminal.ran() || !quiet.ran() || !json.ran()) {
     WARN("no terminal can be had here: interrupts at one are passed over");
@@ -50,7 +50,7 @@ TEST_CASE("an interrupt while a lay is searched leaves the old packet as it was"
     CHECK(child->said().find("Laying") == std::string::npos);
     CHECK(child->said().find("nothing was written") != std::string::npos);
   }
-  CHECK(slurp(packet.string()) == "the old packet");
+  CHECK(slurp(packet.string()) == "%PDF-the old packet");
   CHECK(files_in(folder) == 1);
 }
 

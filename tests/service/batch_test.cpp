@@ -27,7 +27,13 @@ TEST_CASE("records are read back as they were written, and damaged ones not at a
   CHECK(text_of(*again) == text);
   CHECK(again->drawings == r.drawings);
   for (std::size_t cut = 0; cut < text.size(); ++cut) CHECK_FALSE(record_of(text.substr(0, cut)));
-  CHECK_FALSE(record_of("gownsheaf made\t2\nend\n"));
+  for (std::size_t at = 0; at < text.size(); ++at) {  // a digit of the cloth to buy, which no other hash holds
+    std::string changed = text;
+    changed[at] = changed[at] == '5' ? '6' : '5';
+    if (changed != text) CHECK_FALSE(record_of(changed));
+  }
+  CHECK_FALSE(record_of("gownsheaf made\t1\nend\n"));
+  CHECK_FALSE(record_of(""));
 }
 
 TEST_CASE("a batch makes what is new or changed, leaves what is current, and mirrors the folders", "[service]") {
@@ -141,4 +147,80 @@ TEST_CASE("projects that would make one packet, or the list, are told", "[servic
   house.put("index.yaml", skirt("C"));
   CHECK(house.batch().told() == "made a.yaml|failed a.yml: Its packet would be that of `a.yaml`; give one of them another name.|"
                                 "failed index.yaml: Its packet would be `index.pdf`, which is the list of packets; give it another name.");
+}
+
+TEST_CASE("the second of two that would make one packet has neither the other's packet nor its file of problems", "[service]") {
+  House house;
+  house.order.problem_files = true;
+  house.put("a.yaml", "gownsheaf: 1\n");  // it has errors of its own
+  house.put("a.yml", skirt("B"));
+  house.batch();
+  CHECK_THAT(house.get("a.problems.txt"), Catch::Matchers::Contains("a.yaml: It has "));
+  CHECK_THAT(house.get("a.yml.problems.txt"), Catch::Matchers::Contains("Its packet would be that of `a.yaml`"));
+  house.put("a.yaml", skirt("A"));
+  const Heard heard = house.batch();
+  CHECK_FALSE(house.has("a.problems.txt"));
+  CHECK(house.has("a.yml.problems.txt"));
+  REQUIRE(heard.results.size() == 2);
+  CHECK(heard.results[0].record);
+  CHECK_FALSE(heard.results[1].record);
+}
+
+TEST_CASE("a folder with the name of a file that is written does not stand in a neighbour's way", "[service]") {
+  House house;
+  house.put("a.yaml", skirt("A"));
+  for (const char* folder : {"a.pdf", "a.made", "a.lays", "a.figures.json", "in/a.work.ics", "batch.json", "index.pdf"}) house.put(std::string(folder) + "/x.yaml", skirt("X"));
+  house.put("index.of/b.yaml", skirt("B"));
+  house.put("in/batch.json/c.yaml", skirt("C"));  // the list lies at the top
+  const Heard heard = house.batch();
+  CHECK(house.has("a.pdf"));
+  CHECK(house.has("batch.json"));
+  CHECK(house.has("index.of/b.pdf"));
+  CHECK(house.has("in/batch.json/c.pdf"));
+  std::size_t refused = 0;
+  for (const PacketResult& r : heard.results) refused += r.problem.starts_with("Its folder `") ? 1 : 0;
+  CHECK(refused == 7);
+}
+
+TEST_CASE("a file of problems goes with its project, also when nobody watched", "[service]") {
+  House house;
+  house.order.problem_files = true;
+  house.put("bad.yaml", "gownsheaf: 1\n");
+  house.put("worse.yaml", "gownsheaf: 1\n");
+  house.batch();
+  CHECK(house.has("bad.problems.txt"));
+  house.folder.put("out/mine.problems.txt", "somebody's own\n");
+  std::filesystem::remove(house.folder / "in/bad.yaml");
+  {
+    const auto room = house.room();
+    const FoundProjects found = find_projects(room->search());
+    CHECK(prune(*room, found, false).files == std::vector<std::string>{"bad.problems.txt"});
+    FoundProjects unsure = found;
+    unsure.faults.push_back("a folder could not be read");
+    CHECK(prune(*room, unsure, false).files.empty());
+    CHECK(house.has("bad.problems.txt"));
+  }
+  house.batch();
+  CHECK_FALSE(house.has("bad.problems.txt"));
+  CHECK(house.has("worse.problems.txt"));
+  CHECK(house.has("mine.problems.txt"));
+}
+
+TEST_CASE("a project with errors fails alike until something that it reads has changed", "[service]") {
+  House house;
+  house.put("a.yaml", skirt("A", "accept: [{ code: drawn }]\n") + "pieces: []\n");
+  house.put("b.yaml", "gownsheaf: 1\ntitle: B\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [3 m] } }\n"
+                      "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: b.svg#front }]\n");
+  const Heard heard = house.batch();
+  REQUIRE(heard.results.size() == 2);
+  const auto room = house.room();
+  for (const PacketResult& r : heard.results) {
+    INFO(r.project.path);
+    CHECK(r.state == PacketState::failed);
+    CHECK(room->fails_still(r.project, r));
+  }
+  CHECK(heard.results[1].drawings == std::vector<std::string>{"b.svg"});
+  house.put("b.svg", "<svg/>");  // it could not be read before
+  house.put("a.yaml", skirt("A"));
+  for (const PacketResult& r : heard.results) CHECK_FALSE(room->fails_still(r.project, r));
 }

@@ -50,9 +50,24 @@ TEST_CASE("a worker that ends badly is its own project's fault alone", "[service
   CHECK(answers[3].fault == "This is a fault of the program, not of the file: a hem too many.");
   CHECK(answers[4].fault == "The worker gave no answer that could be understood.");
   CHECK_FALSE(answers[5].whole);
-  CHECK(answers[6].fault == "The program fell over it (signal 9). That is a fault of the program.");
+  CHECK(answers[5].fault == "The worker said more than can be understood. That is a fault of the program.");
+  CHECK(answers[6].fault == "It was killed from outside (signal 9); where memory runs short the system does so.");
   CHECK(answers[7].whole);
   CHECK(answers[7].bytes.empty());
+}
+
+TEST_CASE("a worker that used up its processor time is told as one that took too long", "[service]") {
+  WorkerPool pool(1, {60, 512});
+  pool.start(0, []() -> std::string {
+    rlimit now{};
+    ::getrlimit(RLIMIT_CPU, &now);
+    if (now.rlim_cur != 61) return "the ceiling is another";
+    now.rlim_cur = 1;  // sixty seconds are too long for a test: the same ceiling, nearer
+    now.rlim_max -= 60;
+    ::setrlimit(RLIMIT_CPU, &now);
+    for (;;) ::getppid();
+  });
+  CHECK(all_of(pool)[0].fault == "It took longer than 60 seconds, the most that one project may take.");
 }
 
 #ifndef GOWNSHEAF_SANITIZED  // they have no ceiling of memory

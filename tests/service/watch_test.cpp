@@ -171,3 +171,30 @@ TEST_CASE("a watched folder may go and come back, and a burst is all made", "[se
   }));
   CHECK(w.stop(SIGINT) == 1);  // it said that the folder was gone
 }
+
+TEST_CASE("of two that would make one packet the second is made when the first goes", "[service][watch]") {
+  Watched w;
+  w.arrive("a.yaml", skirt("A"));
+  w.arrive("a.yml", skirt("B"));
+  w.arrive("gone.yaml", "gownsheaf: 1\n");
+  w.house.batch();
+  CHECK(w.house.has("gone.problems.txt"));
+  fs::remove(w.house.folder / "in/gone.yaml");  // while nobody watches
+  w.begin();
+  CHECK(soon([&] { return w.house.has("a.yml.problems.txt") && w.house.has("a.pdf") && !w.house.has("gone.problems.txt"); }));
+  const std::string first = w.house.get("a.pdf");
+  fs::remove(w.house.folder / "in/a.yaml");
+  CHECK(soon([&] { return w.house.get("a.pdf") != first && !w.house.has("a.yml.problems.txt"); }));
+  CHECK(w.stop(SIGTERM) == 0);
+}
+
+TEST_CASE("a list that could not be written is tried again", "[service][watch]") {
+  Watched w;
+  w.house.folder.put("out/batch.json/in the way", "");
+  w.arrive("a.yaml", skirt("A"));
+  w.begin();
+  CHECK(soon([&] { return w.house.has("a.pdf") && w.house.folder.get("health").find("watching") != std::string::npos; }));
+  fs::remove_all(w.house.folder / "out/batch.json");
+  CHECK(soon([&] { return fs::is_regular_file(w.house.folder / "out/batch.json"); }));
+  CHECK(w.stop(SIGTERM) == 1);  // it said so
+}

@@ -32,8 +32,18 @@ TEST_CASE("temporary names are told from others", "[service]") {
   // Of another share's packets they are left: its run may be writing them.
   house.folder.put("out/.gownsheaf-" + sha256("a.pdf").substr(0, 16) + "-1-0", "half");
   house.folder.put("out/.gownsheaf-" + sha256("b.pdf").substr(0, 16) + "-1-0", "half");
-  const std::vector<std::string> mine{"x/a"};
+  const std::vector<std::string> mine{"a"};
   CHECK(OutFolder(house.order.out).clear_temporaries(&mine) == 1);
+  // Nor those of a project of the same name in another folder, which may be another share's.
+  const std::string pdf = "/.gownsheaf-" + sha256("project.pdf").substr(0, 16) + "-1-0", made = "/.gownsheaf-" + sha256("project.made").substr(0, 16) + "-1-0";
+  for (const std::string folder : {"x", "y"}) {
+    house.folder.put("out/" + folder + pdf, "half");
+    house.folder.put("out/.gownsheaf/made/" + folder + made, "half");
+  }
+  const std::vector<std::string> one{"x/project"};
+  CHECK(OutFolder(house.order.out).clear_temporaries(&one) == 2);
+  CHECK(fs::exists(house.folder / ("out/y" + pdf)));
+  CHECK(fs::exists(house.folder / ("out/.gownsheaf/made/y" + made)));
 }
 
 TEST_CASE("a folder in the packet's place, a name too long, a file for a folder: told, and the rest is made", "[service]") {
@@ -96,4 +106,25 @@ TEST_CASE("no permission for the folder of packets is told", "[service]") {
   CHECK(house.room(&why) == nullptr);
   CHECK_THAT(why, Catch::Matchers::EndsWith("could not be made: you have no permission for it."));
   ::chmod(house.order.out.c_str(), 0755);
+}
+
+TEST_CASE("a folder of projects that cannot be read is told, and nothing in it is called gone", "[service]") {
+  House house;
+  house.put("a.yaml", skirt("A"));
+  house.put("shut/b.yaml", skirt("B"));
+  house.order.problem_files = true;
+  fs::create_directories(house.order.out);
+  const bool root = ::geteuid() == 0;  // root may everything: for this test it is somebody else
+  for (const std::string& path : {house.folder / "", house.order.out}) ::chmod(path.c_str(), 0777);
+  ::chmod((house.folder / "in/shut").c_str(), 0);
+  if (root && ::seteuid(65534) != 0) return;
+  Heard heard;
+  const auto room = house.room();
+  const BatchOutcome outcome = room ? run_batch(*room, {}, heard) : BatchOutcome{};
+  if (root) CHECK(::seteuid(0) == 0);
+  ::chmod((house.folder / "in/shut").c_str(), 0755);
+  CHECK(outcome.unread);
+  CHECK(heard.told() == "made a.yaml");
+  REQUIRE(heard.said.size() == 1);
+  CHECK_THAT(heard.said[0], Catch::Matchers::EndsWith("in/shut` could not be read: you have no permission for it."));
 }
