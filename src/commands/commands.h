@@ -20,7 +20,8 @@ struct Settings {
   bool quiet = false, verbose = false, best_so_far = false;
   int threads = 1;
   // batch and watch; `project` is the folder of projects, `output` that of packets
-  int jobs = 0, time_limit = 120, memory_limit = 512;
+  int jobs = 0, memory_limit = 512;
+  int time_limit = 0;  // seconds; 0: by the effort
   bool trust_paths = false, keep_going = true, keep_lays = true;
   std::string shard, prune;
   int settle = 400, scan_every = 0;

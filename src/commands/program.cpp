@@ -51,7 +51,8 @@ void add_service_options(CLI::App* command, Settings& settings) {
   command->add_option("--jobs", settings.jobs, "How many packets are made at once; 0: as many as there are processors, and never more")
       ->check(CLI::Range(0, 4096))
       ->capture_default_str();
-  command->add_option("--time-limit", settings.time_limit, "Seconds that one project may take")->check(CLI::Range(1, 86400))->capture_default_str();
+  command->add_option("--time-limit", settings.time_limit, "Seconds that one project may take: 300, or 1800 with --effort patient, unless given")
+      ->check(CLI::Range(1, 86400));
   command->add_option("--memory-limit", settings.memory_limit, "MiB that one project may have")->check(CLI::Range(64, 65536))->capture_default_str();
   command->add_flag("--keep-lays,!--no-lays", settings.keep_lays, "Keep lays, which take longest, for when a packet is made again (it does); they are the same without");
   command->add_flag("--trust-paths", settings.trust_paths, "Follow links, and let projects name drawings anywhere; not for files of strangers");

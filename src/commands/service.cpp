@@ -41,7 +41,8 @@ std::optional<ServiceOrder> service_order_from(const Settings& settings) {
   order.jobs = settings.jobs == 0 ? room : std::min(settings.jobs, room);
   if (order.jobs < settings.jobs)
     say(settings, "There are " + std::to_string(processors()) + " processors, so " + std::to_string(order.jobs) + " packets are made at once.");
-  order.ceilings = {settings.time_limit, settings.memory_limit};
+  const int usual_limit = settings.effort == "patient" ? 1800 : 300;
+  order.ceilings = {settings.time_limit > 0 ? settings.time_limit : usual_limit, settings.memory_limit};
   order.trust_paths = settings.trust_paths;
   order.keep_going = settings.keep_going;
   order.keep_lays = settings.keep_lays;

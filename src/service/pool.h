@@ -11,7 +11,7 @@
 namespace gownsheaf {
 
 struct Ceilings {
-  int seconds = 120;        // by the clock, and of processor time
+  int seconds = 300;        // by the clock, and of processor time
   int memory_mib = 512;     // address space
 };
 
