@@ -1,6 +1,7 @@
 // Faces by role: what they hold, how wide it is. Advances are whole 1/1000 em, cut (not rounded) as libharu cuts them,
 // so that layout and PDF agree. No libharu type here.
 #pragma once
+#include <array>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -27,6 +28,18 @@ class FontSet {  // interface, so that tests can use a face whose every letter i
   virtual bool file_unchanged(Face) const { return true; }
   // The face to set c in: `face` when it covers it, else fallback; no value when neither does.
   bool face_for(Face face, char32_t c, Face& out) const;
+  // c as it is set in `face`, by the fallback where that is the one that covers it; .notdef of `face` when neither does.
+  struct Letter { Face face = Face::regular; int advance = -1; };
+  Letter letter(Face face, char32_t c) const {
+    if (c >= kept_.front().size()) return looked_up(face, c);
+    Letter& kept = kept_[static_cast<std::size_t>(face)][c];
+    if (kept.advance < 0) kept = looked_up(face, c);
+    return kept;
+  }
+
+ private:
+  Letter looked_up(Face face, char32_t c) const;
+  mutable std::array<std::array<Letter, 128>, kFaces> kept_;  // most letters are of these, and each is asked for thousands of times
 };
 
 struct FontFault { std::string sentence; };
@@ -41,6 +54,8 @@ struct Missing { char32_t character; std::string where; };
 // Characters of text that cannot be printed in one of the four cuts or the fallback, each once, in the order met. A line
 // end is not counted: layout sets it and it never reaches a face.
 std::vector<char32_t> not_covered(const FontSet& fonts, std::string_view utf8);
+// The character at `at`, which moves past it; past one byte, and U+FFFD, where the bytes are not UTF-8.
+char32_t next_character(std::string_view utf8, std::size_t& at);
 std::vector<char32_t> decode_utf8(std::string_view utf8);  // invalid bytes become U+FFFD
 std::string encode_utf8(char32_t c);
 

@@ -17,7 +17,8 @@ std::size_t sequence_length(unsigned char first) {
   return 0;
 }
 
-// Reads one character at `at` and moves past it; past one byte only when the bytes are not UTF-8.
+}  // namespace
+
 char32_t next_character(std::string_view text, std::size_t& at) {
   const auto first = static_cast<unsigned char>(text[at]);
   const std::size_t length = sequence_length(first);
@@ -44,8 +45,6 @@ char32_t next_character(std::string_view text, std::size_t& at) {
   return c;
 }
 
-}  // namespace
-
 bool FontSet::face_for(Face face, char32_t c, Face& out) const {
   for (const Face candidate : {face, Face::fallback}) {
     if (covers(candidate, c)) {
@@ -54,6 +53,12 @@ bool FontSet::face_for(Face face, char32_t c, Face& out) const {
     }
   }
   return false;
+}
+
+FontSet::Letter FontSet::looked_up(Face face, char32_t c) const {
+  Face used = face;
+  if (!face_for(face, c, used)) used = face;
+  return {used, advance(used, c)};
 }
 
 std::vector<char32_t> not_covered(const FontSet& fonts, std::string_view utf8) {

@@ -188,31 +188,35 @@ Setting PageBuilder::add_best(const Sheet& sheet) {
     sheet_start_ = start;
   };
   const auto ends_with_few_lines = [&] { return (place_.y - top_).in_points() / (bottom_ - top_).in_points() <= kFewLines; };
-  Setting best;
-  add(sheet, best);
-  std::size_t fewest = pages_.size() - pages;
+  const auto used = [&] { return pages_.size() - pages; };
+  add(sheet, Setting());
   // A sheet that shares a page is whole on it.
-  if (fewest < 2 || fewest > kMostPages || (!ends_with_few_lines() && sheet.shorter.empty())) return best;
-  Slabs kept = take_slabs();
-  for (std::size_t k = 0; k <= sheet.shorter.size(); ++k) {
-    bool saved = false;
-    for (const Closeness close : {Closeness::usual, Closeness::tight, Closeness::condensed}) {
-      if (k == 0 && close == Closeness::usual) continue;
-      take_back();
-      add(sheet, {close, k});
-      if (pages_.size() - pages >= fewest) continue;
-      fewest = pages_.size() - pages;
-      best = {close, k};
-      saved = true;
-      if (fewest == 1 || !ends_with_few_lines()) return best;
-      kept = take_slabs();  // set closer the same words may save one page more
+  if (used() < 2 || used() > kMostPages || (!ends_with_few_lines() && sheet.shorter.empty())) return Setting();
+  struct Try { Setting setting; std::size_t pages; Slabs slabs; };
+  const auto kept = [&](Setting setting) { return Try{setting, used(), take_slabs()}; };
+  const auto tried = [&](Closeness close, std::size_t shorter) {
+    take_back();
+    add(sheet, {close, shorter});
+    return kept({close, shorter});
+  };
+  const std::size_t loosest = used();
+  Try best = kept(Setting());
+  for (std::size_t k = 0; k <= sheet.shorter.size() && best.pages == loosest; ++k) {
+    if (k > 0) {
+      Try words = tried(Closeness::usual, k);
+      if (words.pages < best.pages) best = std::move(words);
+      if (best.pages == 1 || (best.pages < loosest && !ends_with_few_lines())) break;
     }
-    if (saved) break;
+    // What the closest way does not save, none does.
+    Try closest = tried(Closeness::condensed, k);
+    if (closest.pages >= best.pages) continue;
+    Try tight = tried(Closeness::tight, k);
+    best = std::move(tight.pages <= closest.pages ? tight : closest);
   }
   take_back();
-  slabs_ = std::move(kept);
-  add(sheet, best, slabs_);
-  return best;
+  slabs_ = std::move(best.slabs);
+  add(sheet, best.setting, slabs_);
+  return best.setting;
 }
 
 Slabs PageBuilder::slabs_for(const Sheet& sheet, Setting setting) {

@@ -6,17 +6,10 @@ namespace gownsheaf {
 
 namespace {
 
-constexpr char32_t kNoBreakSpace = 0xA0, kMinus = 0x2212;
+constexpr char32_t kNoBreakSpace = 0xA0;
+constexpr const char* kMinus = "\xE2\x88\x92";
 
-std::u32string letters_of(std::string_view utf8) {
-  const std::vector<char32_t> decoded = decode_utf8(utf8);
-  return std::u32string(decoded.begin(), decoded.end());
-}
-
-std::u32string whole_of(const LengthText& length) {
-  std::u32string whole = length.negative ? std::u32string(1, kMinus) : std::u32string();
-  return whole + letters_of(length.whole);
-}
+std::string whole_of(const LengthText& length) { return (length.negative ? kMinus : "") + length.whole; }
 
 }  // namespace
 
@@ -35,12 +28,12 @@ void Pen::move(Length by) {
   start_ += by;
 }
 
-void Pen::letters(Face face, Length size, std::u32string_view text, Length rise) {
-  for (char32_t c : text) {
+void Pen::letters(Face face, Length size, std::string_view utf8, Length rise) {
+  for (std::size_t at = 0; at < utf8.size();) {
+    char32_t c = next_character(utf8, at);
     // Kept together is settled once lines are broken; on paper, and when copied, it is a space like any other.
     if (c == kNoBreakSpace) c = U' ';
-    Face used = face;
-    if (!fonts_->face_for(face, c, used)) used = face;
+    const auto [used, advance] = fonts_->letter(face, c);
     if (!open_ || used != face_ || size != size_ || rise != rise_) {
       finish();
       open_ = true;
@@ -48,8 +41,10 @@ void Pen::letters(Face face, Length size, std::u32string_view text, Length rise)
       size_ = size;
       rise_ = rise;
     }
-    advance_ += fonts_->advance(used, c);
-    if (runs_ != nullptr) utf8_ += encode_utf8(c);
+    advance_ += advance;
+    if (runs_ == nullptr) continue;
+    if (c < 0x80) utf8_ += static_cast<char>(c);
+    else utf8_ += encode_utf8(c);
   }
 }
 
@@ -65,30 +60,30 @@ void Pen::length(Face face, Length size, const LengthText& length) {
       start_ = end + squeezed_space(size);
     }
     const Length small = size.times(2, 3), pulled_in = size.times(45, 1000);
-    letters(face, small, letters_of(length.numerator), size.times(30, 100));
+    letters(face, small, length.numerator, size.times(30, 100));
     move(-pulled_in);
-    letters(Face::regular, size, U"/");
+    letters(Face::regular, size, "/");
     move(-pulled_in);
-    letters(face, small, letters_of(length.denominator), -size.times(3, 100));
+    letters(face, small, length.denominator, -size.times(3, 100));
   }
-  if (!length.unit.empty()) letters(face, size, U" " + letters_of(length.unit));
+  if (!length.unit.empty()) letters(face, size, " " + length.unit);
 }
 
 void Pen::lead(const TextPiece& piece) {
   if (!piece.gap.is_zero()) {
     move(piece.gap);
-  } else if (piece.space_before) {
-    letters(piece.space_face, piece.space_size, U" ");
+  } else if (piece.space != nullptr) {
+    letters(piece.space->face, piece.space_size, " ");
   }
 }
 
 void Pen::piece(const TextPiece& piece, const TypeScale& scale) {
-  switch (piece.of.kind) {
-    case Inline::Kind::words: letters(piece.of.face, piece.size, piece.letters); break;
-    case Inline::Kind::length: length(piece.of.face, piece.size, piece.of.length); break;
+  switch (piece.of->kind) {
+    case Inline::Kind::words: letters(piece.of->face, piece.size, piece.letters); break;
+    case Inline::Kind::length: length(piece.of->face, piece.size, piece.of->length); break;
     case Inline::Kind::tag:
       move(kTagPadding);
-      letters(Face::condensed_bold, Length::points(scale.text), letters_of(word_for(piece.of.tag)));
+      letters(Face::condensed_bold, Length::points(scale.text), word_for(piece.of->tag));
       move(kTagPadding);
       break;
     case Inline::Kind::tick_box: move(Length::points(scale.inline_box)); break;
@@ -112,7 +107,7 @@ LengthWidths widths_of(const FontSet& fonts, Face face, Length size, const Lengt
   LengthWidths widths{width(whole), width(fraction), Length()};
   if (!length.unit.empty()) {
     Pen pen(fonts);
-    pen.letters(face, size, U" " + letters_of(length.unit));
+    pen.letters(face, size, " " + length.unit);
     widths.unit = pen.at();
   }
   return widths;

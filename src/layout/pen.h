@@ -15,7 +15,7 @@ class Pen {
 
   // A run is as wide as size × (sum of advances) / 1000, rounded once. Letters in one face, size and rise make one run,
   // whichever piece they came from; a character that the face lacks goes to the fallback face.
-  void letters(Face face, Length size, std::u32string_view text, Length rise = Length());
+  void letters(Face face, Length size, std::string_view utf8, Length rise = Length());
   // The trade's set fraction: whole number, squeezed space, small raised numerator, full stroke, small lowered denominator.
   void length(Face face, Length size, const LengthText& length);
   void piece(const TextPiece& piece, const TypeScale& scale);

@@ -10,51 +10,40 @@ constexpr Length kTagGap = Length::points(5);       // between a tag and the wor
 constexpr Length kOwnBoxGap = Length::points(5);    // a box to its own word
 constexpr Length kOtherBoxGap = Length::points(16);  // … and to the next, or nobody knows which word it belongs to
 
-bool is_blank(char32_t c) { return c == U' ' || c == U'\n' || c == U'\t' || c == U'\r'; }
+bool is_blank(char c) { return c == ' ' || c == '\n' || c == '\t' || c == '\r'; }
 
 struct Gatherer {
   const TypeScale& scale;
   Length base;
   std::vector<TextPiece> out;
-  bool space = false;
-  Face space_face = Face::regular;
-  Inline::Size space_kind = Inline::Size::as_text;
+  const Inline* space = nullptr;
   bool line_end = false;
 
-  void blank(const Inline& item) {
-    if (space) return;
-    space = true;
-    space_face = item.face;
-    space_kind = item.size;
-  }
-  // The next piece, made where it will lie: pieces are large, and texts have many.
-  TextPiece& next(Inline::Size kind) {
+  TextPiece& next(const Inline& item) {
     const bool first = out.empty();
     TextPiece& piece = out.emplace_back();
+    piece.of = &item;
     piece.must_break = line_end;
-    piece.size = size_of(kind, base, scale);
-    if (!first && !line_end && space) {
-      piece.space_before = piece.may_break = true;
-      piece.space_face = space_face;
-      piece.space_kind = space_kind;
-      piece.space_size = size_of(space_kind, base, scale);
+    piece.size = size_of(item.size, base, scale);
+    if (!first && !line_end && space != nullptr) {
+      piece.space = space;
+      piece.may_break = true;
+      piece.space_size = size_of(space->size, base, scale);
     }
-    space = line_end = false;
+    space = nullptr;
+    line_end = false;
     return piece;
   }
   void words(const Inline& item) {
-    const std::vector<char32_t> letters = decode_utf8(item.words);
+    const std::string_view letters = item.words;
     for (auto from = letters.begin(); from != letters.end();) {
       if (is_blank(*from)) {
-        blank(item);
+        if (space == nullptr) space = &item;
         ++from;
         continue;
       }
       const auto to = std::find_if(from, letters.end(), is_blank);
-      TextPiece& piece = next(item.size);
-      piece.of.face = item.face;
-      piece.of.size = item.size;
-      piece.letters.assign(from, to);
+      next(item).letters = std::string_view(from, to);
       from = to;
     }
   }
@@ -64,12 +53,11 @@ struct Gatherer {
 std::size_t most_pieces(const Text& text) {
   std::size_t most = 0;
   for (const Inline& item : text)
-    most += 1 + static_cast<std::size_t>(std::count_if(item.words.begin(), item.words.end(),
-                                                       [](char c) { return is_blank(static_cast<unsigned char>(c)); }));
+    most += 1 + static_cast<std::size_t>(std::count_if(item.words.begin(), item.words.end(), is_blank));
   return most;
 }
 
-bool is_kind(const TextPiece& piece, Inline::Kind kind) { return piece.of.kind == kind; }
+bool is_kind(const TextPiece& piece, Inline::Kind kind) { return piece.of->kind == kind; }
 
 // A box belongs to the word after it; one with nothing after it on its line belongs to the word before.
 void bind_signs(std::vector<TextPiece>& pieces) {
@@ -94,7 +82,7 @@ bool same_look(const Inline& item, Face face, Inline::Size size) {
   return item.kind == Inline::Kind::words && item.face == face && item.size == size;
 }
 
-void append_words(Text& text, Face face, Inline::Size size, const std::string& s) {
+void append_words(Text& text, Face face, Inline::Size size, std::string_view s) {
   if (text.empty() || !same_look(text.back(), face, size)) {
     Inline item;
     item.face = face;
@@ -125,25 +113,22 @@ std::vector<TextPiece> pieces_of(const Text& text, Length base, const TypeScale&
       case Inline::Kind::line_break: gatherer.line_end = true; break;
       case Inline::Kind::length:
       case Inline::Kind::tag:
-      case Inline::Kind::tick_box: gatherer.next(item.size).of = item; break;
+      case Inline::Kind::tick_box: gatherer.next(item); break;
     }
   }
   bind_signs(gatherer.out);
   return std::move(gatherer.out);
 }
 
-Text text_of_pieces(const std::vector<TextPiece>& pieces, std::size_t first, std::size_t last) {
+Text text_of_pieces(const std::vector<TextPiece>& pieces) {
   Text text;
-  for (std::size_t i = first; i < last; ++i) {
-    const TextPiece& piece = pieces[i];
-    if (i > first && piece.space_before) append_words(text, piece.space_face, piece.space_kind, " ");
-    if (piece.of.kind != Inline::Kind::words) {
-      text.push_back(piece.of);
-      continue;
+  for (const TextPiece& piece : pieces) {
+    if (&piece != &pieces.front() && piece.space != nullptr) append_words(text, piece.space->face, piece.space->size, " ");
+    if (piece.of->kind == Inline::Kind::words) {
+      append_words(text, piece.of->face, piece.of->size, piece.letters);
+    } else {
+      text.push_back(*piece.of);
     }
-    std::string letters;
-    for (char32_t c : piece.letters) letters += encode_utf8(c);
-    append_words(text, piece.of.face, piece.of.size, letters);
   }
   return text;
 }

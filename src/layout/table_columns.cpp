@@ -13,27 +13,23 @@ struct Need {
   bool words = false, given = false;
 };
 
-Length widest_word(const Text& text, const Bench& bench) {
-  Length widest;
-  const Length base = Length::points(bench.scale().text);
-  const std::vector<TextPiece> pieces = pieces_of(text, base, bench.scale());
-  for (std::size_t i = 0; i < pieces.size();) {
-    Pen pen(bench.type.fonts());
-    std::size_t k = i;
-    do {
-      if (k > i) pen.lead(pieces[k]);
-      pen.piece(pieces[k], bench.scale());
-      ++k;
-    } while (k < pieces.size() && !pieces[k].may_break && !pieces[k].must_break);
-    widest = std::max(widest, pen.at());
-    i = k;
-  }
-  return widest;
-}
+struct Widest { Length word, line; };  // what stays together; from one line end that must be to the next
 
-Length widest_line(const Text& text, const Bench& bench) {
-  Length widest;
-  for (const Text& line : bench.type.lines(text, Length::points(100000))) widest = std::max(widest, bench.type.width(line));
+Widest widest_of(const Text& text, const Bench& bench) {
+  Widest widest;
+  Pen word(bench.type.fonts()), line = word;
+  const std::vector<TextPiece> pieces = pieces_of(text, Length::points(bench.scale().text), bench.scale());
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    const TextPiece& piece = pieces[i];
+    const bool line_starts = i == 0 || piece.must_break, word_starts = line_starts || piece.may_break;
+    if (word_starts) word = Pen(bench.type.fonts());
+    else word.lead(piece);
+    if (line_starts) line = Pen(bench.type.fonts());
+    else line.lead(piece);
+    word.piece(piece, bench.scale());
+    line.piece(piece, bench.scale());
+    widest = {std::max(widest.word, word.at()), std::max(widest.line, line.at())};
+  }
   return widest;
 }
 
@@ -139,8 +135,8 @@ namespace {
 Need need_of(const Table& table, std::size_t k, const Bench& bench, ColumnPlace& place) {
   const Column& column = table.columns[k];
   const Length padding = padding_of(table, k, bench);
-  const Text head = with_faces(column.head, Face::condensed_bold);
-  Need need{widest_word(head, bench), widest_line(head, bench), column.kind == Kind::words, column.width > 0};
+  const Widest head = widest_of(with_faces(column.head, Face::condensed_bold), bench);
+  Need need{head.word, head.line, column.kind == Kind::words, column.width > 0};
   place.number = aligns_numbers(column.kind);
   Length left;
   for (const Row& row : table.rows) {
@@ -158,9 +154,10 @@ Need need_of(const Table& table, std::size_t k, const Bench& bench, ColumnPlace&
       need.natural = std::max(need.natural, need.least);
       continue;
     }
-    const Text text = column.bold || bold_row ? made_bold(row.cells[k].text) : row.cells[k].text;
-    need.least = std::max(need.least, widest_word(text, bench));
-    need.natural = std::max(need.natural, widest_line(text, bench));
+    const Text& text = row.cells[k].text;
+    const Widest widest = widest_of(column.bold || bold_row ? made_bold(text) : text, bench);
+    need.least = std::max(need.least, widest.word);
+    need.natural = std::max(need.natural, widest.line);
   }
   if (place.number) {
     // The head ends with the slot, so what stands behind the slot comes on top.

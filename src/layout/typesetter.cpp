@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <deque>
 
 #include "layout/lay_out.h"
 #include "layout/marks.h"
@@ -59,43 +60,46 @@ class LineBreaker {
   }
   void end_line() {
     if (line_.empty()) return;
-    lines_.push_back(text_of_pieces(line_, 0, line_.size()));
+    lines_.push_back(text_of_pieces(line_));
     line_.clear();
     pen_ = Pen(*fonts_);
   }
   // Longer than a whole line: broken between letters. A length or a sign goes over whole as long as it fits at all.
   void add_in_parts(TextPiece piece) {
     if (fits(piece)) return add(piece);
-    if (piece.of.kind != Inline::Kind::words) {
+    if (piece.of->kind != Inline::Kind::words) {
       end_line();
-      if (piece.of.kind != Inline::Kind::length || fits(piece)) return add(piece);
+      if (piece.of->kind != Inline::Kind::length || fits(piece)) return add(piece);
       piece = as_letters(piece);
     }
     while (!piece.letters.empty()) {
       TextPiece part = piece;
-      std::size_t count = 0;
-      while (count < piece.letters.size()) {
-        part.letters = piece.letters.substr(0, count + 1);
-        if (!fits(part)) break;
-        ++count;
+      std::size_t end = 0, next = 0;  // bytes of the letters that fit, and with one more
+      while (end < piece.letters.size()) {
+        next_character(piece.letters, next);
+        part.letters = piece.letters.substr(0, next);
+        // One letter wider than the room: nothing narrower is left.
+        if (!fits(part) && !(end == 0 && line_.empty())) break;
+        end = next;
       }
-      if (count == 0 && line_.empty()) count = 1;  // one letter wider than the room: nothing narrower is left
-      if (count > 0) {
-        part.letters = piece.letters.substr(0, count);
+      if (end > 0) {
+        part.letters = piece.letters.substr(0, end);
         add(part);
-        piece.letters.erase(0, count);
+        piece.letters.remove_prefix(end);
         piece.gap = Length();
-        piece.space_before = false;
+        piece.space = nullptr;
       }
       if (!piece.letters.empty()) end_line();
     }
   }
-  static TextPiece as_letters(const TextPiece& piece) {
+  TextPiece as_letters(const TextPiece& piece) {
+    Inline& item = as_words_.emplace_back(*piece.of);
+    item.kind = Inline::Kind::words;
+    item.words.clear();
+    for (const char c : piece.of->length.plain()) item.words += c == ' ' ? std::string("\xC2\xA0") : std::string(1, c);
     TextPiece letters = piece;
-    letters.of.kind = Inline::Kind::words;
-    const std::vector<char32_t> decoded = decode_utf8(piece.of.length.plain());
-    letters.letters.assign(decoded.begin(), decoded.end());
-    std::replace(letters.letters.begin(), letters.letters.end(), U' ', char32_t{0xA0});
+    letters.of = &item;
+    letters.letters = item.words;
     return letters;
   }
 
@@ -104,6 +108,7 @@ class LineBreaker {
   Length room_;
   Pen pen_;
   std::vector<TextPiece> line_;
+  std::deque<Inline> as_words_;  // lengths that no line holds; pieces point at them
   std::vector<Text> lines_;
 };
 
@@ -129,9 +134,9 @@ class LineSetter {
     for (std::size_t i = 0; i < pieces.size(); ++i) {
       const TextPiece& piece = pieces[i];
       if (i > 0) pen_.lead(piece);
-      if (piece.of.kind == Inline::Kind::tag) {
+      if (piece.of->kind == Inline::Kind::tag) {
         tag(piece);
-      } else if (piece.of.kind == Inline::Kind::tick_box) {
+      } else if (piece.of->kind == Inline::Kind::tick_box) {
         flush();
         box();
       } else {
@@ -167,13 +172,13 @@ class LineSetter {
     const Length tallest = Length::points(scale_->step - 1);
     const Length height = std::min(letters + 2 * (Length::points(2) + size.times(1, 5)), tallest);
     const Box box = turned_.box(from, -(height - letters).times(1, 2), pen_.at() - from, height);
-    const bool outlined = piece.of.tag == Tag::warning || piece.of.tag == Tag::decided;
-    if (piece.of.tag == Tag::guessed) {
+    const bool outlined = piece.of->tag == Tag::warning || piece.of->tag == Tag::decided;
+    if (piece.of->tag == Tag::guessed) {
       marks_.push_back(box_outline(box, 1.4, {4, 2}));
     } else {
       marks_.push_back(outlined ? box_outline(box, 1.4) : fill(path_of(box), Ink::black));
     }
-    flush(!outlined && piece.of.tag != Tag::guessed);
+    flush(!outlined && piece.of->tag != Tag::guessed);
   }
   void box() {
     const Length side = Length::points(scale_->inline_box);
