@@ -28,11 +28,12 @@ row "load of the machine before, $(nproc) processors" "$(cut -d' ' -f1 /proc/loa
 for example in wool-day-dress regatta-petticoat linen-skirt; do
   packet=$(sed -n "s/^$example packet .* \([0-9.]*\) ms of the processor.*/\1/p" "$room/times")
   alone=$(sed -n "s/^$example libharu alone .* \([0-9.]*\) ms of the processor.*/\1/p" "$room/times")
-  pages=$(sed -n "s/^$example libharu alone .*, \([0-9]*\) pages/\1/p" "$room/times")
+  ratio=$(sed -n "s/^$example ratio *\([0-9.]*\) times.*/\1/p" "$room/times")
+  pages=$(sed -n "s/^$example ratio .*, \([0-9]*\) pages/\1/p" "$room/times")
   kept=$(sed -n "s/^$example lays kept .* \([0-9.]*\) ms of the processor.*/\1/p" "$room/times")
   row "$example: the command, lays searched ($pages pages)" "$packet ms of the processor"
   row "$example: a packet without the search" "$kept ms of the processor"
-  row "$example: libharu alone, the same marks" "$alone ms; the packet is $(over "$kept" "$alone") x"
+  row "$example: libharu alone, the same marks" "$alone ms; the packet is $ratio x"
 done
 
 mkdir "$room/in"

@@ -1,5 +1,5 @@
 // How long the commands take, as whole processes (medians of 20: by the clock, and of the processor, which a busy machine changes less),
-// and how much of a packet is fonts and libharu.
+// and how much of a packet is fonts and libharu: both taken by turns, so that a busy moment falls on both, and the middle of the ratios.
 //   ninja -C build times && build/tests/times
 #include <malloc.h>
 #include <spawn.h>
@@ -33,18 +33,34 @@ double processor_ms() {  // of this process and of those it waited for
   return sum;
 }
 
-void tell(const std::string& what, const std::string& more, const std::function<void()>& work) {
-  std::vector<double> times, of_processor;
+double middle(std::vector<double> of) {
+  std::sort(of.begin(), of.end());
+  return of[of.size() / 2];
+}
+
+struct Timed {
+  std::string name;
+  std::function<void()> run;
+  std::vector<double> by_clock = {}, of_processor = {};
+};
+
+void time_by_turns(std::vector<Timed*> works) {
   for (int i = 0; i < 20; ++i) {
-    const auto begun = Clock::now();
-    const double before = processor_ms();
-    work();
-    times.push_back(std::chrono::duration<double, std::milli>(Clock::now() - begun).count());
-    of_processor.push_back(processor_ms() - before);
+    for (Timed* work : works) {
+      const auto begun = Clock::now();
+      const double before = processor_ms();
+      work->run();
+      work->by_clock.push_back(std::chrono::duration<double, std::milli>(Clock::now() - begun).count());
+      work->of_processor.push_back(processor_ms() - before);
+    }
   }
-  std::sort(times.begin(), times.end());
-  std::sort(of_processor.begin(), of_processor.end());
-  std::printf("%-30s %6.1f ms, %6.1f ms of the processor%s\n", what.c_str(), times[times.size() / 2], of_processor[of_processor.size() / 2], more.c_str());
+  for (const Timed* work : works)
+    std::printf("%-30s %6.1f ms, %6.1f ms of the processor\n", work->name.c_str(), middle(work->by_clock), middle(work->of_processor));
+}
+
+void tell(const std::string& what, const std::function<void()>& run) {
+  Timed work{what, run};
+  time_by_turns({&work});
 }
 
 void run(std::vector<std::string> words) {
@@ -82,11 +98,11 @@ int main() {
 #endif
   const std::string top = GOWNSHEAF_SOURCE_DIR, program = std::string(GOWNSHEAF_BINARY_DIR) + "/gownsheaf";
   const std::string out = std::string(GOWNSHEAF_BINARY_DIR) + "/tests/times.pdf";
-  tell("gownsheaf --version", "", [&] { run({program, "--version"}); });
+  tell("gownsheaf --version", [&] { run({program, "--version"}); });
   for (const std::string example : {"wool-day-dress", "regatta-petticoat", "linen-skirt"}) {
     const std::string project = top + "/examples/" + example + "/project.yaml";
-    tell(example + " check", "", [&] { run({program, "check", project}); });
-    tell(example + " packet", "", [&] { run({program, "packet", project, "-o", out}); });
+    tell(example + " check", [&] { run({program, "check", project}); });
+    tell(example + " packet", [&] { run({program, "packet", project, "-o", out}); });
     Order order;
     order.project_path = project;
     order.template_folder = top + "/packet-templates";
@@ -110,10 +126,14 @@ int main() {
     order.work.store = &kept;
     Diagnostics none;
     make_packet(order, none);
-    tell(example + " lays kept", "", [&] {
+    Timed whole{example + " lays kept", [&] {
       Diagnostics again;
       make_packet(order, again);
-    });
-    tell(example + " libharu alone", ", " + std::to_string(document.pages.size()) + " pages", [&] { write_pdf(document, *fonts); });
+    }};
+    Timed alone{example + " libharu alone", [&] { write_pdf(document, *fonts); }};
+    time_by_turns({&whole, &alone});
+    std::vector<double> ratios;
+    for (std::size_t i = 0; i < whole.of_processor.size(); ++i) ratios.push_back(whole.of_processor[i] / alone.of_processor[i]);
+    std::printf("%-30s %6.2f times libharu alone, %zu pages\n", (example + " ratio").c_str(), middle(ratios), document.pages.size());
   }
 }
