@@ -10,6 +10,7 @@
 #include "older_figures.h"
 #include "packet/compose.h"
 #include "read/entry.h"
+#include "unicode/utf8.h"
 
 namespace gownsheaf {
 namespace {

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "files/files.h"
+#include "unicode/utf8.h"
 
 namespace gownsheaf {
 namespace {

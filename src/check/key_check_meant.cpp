@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "check/key_check.h"
+#include "unicode/utf8.h"
 
 namespace gownsheaf {
 
@@ -88,7 +89,7 @@ void KeyCheck::not_a_block(const Entry& entry, const KeySpec& spec, std::string_
     std::string seen;
     int letters = 0;
     for (const char c : entry.text)
-      if ((static_cast<unsigned char>(c) & 0xC0) == 0x80 || ++letters <= entry.at.length) seen += c;
+      if (!begins_character(c) || ++letters <= entry.at.length) seen += c;
       else break;
     std::string word;
     for (const std::string& name : key_names(spec.path))

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "check/key_check.h"
+#include "unicode/utf8.h"
 
 namespace gownsheaf {
 
@@ -33,7 +34,7 @@ void KeyCheck::text(const Entry& entry, const KeySpec& spec, KeyKind kind, std::
                ticked(std::string(key) + ": yes") + " or " + ticked(std::string(key) + ": no"));
       return;
     case KeyKind::text: {
-      const int length = characters(entry.text);
+      const int length = count_characters(entry.text);
       std::optional<WrittenLength> ignored;
       const auto most = read_count(most_of(spec, kind), key), least = read_count(least_of(spec, kind), key);
       if (most.ok() && length > most.value())
@@ -111,7 +112,7 @@ void KeyCheck::own_name(std::string_view written, const SourceSpan& at, bool quo
            ticked(name) + ": a name may not hold " + (sign->sign.size() == 1 ? ticked(sign->sign) : sign->sign) + ".", hint);
     return;
   }
-  if (characters(name) > kLongestName)
+  if (count_characters(name) > kLongestName)
     report("name-letters", Severity::error, at, "This name is longer than 60 letters.", "put the rest under `note`");
   if (path == "pieces/*/edges" && name.find(" of ") != std::string::npos)
     report("name-letters", Severity::error, at, ticked(name) + ": the name of an edge may not hold `of`.",
@@ -185,13 +186,13 @@ void KeyCheck::edge_of_piece(const Entry& entry) {
   }
   const std::string edge = name.substr(0, of), piece = name.substr(of + 4);
   const auto known = names_.find("pieces", piece);
-  if (!known) return unknown_name(narrowed(entry, characters(name.substr(0, of + 4)), characters(piece)), piece, "pieces");
+  if (!known) return unknown_name(narrowed(entry, count_characters(name.substr(0, of + 4)), count_characters(piece)), piece, "pieces");
   const auto it = edges.find(folded_name(*known));
   const std::string wanted = folded_name(edge);
   std::vector<std::string> there = it == edges.end() ? std::vector<std::string>{} : it->second;
   for (const std::string& e : there)
     if (folded_name(e) == wanted) return;
-  report("unknown-name", Severity::error, narrowed(entry, 0, characters(edge)),
+  report("unknown-name", Severity::error, narrowed(entry, 0, count_characters(edge)),
          "Piece " + *known + " has no edge " + ticked(edge) + ".",
          there.empty() ? "give it there: `edges: { " + edge + ": … }`"
                        : (there.size() == 1 ? "its only edge is " : "its edges are ") + listed(there));

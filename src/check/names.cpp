@@ -1,31 +1,13 @@
 #include "check/names.h"
 
-#include <utf8proc.h>
-
 #include <algorithm>
-#include <cstdlib>
+
+#include "unicode/forms.h"
+#include "unicode/utf8.h"
 
 namespace gownsheaf {
 
 namespace {
-
-std::string mapped(std::string_view text, int options) {
-  // Letters of ASCII stand for themselves in every composed form (Unicode Standard Annex 15), and fold to small ones.
-  if (std::all_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; })) {
-    std::string made(text);
-    if ((options & UTF8PROC_CASEFOLD) != 0)
-      for (char& c : made) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    return made;
-  }
-  utf8proc_uint8_t* out = nullptr;
-  const auto size = utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
-                                 static_cast<utf8proc_ssize_t>(text.size()), &out,
-                                 static_cast<utf8proc_option_t>(options));
-  if (size < 0 || out == nullptr) return std::string(text);
-  std::string made(reinterpret_cast<const char*>(out), static_cast<std::size_t>(size));
-  std::free(out);
-  return made;
-}
 
 KnownName known(std::string_view written, const SourceSpan& at) {
   std::string clean = clean_name(written);
@@ -46,15 +28,8 @@ std::vector<std::string> parted(std::string_view text, char at) {
   return parts;
 }
 
-int characters(std::string_view text) {
-  int n = 0;
-  for (const char c : text)
-    if ((static_cast<unsigned char>(c) & 0xC0u) != 0x80u) ++n;
-  return n;
-}
-
 std::string clean_name(std::string_view written) {
-  const std::string composed = mapped(written, UTF8PROC_STABLE | UTF8PROC_COMPOSE);
+  const std::string composed = composed_form(written);
   std::string made;
   for (std::size_t i = 0; i < composed.size(); ++i) {
     // A no-break space (C2 A0) is a space like any other.
@@ -70,9 +45,7 @@ std::string clean_name(std::string_view written) {
   return made;
 }
 
-std::string folded_name(std::string_view written) {
-  return mapped(written, UTF8PROC_STABLE | UTF8PROC_COMPOSE | UTF8PROC_CASEFOLD);
-}
+std::string folded_name(std::string_view written) { return case_folded(written); }
 
 std::optional<ForbiddenSign> forbidden_sign(std::string_view written) {
   constexpr std::string_view kForbidden = "/@+#:,[]{}";
@@ -80,7 +53,7 @@ std::optional<ForbiddenSign> forbidden_sign(std::string_view written) {
   for (const char c : written) {
     if (kForbidden.find(c) != std::string_view::npos) return ForbiddenSign{at, std::string(1, c)};
     if (static_cast<unsigned char>(c) < 0x20 && c != '\t' && c != '\n') return ForbiddenSign{at, "a control character"};
-    if ((static_cast<unsigned char>(c) & 0xC0u) != 0x80u) ++at;
+    if (begins_character(c)) ++at;
   }
   return {};
 }

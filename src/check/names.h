@@ -17,7 +17,6 @@ std::string folded_name(std::string_view written);  // of a clean name: case fol
 // Position in characters and the sign that no name may hold (`/ @ + # : , [ ] { }` and control characters), or nothing.
 struct ForbiddenSign { int at = 0; std::string sign; };
 std::optional<ForbiddenSign> forbidden_sign(std::string_view written);
-int characters(std::string_view text);              // code points
 inline constexpr int kLongestName = 60;
 
 struct KnownName {

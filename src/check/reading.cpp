@@ -1,6 +1,7 @@
 #include "check/reading.h"
 
 #include "check/names.h"
+#include "unicode/utf8.h"
 #include "units/print.h"
 
 namespace gownsheaf {
@@ -109,7 +110,7 @@ std::optional<Misread> days_fault(std::string_view text, std::string_view key) {
   if (to == std::string_view::npos) return unread(text, key, read_day);
   if (auto fault = unread(text.substr(0, to), key, read_day)) return fault;
   auto fault = unread(text.substr(to + 4), key, read_day);
-  if (fault) fault->at += characters(text.substr(0, to + 4));
+  if (fault) fault->at += count_characters(text.substr(0, to + 4));
   return fault;
 }
 

@@ -2,13 +2,10 @@
 
 #include <algorithm>
 
+#include "unicode/utf8.h"
+
 namespace gownsheaf {
 namespace {
-
-int letters(std::string_view text) {
-  return static_cast<int>(
-      std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
-}
 
 bool is_list(TemplateValue v) { return v == TemplateValue::texts || v == TemplateValue::blocks; }
 
@@ -50,7 +47,7 @@ bool TemplateNames::fresh(const std::string& what, const std::string& name, cons
 
 SourceSpan part_of_text(const Entry& e, int column, int length) {
   SourceSpan s = e.at;
-  s.column += column + (e.at.length == letters(e.text) + 2 ? 1 : 0);
+  s.column += column + (e.at.length == count_characters(e.text) + 2 ? 1 : 0);
   s.length = std::max(1, length);
   return s;
 }

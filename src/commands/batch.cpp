@@ -1,7 +1,7 @@
 #include <cstdio>
 
 #include "commands/service.h"
-#include "diagnostics/characters.h"
+#include "diagnostics/shown.h"
 #include "service/signals.h"
 
 namespace gownsheaf {

@@ -5,6 +5,7 @@
 
 #include "files/files.h"
 #include "outline/pick.h"
+#include "unicode/utf8.h"
 #include "units/print.h"
 
 namespace gownsheaf {

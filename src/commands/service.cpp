@@ -8,7 +8,7 @@
 #include <cstdio>
 
 #include "commands/packet_list.h"
-#include "diagnostics/characters.h"
+#include "diagnostics/shown.h"
 #include "service/results_json.h"
 #include "write/messages_json.h"
 

@@ -1,8 +1,8 @@
 // Spelling distance with swapped neighbours counted once (optimal string alignment), over characters.
 #include <algorithm>
 
-#include "diagnostics/characters.h"
 #include "diagnostics/diagnostics.h"
+#include "unicode/utf8.h"
 
 namespace gownsheaf {
 namespace {
@@ -10,7 +10,7 @@ namespace {
 constexpr std::size_t kLongest = 60;  // as long as a name may be; a longer word is no slip of a shorter one
 
 std::vector<char32_t> folded(std::string_view text) {
-  std::vector<char32_t> chars = shown::characters(text);
+  std::vector<char32_t> chars = decode_utf8(text);
   for (char32_t& c : chars) {
     if (c >= U'A' && c <= U'Z') c += U'a' - U'A';
     if (c == U'_' || c == U'-') c = U' ';  // `cut_width` is meant as `cut width`

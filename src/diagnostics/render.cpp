@@ -7,8 +7,9 @@
 #include <algorithm>
 #include <charconv>
 
-#include "diagnostics/characters.h"
 #include "diagnostics/diagnostics.h"
+#include "diagnostics/shown.h"
+#include "unicode/utf8.h"
 
 namespace gownsheaf {
 namespace {
@@ -38,7 +39,7 @@ const std::string* line_at(const SourceSpan& at, const std::vector<SourceText>& 
 
 // The line and, below it, one caret for each character marked.
 std::string line_and_carets(const SourceSpan& at, const std::string& line) {
-  const std::vector<char32_t> chars = shown::characters(line);
+  const std::vector<char32_t> chars = decode_utf8(line);
   const std::size_t marked = at.column > 0 ? static_cast<std::size_t>(at.column) - 1 : 0;
   std::size_t from = 0, to = chars.size();
   while (to > 0 && (chars[to - 1] == U'\r' || chars[to - 1] == U'\n')) --to;
@@ -55,7 +56,7 @@ std::string line_and_carets(const SourceSpan& at, const std::string& line) {
     shown_line += "…";
     below += " ";
   }
-  for (std::size_t i = from; i < to; ++i) shown::append(shown_line, chars[i]);
+  for (std::size_t i = from; i < to; ++i) append_utf8(shown_line, shown::as_shown(chars[i]));
   if (cut_after) shown_line += "…";
   if (at.column <= 0) return shown_line + "\n";
 
@@ -64,13 +65,13 @@ std::string line_and_carets(const SourceSpan& at, const std::string& line) {
     if (chars[i] == U'\t')
       below += "\t";
     else
-      below.append(static_cast<std::size_t>(shown::columns(chars[i])), ' ');
+      below.append(static_cast<std::size_t>(columns_of(shown::as_shown(chars[i]))), ' ');
   }
   const std::size_t length = at.length > 0 ? static_cast<std::size_t>(at.length) : 1;
   std::size_t owed = 0;  // the second column of a wide character, written only if another caret follows
   std::size_t carets = 0;
   for (std::size_t i = marked; i < to && i - marked < length; ++i) {
-    const int wide = shown::columns(chars[i]);
+    const int wide = columns_of(shown::as_shown(chars[i]));
     if (wide == 0) continue;
     below.append(owed, ' ');
     below += '^';

@@ -54,9 +54,5 @@ struct Missing { char32_t character; std::string where; };
 // Characters of text that cannot be printed in one of the four cuts or the fallback, each once, in the order met. A line
 // end is not counted: layout sets it and it never reaches a face.
 std::vector<char32_t> not_covered(const FontSet& fonts, std::string_view utf8);
-// The character at `at`, which moves past it; past one byte, and U+FFFD, where the bytes are not UTF-8.
-char32_t next_character(std::string_view utf8, std::size_t& at);
-std::vector<char32_t> decode_utf8(std::string_view utf8);  // invalid bytes become U+FFFD
-std::string encode_utf8(char32_t c);
 
 }  // namespace gownsheaf

@@ -2,6 +2,8 @@
 
 #include <utility>
 
+#include "unicode/utf8.h"
+
 namespace gownsheaf {
 
 namespace {

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "layout/slab.h"
+#include "unicode/utf8.h"
 
 namespace gownsheaf {
 

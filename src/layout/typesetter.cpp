@@ -4,6 +4,7 @@
 #include "layout/lay_out.h"
 #include "layout/marks.h"
 #include "layout/pen.h"
+#include "unicode/utf8.h"
 
 namespace gownsheaf {
 

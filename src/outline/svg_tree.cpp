@@ -2,7 +2,8 @@
 
 #include <algorithm>
 
-#include "diagnostics/characters.h"
+#include "diagnostics/shown.h"
+#include "unicode/utf8.h"
 #include "outline/numbers.h"
 #include "outline/outline.h"
 
@@ -31,11 +32,11 @@ pugi::xml_node next_element(pugi::xml_node node, pugi::xml_node root, int& depth
 std::string printable(std::string_view text) {
   std::string out;
   std::size_t count = 0;
-  for (const char32_t c : shown::characters(trimmed(text))) {
+  for (const char32_t c : decode_utf8(trimmed(text))) {
     if (++count > 200) break;
     const bool blank = c == U' ' || c == U'\n' || c == U'\r' || c == U'\t';
     if (blank && (out.empty() || out.back() == ' ')) continue;
-    shown::append(out, blank ? U' ' : c);
+    append_utf8(out, blank ? U' ' : shown::as_shown(c));
   }
   return out;
 }
@@ -65,7 +66,7 @@ SourceSpan SvgTree::place_at(std::ptrdiff_t offset) const {
   const auto after = std::upper_bound(line_starts_.begin(), line_starts_.end(), at);
   const std::size_t start = *std::prev(after);
   int column = 1;
-  for (std::size_t i = start; i < at; ++i) column += (static_cast<unsigned char>((*bytes_)[i]) & 0xC0) != 0x80;
+  column += count_characters(std::string_view(*bytes_).substr(start, at - start));
   return {file_, static_cast<int>(after - line_starts_.begin()), column, 1};
 }
 

@@ -1,6 +1,6 @@
 #include "project/project.h"
 
-#include "project/letters.h"
+#include "unicode/forms.h"
 
 namespace gownsheaf {
 
@@ -32,9 +32,13 @@ const Notion* Project::notion(std::string_view name) const { return by_name(noti
 const BoneStock* Project::stock(std::string_view name) const { return by_name(bone_stock, name); }
 
 bool same_name(std::string_view a, std::string_view b) {
-  while (!a.empty() && !b.empty())
-    if (small_letter(next_letter(a)) != small_letter(next_letter(b))) return false;
-  return a.empty() && b.empty();
+  const auto small = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
+  const auto plain = [](char c) { return static_cast<unsigned char>(c) < 0x80; };
+  for (std::size_t i = 0; i < a.size() && i < b.size(); ++i) {
+    if (!plain(a[i]) || !plain(b[i])) return case_folded(a.substr(i)) == case_folded(b.substr(i));
+    if (small(a[i]) != small(b[i])) return false;
+  }
+  return a.size() == b.size();
 }
 
 }  // namespace gownsheaf

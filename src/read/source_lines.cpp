@@ -3,33 +3,10 @@
 #include <algorithm>
 
 #include "files/files.h"
+#include "unicode/utf8.h"
 
 namespace gownsheaf {
 namespace {
-
-bool continues(char c) { return (static_cast<unsigned char>(c) & 0xC0) == 0x80; }
-
-// Length of the character that begins here, and its number; 0 when the bytes are no UTF-8 (RFC 3629: no overlong forms,
-// no surrogates, nothing above U+10FFFF).
-int character_at(std::string_view s, std::size_t i, char32_t& number) {
-  const auto byte = [&](std::size_t k) { return static_cast<unsigned char>(s[k]); };
-  const unsigned lead = byte(i);
-  if (lead < 0x80) {
-    number = lead;
-    return 1;
-  }
-  const int length = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
-  if (lead < 0xC2 || lead > 0xF4 || i + static_cast<std::size_t>(length) > s.size()) return 0;
-  number = lead & (0xFFu >> (length + 1));
-  for (int k = 1; k < length; ++k) {
-    const char next = s[i + static_cast<std::size_t>(k)];
-    if (!continues(next)) return 0;
-    number = number << 6 | (static_cast<unsigned char>(next) & 0x3Fu);
-  }
-  constexpr char32_t kLeast[] = {0, 0, 0x80, 0x800, 0x10000};
-  if (number < kLeast[length] || number > 0x10FFFF || (number >= 0xD800 && number < 0xE000)) return 0;
-  return length;
-}
 
 // What no maker types on purpose: control characters, a byte order mark in the middle, separators that some programs
 // take for the end of a line, and the two numbers that are no characters.
@@ -58,7 +35,7 @@ SourceLines::SourceLines(std::string text, std::string file) : text_(std::move(t
   std::size_t tails = 0;
   for (std::size_t i = 0; i < text_.size(); ++i) {
     if (i % 64 == 0) tails_.push_back(tails);
-    if (continues(text_[i])) ++tails;
+    if (!begins_character(text_[i])) ++tails;
     if (text_[i] == '\n' && i + 1 < text_.size()) starts_.push_back(i + 1);
   }
   tails_.push_back(tails);
@@ -72,7 +49,7 @@ std::string_view SourceLines::line(std::size_t i) const {
 
 std::size_t SourceLines::tails_before(std::size_t at) const {
   std::size_t tails = tails_[at / 64];
-  for (std::size_t i = at / 64 * 64; i < at; ++i) tails += continues(text_[i]) ? 1 : 0;
+  for (std::size_t i = at / 64 * 64; i < at; ++i) tails += begins_character(text_[i]) ? 0 : 1;
   return tails;
 }
 
@@ -119,21 +96,19 @@ std::optional<SourceLines> clean_text(const std::string& bytes, const std::strin
   for (std::size_t i = 0; i < lines.count() && faults < 20; ++i) {
     const std::string_view line = lines.line(i);
     for (std::size_t at = 0; at < line.size();) {
-      char32_t number = 0;
-      const int length = character_at(line, at, number);
-      if (length > 0 && !is_control(number)) {
-        at += static_cast<std::size_t>(length);
-        continue;
-      }
+      const std::size_t from = at;
+      const char32_t c = next_character(line, at);
+      const bool is_utf8 = c != kNoCharacter || at - from > 1;
+      if (is_utf8 && !is_control(c)) continue;
       ++faults;
-      if (length == 0) {
-        diag.error("not-utf8", lines.span({i, at}, 1),
+      if (!is_utf8) {
+        diag.error("not-utf8", lines.span({i, from}, 1),
                    "Line " + std::to_string(i + 1) + " holds a letter saved in another encoding.",
                    "save the file as UTF-8");
       } else {
         diag.error(
-            "control-character", lines.span({i, at}, static_cast<std::size_t>(length)),
-            "Line " + std::to_string(i + 1) + " holds the control character " + hex(number) + ", which no one can see.",
+            "control-character", lines.span({i, from}, at - from),
+            "Line " + std::to_string(i + 1) + " holds the control character " + hex(c) + ", which no one can see.",
             "delete it; typing the line anew is surest");
       }
       break;  // one a line is enough to find it by
@@ -145,7 +120,7 @@ std::optional<SourceLines> clean_text(const std::string& bytes, const std::strin
 
 std::string named(std::string_view word) {
   std::size_t end = std::min<std::size_t>(word.size(), 60);
-  while (end > 0 && end < word.size() && continues(word[end])) --end;
+  while (end > 0 && end < word.size() && !begins_character(word[end])) --end;
   return "`" + std::string(word.substr(0, end)) + (end < word.size() ? "…`" : "`");
 }
 

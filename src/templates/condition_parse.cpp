@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "templates/condition_node.h"
+#include "unicode/utf8.h"
 #include "units/read.h"
 
 namespace gownsheaf {
@@ -20,12 +21,6 @@ struct Token {
   std::size_t byte = 0;
   int column = 0, length = 0;  // in characters, from 0
 };
-
-bool starts_character(char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }
-
-int characters_in(std::string_view text) {
-  return static_cast<int>(std::count_if(text.begin(), text.end(), starts_character));
-}
 
 std::vector<Token> tokens_of(std::string_view text) {
   std::vector<Token> tokens;
@@ -47,7 +42,7 @@ std::vector<Token> tokens_of(std::string_view text) {
       while (end < text.size() && !ends_word(text[end])) ++end;
     }
     t.text = std::string(text.substr(i, end - i));
-    t.length = characters_in(t.text);
+    t.length = count_characters(t.text);
     column += t.length;
     i = end;
     tokens.push_back(std::move(t));
@@ -62,7 +57,7 @@ class Reader {
   Reader(std::string_view text, const SourceSpan& at, Diagnostics& diag)
       : text_(text), at_(at), diag_(diag), tokens_(tokens_of(text)) {
     // Where the text was quoted, the place counts the two marks as well.
-    if (at_.length == characters_in(text) + 2) shift_ = 1;
+    if (at_.length == count_characters(text) + 2) shift_ = 1;
   }
 
   NodePtr whole() {

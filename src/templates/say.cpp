@@ -1,9 +1,9 @@
 #include "templates/say.h"
 
+#include "unicode/utf8.h"
+
 namespace gownsheaf {
 namespace {
-
-bool begins_character(char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }
 
 std::string_view without_spaces_round(std::string_view s) {
   while (!s.empty() && s.front() == ' ') s.remove_prefix(1);

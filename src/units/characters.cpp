@@ -2,78 +2,23 @@
 
 #include <algorithm>
 #include <array>
-#include <cstdint>
 #include <iterator>
+
+#include "unicode/utf8.h"
 
 namespace gownsheaf::written {
 namespace {
-
-constexpr char32_t kNoCharacter = 0xFFFD;
-
-// The character that begins at text[i]; moves i past it. Overlong forms, surrogates and stray bytes are refused.
-char32_t next_character(std::string_view text, std::size_t& i) {
-  const auto byte = [&](std::size_t at) { return static_cast<unsigned char>(text[at]); };
-  const unsigned char first = byte(i);
-  const int more = first < 0x80                    ? 0
-                   : first >= 0xC2 && first < 0xE0 ? 1
-                   : first >= 0xE0 && first < 0xF0 ? 2
-                   : first >= 0xF0 && first < 0xF5 ? 3
-                                                   : -1;
-  if (more < 0 || i + static_cast<std::size_t>(more) >= text.size()) {
-    ++i;
-    return kNoCharacter;
-  }
-  static constexpr std::array<unsigned, 4> kFirstBits = {0x7F, 0x1F, 0x0F, 0x07};
-  static constexpr std::array<std::uint32_t, 4> kLeast = {0, 0x80, 0x800, 0x10000};
-  std::uint32_t point = first & kFirstBits[static_cast<std::size_t>(more)];
-  for (int k = 1; k <= more; ++k) {
-    const unsigned char next = byte(i + static_cast<std::size_t>(k));
-    if ((next & 0xC0) != 0x80) {
-      ++i;
-      return kNoCharacter;
-    }
-    point = (point << 6) | (next & 0x3FU);
-  }
-  if (point < kLeast[static_cast<std::size_t>(more)] || point > 0x10FFFF || (point >= 0xD800 && point < 0xE000)) {
-    ++i;
-    return kNoCharacter;
-  }
-  i += static_cast<std::size_t>(more) + 1;
-  return static_cast<char32_t>(point);
-}
-
-void append(std::string& out, char32_t c) {
-  const auto point = static_cast<std::uint32_t>(c);
-  const auto byte = [&](std::uint32_t b) { out += static_cast<char>(static_cast<unsigned char>(b)); };
-  if (point < 0x80) {
-    byte(point);
-  } else if (point < 0x800) {
-    byte(0xC0 | (point >> 6));
-    byte(0x80 | (point & 0x3F));
-  } else if (point < 0x10000) {
-    byte(0xE0 | (point >> 12));
-    byte(0x80 | ((point >> 6) & 0x3F));
-    byte(0x80 | (point & 0x3F));
-  } else {
-    byte(0xF0 | (point >> 18));
-    byte(0x80 | ((point >> 12) & 0x3F));
-    byte(0x80 | ((point >> 6) & 0x3F));
-    byte(0x80 | (point & 0x3F));
-  }
-}
 
 bool is_control(char32_t c) { return c < 0x20 || (c >= 0x7F && c < 0xA0); }
 
 }  // namespace
 
-Characters::Characters(std::string_view text) {
-  for (std::size_t i = 0; i < text.size();) points_.push_back(next_character(text, i));
-}
+Characters::Characters(std::string_view text) : points_(decode_utf8(text)) {}
 
 std::string Characters::slice(int from, int to) const {
   std::string out;
   for (int i = std::max(from, 0); i < std::min(to, size()); ++i)
-    append(out, is_control((*this)[i]) ? U' ' : (*this)[i]);
+    append_utf8(out, is_control((*this)[i]) ? U' ' : (*this)[i]);
   return out;
 }
 

@@ -1,5 +1,6 @@
 #include "write/calendar_file.h"
 
+#include "unicode/utf8.h"
 #include "units/print.h"
 
 namespace gownsheaf {
@@ -21,7 +22,7 @@ void put_line(std::string& out, const std::string& line) {
   std::size_t room = kOctets, from = 0;
   while (line.size() - from > room) {
     std::size_t end = from + room;
-    while (end > from && (static_cast<unsigned char>(line[end]) & 0xC0) == 0x80) --end;  // not inside a letter
+    while (end > from && !begins_character(line[end])) --end;  // not inside a letter
     out.append(line, from, end - from);
     out += "\r\n ";
     from = end;

@@ -2,6 +2,7 @@
 
 #include <charconv>
 
+#include "unicode/utf8.h"
 #include "units/print.h"
 #include "write/face_names.h"
 

@@ -6,6 +6,7 @@
 
 #include "layout/lay_out.h"
 #include "support/half_em_font.h"
+#include "unicode/utf8.h"
 
 namespace gownsheaf::testing {
 

@@ -10,6 +10,9 @@ TEST_CASE("names compare without regard to case, in any script that has one") {
   CHECK(same_name("ŁÓDŹ", "łódź"));
   CHECK(same_name("ΦΟΥΣΤΑ", "φουστα"));
   CHECK(same_name("ЮБКА", "юбка"));
+  CHECK(same_name("Gruß", "GRUSS"));  // as the checker matches names: full folding
+  CHECK(same_name("Σάς", "ΣΆΣ"));
+  CHECK_FALSE(same_name("Gruß", "grus"));
   CHECK_FALSE(same_name("slate wool", "slate wools"));
   CHECK_FALSE(same_name("slate wool", "slate woll"));
   CHECK_FALSE(same_name("×", "÷"));  // the signs between the Latin capitals are not letters

@@ -6,6 +6,7 @@
 
 #include "fonts/font_set.h"
 #include "support/catch.h"
+#include "unicode/utf8.h"
 
 using namespace gownsheaf;
 

@@ -1,8 +1,8 @@
 #include <random>
 
-#include "fonts/font_set.h"
 #include "support/catch.h"
-#include "support/half_em_font.h"
+#include "unicode/forms.h"
+#include "unicode/utf8.h"
 
 using namespace gownsheaf;
 
@@ -54,20 +54,26 @@ TEST_CASE("random bytes never lose a well-formed character after them", "[utf8][
   }
 }
 
-TEST_CASE("a character goes to its own face, else to the fallback, else nowhere", "[fonts]") {
-  struct TwoFaces : testing::HalfEmFont {
-    bool covers(Face face, char32_t c) const override { return face == Face::fallback ? c == 0x2713 : c < 0x100; }
-  } fonts;
-  Face face = Face::regular;
-  REQUIRE(fonts.face_for(Face::bold, 'a', face));
-  CHECK(face == Face::bold);
-  REQUIRE(fonts.face_for(Face::bold, 0x2713, face));
-  CHECK(face == Face::fallback);
-  CHECK_FALSE(fonts.face_for(Face::bold, 0x4E00, face));
+TEST_CASE("characters are counted by their first bytes", "[utf8]") {
+  CHECK(count_characters("") == 0);
+  CHECK(count_characters("Gru\xC3\x9F \xE2\x85\x9D in") == 9);
 }
 
-TEST_CASE("what no face can print is named once, in the order met; line ends do not count", "[fonts]") {
-  const testing::HalfEmFont fonts(U'ð');
-  CHECK(not_covered(fonts, "við\nveið\tar \xF0\x9F\x98\x80") == std::vector<char32_t>{U'ð', '\t', 0x1F600});
-  CHECK(not_covered(fonts, "all well").empty());
+// Unicode Standard Annex 11 and the tables of utf8proc.
+TEST_CASE("a terminal gives two columns to wide characters and none to marks that combine", "[utf8]") {
+  CHECK(columns_of(U'a') == 1);
+  CHECK(columns_of(0xDF) == 1);
+  CHECK(columns_of(0x301) == 0);
+  CHECK(columns_of(0x82B1) == 2);
+  CHECK(columns_of(0x1F9F5) == 2);
+  CHECK(columns_of(0xFFFD) == 1);
+}
+
+// Unicode Standard Annex 15, and CaseFolding.txt of the Unicode database.
+TEST_CASE("composed forms and folded letters", "[forms]") {
+  CHECK(composed_form("e\xCC\x81") == "\xC3\xA9");
+  CHECK(composed_form("caf\xE9") == "caf\xE9");
+  CHECK(case_folded("Slate Wool") == "slate wool");
+  CHECK(case_folded("GRU\xC3\x9F") == "gruss");
+  CHECK(case_folded("\xCE\xA3\xCF\x82") == case_folded("\xCF\x83\xCF\x83"));  // both sigmas
 }
