@@ -7,7 +7,6 @@
 
 #include <csignal>
 
-#include "files/sha256_blocks.h"
 #include "support/catch.h"
 #include "support/scratch_folder.h"
 
@@ -25,29 +24,6 @@ TEST_CASE("sha256 gives the digests published with FIPS 180-4") {
   CHECK(sha256(std::string(1000000, 'a')) == "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
 }
 
-TEST_CASE("the processor's own instructions and the plain way make the same digest") {
-  const TakeBlocks quick = take_blocks_of_processor();
-  if (quick == nullptr) return;  // then the digests above were made the plain way
-  std::string data;
-  for (unsigned i = 0, x = 1; i < 64 * 40; ++i, x = x * 1664525u + 1013904223u) data += static_cast<char>(x >> 24);
-  const auto* bytes = reinterpret_cast<const unsigned char*>(data.data());
-  Sha256State plain{0x6a09e667, 0xbb67ae85, 0x3c6ef372, 0xa54ff53a, 0x510e527f, 0x9b05688c, 0x1f83d9ab, 0x5be0cd19};
-  Sha256State same = plain;
-  for (std::size_t at = 0, blocks = 0; at + 64 * blocks <= data.size(); at += 64 * blocks, ++blocks) {
-    take_blocks(plain, bytes + at, blocks);
-    quick(same, bytes + at, blocks);
-    CHECK(plain == same);
-  }
-}
-
-TEST_CASE("the plain way alone gives the digest of abc published with FIPS 180-4") {
-  Sha256State state{0x6a09e667, 0xbb67ae85, 0x3c6ef372, 0xa54ff53a, 0x510e527f, 0x9b05688c, 0x1f83d9ab, 0x5be0cd19};
-  const std::string block = "abc\x80" + std::string(59, '\0') + '\x18';  // the message, its one bit, zeros, 24 bits long
-  REQUIRE(block.size() == 64);
-  take_blocks(state, reinterpret_cast<const unsigned char*>(block.data()), 1);
-  CHECK(state == Sha256State{0xba7816bf, 0x8f01cfea, 0x414140de, 0x5dae2223, 0xb00361a3, 0x96177a9c, 0xb410ff61, 0xf20015ad});
-}
-
 TEST_CASE("a file that holds still the same is told from one that grew, shrank or changed") {
   const test::ScratchFolder folder;
   const std::string bytes(150000, 'x');  // more than is read at once
@@ -61,12 +37,6 @@ TEST_CASE("a file that holds still the same is told from one that grew, shrank o
   CHECK_FALSE(holds_still(folder.path(), bytes));
   folder.put("empty", "");
   CHECK(holds_still(folder / "empty", ""));
-}
-
-TEST_CASE("sha256 pads right on both sides of a block's end") {
-  // 55 bytes still leave room for the length in the same block, 56 do not; neighbours must all differ.
-  for (const std::size_t n : {54u, 55u, 56u, 57u, 63u, 64u, 65u, 119u, 120u})
-    CHECK(sha256(std::string(n, 'x')) != sha256(std::string(n + 1, 'x')));
 }
 
 TEST_CASE("a named file is read whole, up to its limit") {
