@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "nest/request.h"
 
 namespace gownsheaf::nest {
 namespace {
@@ -91,30 +92,19 @@ bool may_lie_on(const Part& part, int strip) {
 }  // namespace
 
 std::string unsupported_outlines(const Request& r) {
+  if (std::string why = unsupported_request(r); !why.empty()) return why;
   for (const Part& part : r.parts) {
-    if (part.poses.empty()) return "a part without an allowed pose";
-    if (part.copies < 0) return "a negative number of copies";
-    if (part.lattice_across && part.lattice_across->step <= Length()) return "a lattice whose step is not above nothing";
-    if (part.lattice_across && part.fixed_y) return "a fixed place and a lattice across the strip at once";
-    if (part.clear_of_first_edge < Length()) return "less than nothing kept clear of an edge";
-    if (part.lattice && part.lattice->step <= Length()) return "a lattice whose step is not above nothing";
-    for (const int strip : part.strips) {
-      if (strip < 0 || strip >= static_cast<int>(r.strips.size())) return "a part allowed on a strip that is not there";
-    }
     if (part.outline.size() < 3) return "an outline with fewer than three corners";
     const Box box = bounds(part.outline);
     if (std::max(box.width, box.height).in_ticks() > kLongestPart) return "a part more than 16 m long";
   }
   std::int64_t room = 0;
-  for (std::size_t i = 0; i < r.strips.size(); ++i) {
-    if (!r.strips[i].length && i + 1 < r.strips.size()) return "an open strip that is not the last";
-    if (r.strips[i].cost != r.strips[0].cost) return "strips of different cost";
-    if (r.strips[i].length) room += r.strips[i].length->in_ticks() + 3 * kLongestPart;
-    if (r.strips[i].width.in_ticks() > kRoom / 2) return "a strip more than 170 m wide";
+  for (const Strip& strip : r.strips) {
+    if (strip.length) room += strip.length->in_ticks() + 3 * kLongestPart;
+    if (strip.width.in_ticks() > kRoom / 2) return "a strip more than 170 m wide";
   }
   if (room > kRoom) return "strips together more than 350 m long";
   if (r.strips.empty()) return "no strip";
-  if (r.gap < Length()) return "a negative gap";
   if (r.gap.in_ticks() > kLongestPart) return "a gap of more than 16 m";
   return "";
 }
