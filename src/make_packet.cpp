@@ -97,6 +97,7 @@ Understood understand(const Order& order, const WorkOptions& work, Made& made, D
     return u;
   }
   u.project_hash = project_mark(*bytes.value, {});
+  if (order.when_read) order.when_read(u.project_hash, made.drawings);
   made.sources.push_back(lines_of(*bytes.value, order.project_path));
   const Entry source = read_yaml(*bytes.value, order.project_path, diag, {.keys = key_words()});
   if (order.shared != nullptr) {
@@ -115,6 +116,7 @@ Understood understand(const Order& order, const WorkOptions& work, Made& made, D
     FileResult<std::string> drawing = read_drawing(order, relative);
     u.project_hash = with_drawing(u.project_hash, drawing.value);
     made.drawings.push_back(relative);
+    if (order.when_read) order.when_read(u.project_hash, made.drawings);
     if (!drawing.ok()) return DrawingFile{{}, drawing.fault.sentence, path};
     made.sources.push_back(drawing_lines(*drawing.value, path));
     return DrawingFile{std::move(*drawing.value), "", path};

@@ -1,5 +1,6 @@
 // The main path: project file to packet, all stages in order.
 #pragma once
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -30,6 +31,9 @@ struct Order {
   // or to its drawings. For files of strangers.
   std::string confined_below;
   bool trust_paths = false;             // drawings may lie anywhere, behind links and `..` too
+  // Told what it is made of (as Made::project_mark and Made::drawings) once the file is read, and again with each drawing: for whoever
+  // must know it even where the rest comes to no end.
+  std::function<void(const std::string& mark, const std::vector<std::string>& drawings)> when_read = {};
   const LoadedOnce* shared = nullptr;       // then template_folder and font_root are not read again
   std::string template_folder;
   std::string font_root;

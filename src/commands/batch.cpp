@@ -2,6 +2,7 @@
 
 #include "commands/service.h"
 #include "diagnostics/shown.h"
+#include "service/results_json.h"
 #include "service/signals.h"
 
 namespace gownsheaf {
@@ -15,8 +16,16 @@ int run_prune(const Settings& settings, const Workroom& room) {
     say_fault(settings, "Not everything could be looked at, so nothing is called gone.");
     return 3;
   }
+  // A disk that is not there, or another folder's name, must not cost all packets.
+  if (remove && found.projects.empty() && !room.out().recorded().empty()) {
+    say_fault(settings, "`" + room.order().in + "` holds no project at all, so it may not be the folder of these packets: nothing was removed.");
+    return 3;
+  }
   const Pruned pruned = prune(room, found, remove);
-  for (const std::string& file : pruned.files) std::printf("%s  %s\n", remove ? "removed" : "gone   ", shown::safe(file).c_str());
+  for (const std::string& file : pruned.files) {
+    if (settings.log == LogForm::json) std::fputs(pruned_json_line(file, remove).c_str(), stdout);
+    else std::printf("%s  %s\n", remove ? "removed" : "gone   ", shown::safe(file).c_str());
+  }
   for (const std::string& file : pruned.kept) say_fault(settings, "`" + file + "` was changed since it was made, so it is left.");
   for (const std::string& fault : pruned.faults) say_fault(settings, fault);
   if (!remove && !pruned.files.empty()) say_fault(settings, "These packets' projects are gone; `--prune remove` removes them.");

@@ -94,11 +94,12 @@ void Teller::result(const PacketResult& r) {
     std::fwrite(r.messages.data(), 1, r.messages.size(), stderr);
     std::fflush(stderr);
   }
+  if (settings_.quiet && r.state != PacketState::failed) return;
   if (settings_.log == LogForm::json) {
     std::fputs(result_json_line(r).c_str(), stdout);
   } else if (r.state == PacketState::failed) {
     std::printf("failed   %s: %s\n", shown::safe(r.project.path).c_str(), shown::safe(r.problem).c_str());
-  } else if (!settings_.quiet) {
+  } else {
     std::printf("%-8s %s\n", std::string(word_for(r.state)).c_str(), shown::safe(r.project.stem + ".pdf").c_str());
   }
   std::fflush(stdout);

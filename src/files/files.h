@@ -46,6 +46,7 @@ bool holds_still(const std::string& path, std::string_view bytes);
 // Whether an ordinary file begins with these bytes; an empty one begins with none. False when it cannot be read.
 bool begins_with(const std::string& path, std::string_view bytes);
 bool exists(const std::string& path);
+std::string plain_path(const std::string& relative);  // without empty and `.` parts
 std::string folder_of(const std::string& path);      // "." for a bare name
 std::string file_name_of(const std::string& path);
 
@@ -61,6 +62,8 @@ std::string temporary_mark(std::string_view temporary_name);
 
 // A folder and those above it, as far as they are not there yet.
 std::optional<FileFault> make_folders(const std::string& path);
+// False where it holds something, or is none.
+bool remove_empty_folder(const std::string& path);
 // No fault when there is no such file.
 std::optional<FileFault> remove_file(const std::string& path);
 
@@ -73,8 +76,13 @@ class HeldLock {
   ~HeldLock();
   // shared: several may hold it, but not with one that is not shared.
   static FileResult<HeldLock> take(const std::string& path, bool shared, const std::string& held_by_other);
+  // Shared by those that say the same words; they are written into the file by the first. Waits half a second for others to do so.
+  static FileResult<HeldLock> take_alike(const std::string& path, const std::string& words, const std::string& held_by_other,
+                                         const std::string& held_by_unlike);
 
  private:
+  static int open(const std::string& path);
+  int try_for(int kind);
   int fd_ = -1;
 };
 

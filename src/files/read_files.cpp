@@ -67,18 +67,6 @@ bool holds_step_up(const std::string& path) {
   return false;
 }
 
-// Without empty and `.` parts.
-std::string plain_path(const std::string& relative) {
-  std::string plain;
-  for (std::size_t at = 0; at < relative.size();) {
-    const std::size_t slash = std::min(relative.find('/', at), relative.size());
-    const std::string part = relative.substr(at, slash - at);
-    if (!part.empty() && part != ".") plain += (plain.empty() ? "" : "/") + part;
-    at = slash + 1;
-  }
-  return plain;
-}
-
 }  // namespace
 
 Text read_named_file(const std::string& path, std::size_t limit) {
@@ -206,6 +194,17 @@ bool begins_with(const std::string& path, std::string_view bytes) {
     done += static_cast<std::size_t>(got);
   }
   return first == bytes;
+}
+
+std::string plain_path(const std::string& relative) {
+  std::string plain;
+  for (std::size_t at = 0; at < relative.size();) {
+    const std::size_t slash = std::min(relative.find('/', at), relative.size());
+    const std::string part = relative.substr(at, slash - at);
+    if (!part.empty() && part != ".") plain += (plain.empty() ? "" : "/") + part;
+    at = slash + 1;
+  }
+  return plain;
 }
 
 bool exists(const std::string& path) {

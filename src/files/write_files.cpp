@@ -156,6 +156,8 @@ std::optional<FileFault> remove_file(const std::string& path) {
   return FileFault{"`" + path + "` could not be removed: " + in_words(errno) + "."};
 }
 
+bool remove_empty_folder(const std::string& path) { return ::rmdir(path.c_str()) == 0; }
+
 HeldLock& HeldLock::operator=(HeldLock&& other) noexcept {
   if (this != &other) {
     if (fd_ >= 0) ::close(fd_);
@@ -169,16 +171,48 @@ HeldLock::~HeldLock() {
   if (fd_ >= 0) ::close(fd_);
 }
 
+int HeldLock::open(const std::string& path) { return ::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK, 0666); }
+
+// 0, or the number of the fault: EWOULDBLOCK where another holds it.
+int HeldLock::try_for(int kind) {
+  while (::flock(fd_, kind | LOCK_NB) != 0)
+    if (errno != EINTR) return errno;
+  return 0;
+}
+
 FileResult<HeldLock> HeldLock::take(const std::string& path, bool shared, const std::string& held_by_other) {
   HeldLock lock;
-  lock.fd_ = ::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK, 0666);
+  lock.fd_ = open(path);
   if (lock.fd_ < 0) return {std::nullopt, not_written(path, errno)};
-  while (::flock(lock.fd_, (shared ? LOCK_SH : LOCK_EX) | LOCK_NB) != 0) {
-    if (errno == EINTR) continue;
-    if (errno == EWOULDBLOCK) return {std::nullopt, {held_by_other}};
-    return {std::nullopt, {"`" + path + "` could not be locked: " + in_words(errno) + "."}};
-  }
+  const int fault = lock.try_for(shared ? LOCK_SH : LOCK_EX);
+  if (fault == EWOULDBLOCK) return {std::nullopt, {held_by_other}};
+  if (fault != 0) return {std::nullopt, {"`" + path + "` could not be locked: " + in_words(fault) + "."}};
   return {std::move(lock), {}};
+}
+
+FileResult<HeldLock> HeldLock::take_alike(const std::string& path, const std::string& words, const std::string& held_by_other,
+                                          const std::string& held_by_unlike) {
+  HeldLock lock;
+  lock.fd_ = open(path);
+  if (lock.fd_ < 0) return {std::nullopt, not_written(path, errno)};
+  const auto said = [&] {
+    std::string text(words.size() + 1, '\0');
+    const ssize_t got = ::pread(lock.fd_, text.data(), text.size(), 0);
+    return text.substr(0, got < 0 ? 0 : static_cast<std::size_t>(got));
+  };
+  for (int attempt = 0; attempt < 25; ++attempt) {
+    if (attempt > 0) ::usleep(20'000);
+    if (lock.try_for(LOCK_EX) == 0 && said() != words &&
+        (::ftruncate(lock.fd_, 0) != 0 || ::pwrite(lock.fd_, words.data(), words.size(), 0) != static_cast<ssize_t>(words.size())))
+      return {std::nullopt, not_written(path, errno)};
+    // From alone to shared is no single step: another may come between, and its words then stand.
+    const int fault = lock.try_for(LOCK_SH);
+    if (fault == EWOULDBLOCK) continue;
+    if (fault != 0) return {std::nullopt, {"`" + path + "` could not be locked: " + in_words(fault) + "."}};
+    if (said() != words) return {std::nullopt, {held_by_unlike}};
+    return {std::move(lock), {}};
+  }
+  return {std::nullopt, {held_by_other}};
 }
 
 }  // namespace gownsheaf

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <set>
 
 #include "service/results_json.h"
 #include "service/signals.h"
@@ -114,13 +115,35 @@ BatchOutcome run_batch(const Workroom& room, const ListMaker& list, ResultListen
   return outcome;
 }
 
+namespace {
+
+bool holds_no_project(const std::vector<std::string>& stems, const std::string& folder) {
+  const auto at = std::lower_bound(stems.begin(), stems.end(), folder + "/");
+  return at == stems.end() || !at->starts_with(folder + "/");
+}
+
+// The program's own folders that would hold nothing when what is listed is gone.
+void list_emptied(const Workroom& room, const std::vector<std::string>& stems, Pruned& pruned) {
+  std::set<std::string> going(pruned.files.begin(), pruned.files.end());
+  for (const std::string& folder : room.out().own_folders()) {
+    const auto entries = list_entries(room.out().file(folder));
+    const auto goes = [&](const FolderEntry& entry) { return going.count(folder + "/" + entry.name) == 1; };
+    if (!entries.ok() || !holds_no_project(stems, folder) || !std::all_of(entries.value->begin(), entries.value->end(), goes)) continue;
+    going.insert(folder);
+    pruned.files.push_back(folder + "/");
+  }
+}
+
+}  // namespace
+
 Pruned prune(const Workroom& room, const FoundProjects& found, bool remove) {
   Pruned pruned;
   std::vector<std::string> stems;
   for (const FoundProject& p : found.projects) stems.push_back(p.stem);
   std::sort(stems.begin(), stems.end());
+  const auto is_there = [&](const std::string& stem) { return std::binary_search(stems.begin(), stems.end(), stem); };
   for (const std::string& stem : room.out().recorded()) {
-    if (std::binary_search(stems.begin(), stems.end(), stem)) continue;
+    if (is_there(stem)) continue;
     const auto record = room.out().read_record(stem);
     if (!record) continue;
     const std::string folder = folder_of(stem) == "." ? "" : folder_of(stem) + "/";
@@ -141,13 +164,23 @@ Pruned prune(const Workroom& room, const FoundProjects& found, bool remove) {
       }
     }
     if (!remove || !all_gone) continue;
-    if (const auto fault = remove_file(room.out().lays(stem))) pruned.faults.push_back(fault->sentence);
-    if (const auto fault = remove_file(room.out().record(stem))) pruned.faults.push_back(fault->sentence);
+    for (const FileFault& fault : room.out().forget(stem)) pruned.faults.push_back(fault.sentence);
   }
   for (const std::string& stem : room.problems_of_gone(found)) {
     pruned.files.push_back(stem + ".problems.txt");
     if (!remove) continue;
     if (const auto fault = room.out().clear_problems(stem)) pruned.faults.push_back(fault->sentence);
+  }
+  if (!remove) {
+    list_emptied(room, stems, pruned);
+    return pruned;
+  }
+  for (const std::string& stem : room.out().stopped_ones())
+    if (!is_there(stem)) room.out().forget(stem);
+  for (const std::string& folder : room.out().own_folders()) {
+    if (!holds_no_project(stems, folder)) continue;
+    if (remove_empty_folder(room.out().file(folder))) pruned.files.push_back(folder + "/");
+    if (!exists(room.out().file(folder))) remove_empty_folder(room.out().folder_mark(folder));
   }
   return pruned;
 }

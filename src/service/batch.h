@@ -36,6 +36,7 @@ BatchOutcome run_batch(const Workroom& room, const ListMaker& list, ResultListen
 std::string write_list(const Workroom& room, const std::vector<PacketResult>& results, const ListMaker& list);
 
 // Outputs whose project is gone: listed, and removed where `remove` says so and their bytes are still those that were made.
+// Folders that the program made and that are empty then go with them; they end in a slash.
 struct Pruned { std::vector<std::string> files, kept, faults; };
 Pruned prune(const Workroom& room, const FoundProjects& found, bool remove);
 

@@ -1,6 +1,7 @@
 #include "service/find_projects.h"
 
 #include <algorithm>
+#include <climits>
 #include <map>
 #include <set>
 
@@ -85,10 +86,13 @@ class Walk {
 
 // A folder of this name would stand where a packet's file is to be, or what is kept of it, or the list.
 bool named_as_a_file_written(std::string_view folder, bool at_top) {
-  for (const std::string_view ending : {".pdf", ".figures.json", ".work.ics", ".problems.txt", ".made", ".lays"})
+  for (const std::string_view ending : {".pdf", ".figures.json", ".work.ics", ".problems.txt", ".made", ".lays", ".stopped"})
     if (folder.ends_with(ending)) return true;
   return at_top && folder.starts_with("batch.") && folder.ends_with(".json");
 }
+
+// The names of what is written beside a packet are longer than its project's.
+bool too_long(const std::string& stem) { return file_name_of(stem).size() + std::string_view(".figures.json").size() > NAME_MAX; }
 
 std::string folder_in_the_way(const std::string& path) {
   for (std::size_t at = 0, slash; (slash = path.find('/', at)) != std::string::npos; at = slash + 1)
@@ -102,9 +106,12 @@ void refuse_clashes(FoundProjects& found) {
   std::map<std::string, std::string> by_stem;
   for (FoundProject& project : found.projects) {
     const auto [at, fresh] = by_stem.emplace(project.stem, project.path);
+    if (too_long(project.stem) && project.refused.empty())
+      project.refused = "Its name is too long: `.figures.json` is written beside its packet, which leaves 242 bytes before `.yaml`.";
     if (!fresh) {
       if (project.refused.empty()) project.refused = "Its packet would be that of `" + at->second + "`; give one of them another name.";
       project.stem = project.path;  // what is told beside it must not stand in the other's place
+      by_stem.emplace(project.stem, project.path);
     }
     if (const std::string folder = folder_in_the_way(project.path); !folder.empty() && project.refused.empty())
       project.refused = "Its folder `" + folder + "` has the name of a file that is written beside packets; call the folder otherwise.";
@@ -134,7 +141,7 @@ std::string output_stem(const std::string& path) { return path.substr(0, path.rf
 FoundProjects find_projects(const ProjectSearch& search, const std::string& below) {
   FoundProjects found;
   const auto depth = below.empty() ? 0 : 1 + std::count(below.begin(), below.end(), '/');
-  Walk(search, found, true).folder(below, static_cast<int>(depth));
+  if (depth <= kDeepestFolder) Walk(search, found, true).folder(below, static_cast<int>(depth));
   refuse_clashes(found);
   return found;
 }

@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include <cerrno>
+#include <charconv>
 #include <csignal>
 #include <cstdint>
 #include <new>
@@ -19,6 +20,9 @@ namespace gownsheaf {
 namespace {
 
 constexpr char kWhole = 'w', kOutOfMemory = 'm', kThrew = 't';  // the last byte of an answer
+constexpr char kAhead = '\1';                                   // what is said ahead: this byte, how long it is, a colon, the bytes
+constexpr int kAnswerPipe = 3;
+bool is_worker = false;
 constexpr std::size_t kLongestAnswer = 16u << 20;
 
 void must_be_alone() {
@@ -59,8 +63,9 @@ bool send(int pipe, const std::string& bytes) {
 [[noreturn]] void be_worker(int pipe, int parent, const Ceilings& ceilings, const std::function<std::string()>& work) {
   ::prctl(PR_SET_PDEATHSIG, SIGKILL, 0, 0, 0);
   if (::getppid() != parent) ::_exit(1);  // it was killed before it could be said
-  ::dup2(pipe, 3);
-  ::close_range(4, ~0u, 0);
+  ::dup2(pipe, kAnswerPipe);
+  ::close_range(kAnswerPipe + 1, ~0u, 0);
+  is_worker = true;
   take_limits(ceilings);
   std::string answer;
   try {
@@ -71,9 +76,38 @@ bool send(int pipe, const std::string& bytes) {
   } catch (const std::exception& fault) {
     answer = std::string(fault.what()) + kThrew;
   }
-  const bool sent = send(3, answer);
+  const bool sent = send(kAnswerPipe, answer);
   ::_exit(sent ? 0 : 1);
 }
+
+// The last that was said ahead, which is taken away from the bytes; "" where that was not said to its end.
+std::string taken_ahead(std::string& bytes) {
+  std::string last;
+  std::size_t at = 0;
+  while (at < bytes.size() && bytes[at] == kAhead) {
+    std::size_t length = 0;
+    const char* const end = bytes.data() + bytes.size();
+    const auto [colon, fault] = std::from_chars(bytes.data() + at + 1, end, length);
+    if (fault != std::errc() || colon == end || length > static_cast<std::size_t>(end - colon - 1)) {
+      bytes.clear();
+      return last;
+    }
+    at = static_cast<std::size_t>(colon - bytes.data()) + 1;
+    last = bytes.substr(at, length);
+    at += length;
+  }
+  bytes.erase(0, at);
+  return last;
+}
+
+// Whether it fell over by what it was doing, not by what somebody did to it.
+bool is_own_fall(int signal) {
+  for (const int own : {SIGSEGV, SIGBUS, SIGFPE, SIGILL, SIGABRT, SIGXCPU})
+    if (signal == own) return true;
+  return false;
+}
+
+double seconds_of(const timeval& span) { return static_cast<double>(span.tv_sec) + static_cast<double>(span.tv_usec) / 1e6; }
 
 std::string seconds_in_words(int n) { return std::to_string(n) + (n == 1 ? " second" : " seconds"); }
 
@@ -89,13 +123,17 @@ void WorkerPool::start(std::size_t job, const std::function<std::string()>& work
   if (pid < 0) {
     for (const int fd : {ends[0], ends[1], clock})
       if (fd >= 0) ::close(fd);
-    unstarted_.push_back({job, false, "", "The system gave no process to make it in.", false});
+    unstarted_.push_back({job, false, "", "The system gave no process to make it in.", "", false, false});
     return;
   }
   if (pid == 0) be_worker(ends[1], parent, ceilings_, work);
   ::close(ends[1]);
   ::fcntl(ends[0], F_SETFL, O_NONBLOCK);
   running_.push_back({job, pid, ends[0], clock, {}, false, false});
+}
+
+void WorkerPool::say_ahead(const std::string& bytes) {
+  if (is_worker) send(kAnswerPipe, kAhead + std::to_string(bytes.size()) + ":" + bytes);
 }
 
 void WorkerPool::add_to(std::vector<pollfd>& waited) const {
@@ -123,12 +161,14 @@ bool WorkerPool::read_some(Worker& worker) {
 
 WorkerAnswer WorkerPool::end(Worker& worker) {
   int status = 0;
-  while (::waitpid(worker.pid, &status, 0) < 0 && errno == EINTR) {
+  rusage used{};
+  while (::wait4(worker.pid, &status, 0, &used) < 0 && errno == EINTR) {
   }
   ::close(worker.pipe);
   ::close(worker.clock);
   WorkerAnswer answer;
   answer.job = worker.job;
+  answer.ahead = taken_ahead(worker.bytes);
   const char last = worker.bytes.empty() || worker.too_much ? '\0' : worker.bytes.back();
   if (WIFEXITED(status) && WEXITSTATUS(status) == 0 && last == kWhole) {
     worker.bytes.pop_back();
@@ -136,8 +176,11 @@ WorkerAnswer WorkerPool::end(Worker& worker) {
     answer.bytes = std::move(worker.bytes);
   } else if (worker.late || (WIFSIGNALED(status) && WTERMSIG(status) == SIGXCPU)) {
     answer.fault = "It took longer than " + seconds_in_words(ceilings_.seconds) + ", the most that one project may take.";
+    // By the clock alone it may be late because the machine was busy, or slept.
+    answer.alike = !worker.late || 2 * (seconds_of(used.ru_utime) + seconds_of(used.ru_stime)) >= ceilings_.seconds;
   } else if (WIFEXITED(status) && last == kOutOfMemory) {
     answer.fault = "It asked for more memory than " + std::to_string(ceilings_.memory_mib) + " MiB, the most that one project may have.";
+    answer.alike = true;
   } else if (WIFEXITED(status) && last == kThrew) {
     worker.bytes.pop_back();
     answer.fault = "This is a fault of the program, not of the file: " + worker.bytes + ".";
@@ -147,6 +190,7 @@ WorkerAnswer WorkerPool::end(Worker& worker) {
     answer.fault = "The worker said more than can be understood. That is a fault of the program.";
   } else if (WIFSIGNALED(status)) {
     answer.fault = "The program fell over it (signal " + std::to_string(WTERMSIG(status)) + "). That is a fault of the program.";
+    answer.alike = is_own_fall(WTERMSIG(status));
   } else {
     answer.fault = "The worker gave no answer that could be understood.";
   }

@@ -20,6 +20,8 @@ struct WorkerAnswer {
   bool whole = false;       // the worker said all it had to say
   std::string bytes;
   std::string fault;        // a sentence, where it is not whole
+  std::string ahead;        // what it said ahead, the last of it; where it is not whole too
+  bool alike = false;       // not whole, and with the same files and ceilings it would end so again
   bool started = true;
 };
 
@@ -35,6 +37,8 @@ class WorkerPool {
   // work runs in the child and returns the answer. Where the system gives no process, that is the answer. Throws std::logic_error when
   // more than one thread runs.
   void start(std::size_t job, const std::function<std::string()>& work);
+  // In a worker: what is to be known of it even if it does not come to its end. Outside of one nothing is said.
+  static void say_ahead(const std::string& bytes);
   // Adds what has to be waited for, two a worker, to the end.
   void add_to(std::vector<pollfd>& waited) const;
   // How long poll() may wait: not at all where an answer is there already.

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "files/files.h"
 #include "make_packet.h"
 
 namespace gownsheaf {
@@ -24,6 +25,17 @@ struct PacketRecord {
 std::string text_of(const PacketRecord& record);
 std::optional<PacketRecord> record_of(std::string_view text);  // nothing where it is damaged
 
+// What is kept of a project that a ceiling stopped or that the program fell over: it is not tried again while all of this is the same.
+struct StoppedRecord {
+  std::string project;
+  std::string fingerprint, ceilings;
+  std::vector<std::string> drawings;
+  std::string problem;
+};
+
+std::string text_of(const StoppedRecord& record);
+std::optional<StoppedRecord> stopped_record_of(std::string_view text);
+
 inline constexpr std::size_t kLargestRecord = 1u << 20, kLargestOutput = 512u << 20, kLargestLays = 64u << 20;
 
 // Where things lie in the folder of packets.
@@ -36,9 +48,22 @@ class OutFolder {
   std::string records() const { return own() + "/made"; }
   std::string record(const std::string& stem) const { return records() + "/" + stem + ".made"; }
   std::string lays(const std::string& stem) const { return own() + "/lays/" + stem + ".lays"; }
+  std::string stopped(const std::string& stem) const { return own() + "/stopped/" + stem + ".stopped"; }
+  // A folder of this name tells that the one among the packets was made by the program, so that it may be removed when it is empty.
+  std::string folder_mark(const std::string& below) const { return own() + "/folders/" + below; }
   std::string problems(const std::string& stem) const { return file(stem + ".problems.txt"); }
 
   std::optional<PacketRecord> read_record(const std::string& stem) const;
+  // The folder of a packet, and those above it; each that is made is marked as the program's own.
+  std::optional<FileFault> make_folder_of(const std::string& stem) const;
+  // Those so marked, each after the ones in it.
+  std::vector<std::string> own_folders() const;
+  // What is kept of one beside its packet, when its packet has gone.
+  std::vector<FileFault> forget(const std::string& stem) const;
+
+  std::optional<StoppedRecord> read_stopped(const std::string& stem) const;
+  // The stems of all that are kept, sorted.
+  std::vector<std::string> stopped_ones() const;
   // Every file of the record is there with its bytes.
   bool holds(const std::string& stem, const PacketRecord& record) const;
   // The stems of all records, sorted.

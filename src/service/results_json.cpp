@@ -53,6 +53,8 @@ std::string result_json_line(const PacketResult& result) {
   return written(json);
 }
 
+std::string pruned_json_line(const std::string& file, bool removed) { return written({{"file", file}, {"state", removed ? "removed" : "gone"}}); }
+
 std::string counts_json_line(const PacketCounts& counts) {
   return written({{"made", counts.made}, {"current", counts.current}, {"failed", counts.failed}});
 }

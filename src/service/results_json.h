@@ -14,6 +14,7 @@ std::string batch_json(const std::vector<PacketResult>& results);
 
 // One object on a line, with its line end: {"project":…,"state":…} with "problem" or "packet"; {"made":…,"current":…,"failed":…}.
 std::string result_json_line(const PacketResult& result);
+std::string pruned_json_line(const std::string& file, bool removed);  // {"file":…,"state":"gone" or "removed"}
 std::string counts_json_line(const PacketCounts& counts);
 
 // The health file: {"state":…,"projects":…,"failed":…,"waiting":…} on a line.

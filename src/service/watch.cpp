@@ -92,6 +92,7 @@ class Watch {
     }
     gone_ = false;
     gone_bell_.every(0);
+    list_stale_ = true;  // it may tell of projects that went meanwhile
     const FoundProjects found = take_all("");
     for (const std::string& fault : room_.clear_problems_of_gone(found)) listener_.say(fault);
   }
@@ -209,7 +210,11 @@ class Watch {
   static bool may_read(const PacketResult& result, const std::string& below) {
     if (result.state == PacketState::failed) return result.project.refused.empty();
     const std::vector<std::string>& drawings = result.record->drawings;
-    return std::any_of(drawings.begin(), drawings.end(), [&](const std::string& d) { return d == below || d.starts_with(below); });
+    const bool folder = below.ends_with('/');
+    return std::any_of(drawings.begin(), drawings.end(), [&](const std::string& drawing) {
+      const std::string d = plain_path(drawing);
+      return folder ? d.starts_with(below) : d == below;
+    });
   }
 
   // One whose neighbour of the same packet came or went.

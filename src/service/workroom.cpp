@@ -1,6 +1,7 @@
 #include "service/workroom.h"
 
 #include <algorithm>
+#include <climits>
 #include <set>
 
 #include "service/fields.h"
@@ -26,14 +27,25 @@ std::string options_mark(const ServiceOrder& order) {
          std::to_string(p.work.outline_work);
 }
 
+// What must be the same for one that was stopped to be stopped again.
+std::string ceilings_mark(const ServiceOrder& order) {
+  return std::to_string(order.ceilings.seconds) + " s, " + std::to_string(order.ceilings.memory_mib) + " MiB, threads " + std::to_string(order.packet.work.threads);
+}
+
+FieldLine read_as(const std::string& fingerprint, const std::vector<std::string>& drawings) {
+  FieldLine line{fingerprint};
+  line.insert(line.end(), drawings.begin(), drawings.end());
+  return line;
+}
+
 std::string what_stopped(std::size_t errors) { return errors == 1 ? "1 error" : std::to_string(errors) + " errors"; }
 
-// `read_as`: a fingerprint, then drawings; of a failed project that would fail alike again.
+// `as`: a fingerprint, then drawings; of a failed project that would fail alike again.
 std::string answer_of(PacketState state, const std::string& problem, const std::string& messages, const std::string& more, bool unwritten = false,
-                      const FieldLine& read_as = {""}) {
+                      const FieldLine& as = {""}) {
   std::string text;
   add_line(text, {std::string(word_for(state)), problem, messages, more, unwritten ? "unwritten" : ""});
-  add_line(text, read_as);
+  add_line(text, as);
   return text;
 }
 
@@ -57,16 +69,25 @@ std::unique_ptr<Workroom> Workroom::open(const ServiceOrder& order, Diagnostics&
     fault = exists(o.in) ? "`" + o.in + "` is not a folder." : "There is no folder `" + o.in + "`.";
     return nullptr;
   }
-  if (said(make_folders(o.out)) || said(make_folders(room->out_.records()))) return nullptr;
+  if (o.out.empty()) {
+    fault = "No folder was named for the packets.";
+    return nullptr;
+  }
+  if (said(make_folders(o.out))) return nullptr;
   const auto real_in = real_path_of(o.in), real_out = real_path_of(o.out);
   if (!real_in || !real_out || lies_in(*real_in, *real_out)) {
     fault = "Packets may not go to `" + o.out + "`: the projects lie in it. Name another folder, or one below.";
     return nullptr;
   }
   room->real_out_ = *real_out;
+  if (said(make_folders(room->out_.records()))) return nullptr;  // not before: nothing is left among the projects
 
   const std::string busy = "Another batch or watch is at work in `" + o.out + "`; wait for it, or name another folder.";
-  FileResult<HeldLock> lock = HeldLock::take(room->out_.own() + "/lock", o.shards > 0, busy);
+  // Shares of another number would hold some of the same projects.
+  const std::string unlike = "Shares of another number than " + std::to_string(o.shards) + " are at work in `" + o.out + "`; wait for them, or name another folder.";
+  const std::string lock_file = room->out_.own() + "/lock";
+  FileResult<HeldLock> lock =
+      o.shards > 0 ? HeldLock::take_alike(lock_file, std::to_string(o.shards), busy, unlike) : HeldLock::take(lock_file, false, busy);
   if (!lock.ok()) {
     fault = lock.fault.sentence;
     return nullptr;
@@ -128,15 +149,31 @@ bool Workroom::fails_still(const FoundProject& project, const PacketResult& befo
 }
 
 std::optional<PacketResult> Workroom::without_making(const FoundProject& project) const {
-  PacketResult result{project, PacketState::failed, "", "", "", false, out_.read_record(project.stem), "", {}};
+  PacketResult result;
+  result.project = project;
+  result.record = older_packet(project);
   if (!project.refused.empty()) {
     result.problem = project.refused;
     return result;
   }
-  if (!result.record || result.record->project != project.path) return std::nullopt;
-  if (fingerprint_now(project, result.record->drawings) != result.record->fingerprint || !out_.holds(project.stem, *result.record)) return std::nullopt;
-  result.state = PacketState::current;
+  if (result.record && fingerprint_now(project, result.record->drawings) == result.record->fingerprint && out_.holds(project.stem, *result.record)) {
+    result.state = PacketState::current;
+    return result;
+  }
+  auto stopped = out_.read_stopped(project.stem);
+  if (!stopped || stopped->project != project.path || stopped->ceilings != ceilings_mark(order_)) return std::nullopt;
+  if (fingerprint_now(project, stopped->drawings) != stopped->fingerprint) return std::nullopt;
+  result.problem = stopped->problem + " It is not tried again until it, the program or a limit has changed.";
+  result.fingerprint = std::move(stopped->fingerprint);
+  result.drawings = std::move(stopped->drawings);
+  result.stopped = true;
   return result;
+}
+
+std::optional<PacketRecord> Workroom::older_packet(const FoundProject& project) const {
+  std::optional<PacketRecord> record = out_.read_record(project.stem);
+  if (record && (record->project != project.path || !exists(out_.file(project.stem + ".pdf")))) record.reset();
+  return record;
 }
 
 std::string Workroom::make(const FoundProject& project) const {
@@ -144,6 +181,11 @@ std::string Workroom::make(const FoundProject& project) const {
   Order order = order_for(project);
   LayPack lays(order_.keep_lays ? read_below(out_.own(), "lays/" + project.stem + ".lays", kLargestLays).value.value_or("") : "");
   if (order_.keep_lays) order.work.store = &lays;
+  order.when_read = [this](const std::string& mark, const std::vector<std::string>& drawings) {
+    std::string line;
+    add_line(line, read_as(fingerprint(mark), drawings));
+    WorkerPool::say_ahead(line);
+  };
   const Made made = make_packet(order, diag);
   std::vector<Diagnostic> messages = diag.sorted();
   const auto is_error = [](const Diagnostic& d) { return d.severity == Severity::error; };
@@ -160,9 +202,7 @@ std::string Workroom::make(const FoundProject& project) const {
     std::string plain;
     for (const Diagnostic& d : messages)
       if (is_error(d)) plain += render(d, made.sources);
-    FieldLine read_as{made.readable ? fingerprint(made.project_mark) : ""};
-    read_as.insert(read_as.end(), made.drawings.begin(), made.drawings.end());
-    return answer_of(PacketState::failed, problem, told, plain, false, read_as);
+    return answer_of(PacketState::failed, problem, told, plain, false, read_as(made.readable ? fingerprint(made.project_mark) : "", made.drawings));
   }
 
   const std::string packet = out_.file(project.stem), name = file_name_of(project.stem);
@@ -181,7 +221,7 @@ std::string Workroom::make(const FoundProject& project) const {
   files.insert(files.end() - 1, {out_.record(project.stem), record_text});
   const bool new_lays = order_.keep_lays && lays.changed();
   if (new_lays) files.insert(files.begin(), {out_.lays(project.stem), lays.text()});
-  std::optional<FileFault> fault = make_folders(folder_of(packet));
+  std::optional<FileFault> fault = out_.make_folder_of(project.stem);
   if (!fault && new_lays) fault = make_folders(folder_of(out_.lays(project.stem)));
   if (!fault) fault = make_folders(folder_of(out_.record(project.stem)));
   if (!fault) fault = write_whole(files);
@@ -196,10 +236,18 @@ std::string Workroom::make(const FoundProject& project) const {
 }
 
 PacketResult Workroom::result_of(const FoundProject& project, const WorkerAnswer& answer) const {
-  PacketResult result{project, PacketState::failed, "", "", "", !answer.started, std::nullopt, "", {}};
+  PacketResult result;
+  result.project = project;
+  result.unwritten = !answer.started;
   const auto lines = lines_of_fields(answer.bytes);
   if (!answer.whole) {
     result.problem = answer.fault;
+    const auto ahead = lines_of_fields(answer.ahead);
+    if (answer.alike && ahead && ahead->size() == 1) {
+      result.stopped = true;
+      result.fingerprint = ahead->front().front();
+      result.drawings.assign(ahead->front().begin() + 1, ahead->front().end());
+    }
   } else if (!lines || lines->size() != 2 || lines->front().size() != 5 || lines->back().empty()) {
     result.problem = "The worker gave no answer that could be understood.";
   } else {
@@ -213,7 +261,7 @@ PacketResult Workroom::result_of(const FoundProject& project, const WorkerAnswer
     result.fingerprint = lines->back().front();
     result.drawings.assign(lines->back().begin() + 1, lines->back().end());
   }
-  if (result.state == PacketState::failed) result.record = out_.read_record(project.stem);
+  if (result.state == PacketState::failed) result.record = older_packet(project);
   return result;
 }
 
@@ -233,9 +281,23 @@ std::vector<std::string> Workroom::clear_problems_of_gone(const FoundProjects& f
   return faults;
 }
 
+void Workroom::note_stopped(const PacketResult& result) const {
+  const std::string path = out_.stopped(result.project.stem);
+  if (!result.stopped) {
+    if (exists(path)) remove_file(path);
+    return;
+  }
+  const StoppedRecord now{result.project.path, result.fingerprint, ceilings_mark(order_), result.drawings, result.problem};
+  const auto before = out_.read_stopped(result.project.stem);
+  if (before && before->project == now.project && before->fingerprint == now.fingerprint && before->ceilings == now.ceilings) return;
+  // Where it cannot be written it is tried once more by the next run: no harm.
+  if (!make_folders(folder_of(path))) write_whole({{path, text_of(now)}});
+}
+
 std::optional<FileFault> Workroom::tell_beside(const PacketResult& result) const {
+  note_stopped(result);
   if (result.state != PacketState::failed) return out_.clear_problems(result.project.stem);
-  if (!order_.problem_files) return std::nullopt;
+  if (!order_.problem_files || file_name_of(out_.problems(result.project.stem)).size() > NAME_MAX) return std::nullopt;  // told in the log alone
   const std::string problem = result.project.path + ": " + result.problem + "\n";
   return out_.write_problems(result.project.stem, problem + (result.errors.empty() ? "" : "\n" + result.errors));
 }

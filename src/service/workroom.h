@@ -38,9 +38,10 @@ struct PacketResult {
   std::string errors;           // of a failed one, plain, for its file of problems
   bool unwritten = false;       // nothing is wrong with the project: its packet could not be written, or no worker be had
   std::optional<PacketRecord> record; // of the packet that is there, which may be an older one
-  // Of one with errors: what it was read as, so that it is not read again while nothing changes. "" where it may go well next time.
+  // Of a failed one: what it was read as, so that it is not tried again while nothing changes. "" where it may go well next time.
   std::string fingerprint;
   std::vector<std::string> drawings;
+  bool stopped = false;         // by a ceiling, or the program fell over it: so it would end again
 };
 
 class Workroom {
@@ -65,7 +66,8 @@ class Workroom {
   // Files of problems whose project is gone; none where not everything was looked at. What hindered their removal.
   std::vector<std::string> problems_of_gone(const FoundProjects& found) const;
   std::vector<std::string> clear_problems_of_gone(const FoundProjects& found) const;
-  // A failed project's file of problems is written, one that is no more so is removed. A sentence where that cannot be done.
+  // A failed project's file of problems is written, one that is no more so is removed; and so is the note that it was stopped, which the
+  // next run reads. A sentence where that cannot be done.
   std::optional<FileFault> tell_beside(const PacketResult& result) const;
 
  private:
@@ -73,6 +75,9 @@ class Workroom {
   bool in_this_share(const std::string& stem) const;
   Order order_for(const FoundProject& project) const;
   std::string fingerprint(const std::string& project_mark) const;
+  void note_stopped(const PacketResult& result) const;
+  // Of the packet that an earlier run made of it, where that is still there.
+  std::optional<PacketRecord> older_packet(const FoundProject& project) const;
   // Of a project as it is now; nothing where it cannot be read.
   std::optional<std::string> fingerprint_now(const FoundProject& project, const std::vector<std::string>& drawings) const;
 

@@ -125,6 +125,111 @@ TEST_CASE("every share of the work is made once, and shares stay the same", "[se
   for (int i = 0; i < 12; ++i) CHECK(taken.count("p" + std::to_string(i) + ".yaml") == 1);
 }
 
+TEST_CASE("shares of another number do not work in the folder at once", "[service]") {
+  House house;
+  std::string why;
+  const auto share = [&](int k, int n) {
+    house.order.shard = k;
+    house.order.shards = n;
+    return house.room(&why);
+  };
+  {
+    const auto one = share(1, 3), two = share(2, 3);
+    REQUIRE(one);
+    REQUIRE(two);
+    CHECK(share(2, 3) == nullptr);  // this very share
+    CHECK_THAT(why, Catch::Matchers::StartsWith("Another batch or watch is at work in"));
+    CHECK(share(2, 30) == nullptr);
+    CHECK_THAT(why, Catch::Matchers::StartsWith("Shares of another number than 30 are at work in"));
+    CHECK(share(0, 0) == nullptr);
+  }
+  CHECK(share(2, 30) != nullptr);
+  CHECK(share(1, 3) != nullptr);
+  const auto all = share(0, 0);
+  REQUIRE(all);
+  CHECK(share(1, 3) == nullptr);
+  CHECK_THAT(why, Catch::Matchers::StartsWith("Another batch or watch is at work in"));
+}
+
+TEST_CASE("a project that was stopped is left alone until it, a drawing or a limit has changed", "[service]") {
+  House house;
+  const std::string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
+                          "<path id='front' d='M10 10H110V150H10Z'/></svg>";
+  house.put("pieces.svg", svg);
+  const std::string drawn = "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
+                            "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: ./pieces.svg#front, outline is: cut line }]\n";
+  house.put("a.yaml", drawn);
+  const auto tell = house.order.tell;
+  const auto falls = [](const auto&, const auto&, bool) -> std::string { std::abort(); };
+  const std::string fell = "failed a.yaml: The program fell over it (signal 6). That is a fault of the program.";
+  const std::string kept = fell + " It is not tried again until it, the program or a limit has changed.";
+  house.order.tell = falls;
+  CHECK(house.batch().told() == fell);
+  house.order.tell = tell;  // it would be made now
+  CHECK(house.batch().told() == kept);
+  CHECK(house.batch().told() == kept);
+  house.put("pieces.svg", svg + "\n");
+  CHECK(house.batch().told() == "made a.yaml");
+  CHECK_FALSE(house.has(".gownsheaf/stopped/a.stopped"));
+
+  house.put("a.yaml", drawn + "# another\n");
+  house.order.tell = falls;
+  CHECK(house.batch().told() == fell);
+  house.order.tell = tell;
+  house.order.ceilings.seconds += 1;
+  CHECK(house.batch().told() == "made a.yaml");
+  house.put("a.yaml", drawn);
+  CHECK(house.batch().told() == "made a.yaml");
+
+  const StoppedRecord r{"a\tb", "f0", "3 s", {"x\ny", "z"}, "Why."};
+  const std::string text = text_of(r);
+  for (std::size_t cut = 0; cut < text.size(); ++cut) CHECK_FALSE(stopped_record_of(text.substr(0, cut)));
+  REQUIRE(stopped_record_of(text));
+  CHECK(text_of(*stopped_record_of(text)) == text);
+}
+
+TEST_CASE("pruning takes away the folders that the program made, and no others", "[service]") {
+  House house;
+  house.put("autumn/early/a.yaml", skirt("A"));
+  house.put("autumn/b.yaml", "gownsheaf: 1\ntitle: B\nsleevs: 3\n");
+  house.put("spring/c.yaml", skirt("C"));
+  house.put("winter/d.yaml", skirt("D"));
+  house.put("stays.yaml", skirt("E"));
+  house.order.problem_files = true;
+  fs::create_directories(house.folder / "out/spring");  // somebody's own
+  house.batch();
+  house.folder.put("out/winter/note.txt", "mine");
+  for (const char* folder : {"autumn", "spring", "winter"}) fs::rename(house.folder / (std::string("in/") + folder), house.folder / (std::string("moved-") + folder));
+  {
+    const auto room = house.room();
+    const FoundProjects found = find_projects(room->search());
+    const std::vector<std::string> gone{"autumn/early/a.figures.json", "autumn/early/a.pdf", "spring/c.figures.json", "spring/c.pdf",
+                                        "winter/d.figures.json", "winter/d.pdf", "autumn/b.problems.txt", "autumn/early/", "autumn/"};
+    CHECK(prune(*room, found, false).files == gone);
+    CHECK(prune(*room, found, true).files == gone);
+  }
+  CHECK_FALSE(house.has("autumn"));
+  CHECK(house.has("spring"));
+  CHECK(house.has("winter/note.txt"));
+  for (const char* kept : {"made", "lays", "folders"}) CHECK_FALSE(house.has(".gownsheaf/" + std::string(kept) + "/autumn"));
+  fs::remove(house.folder / "out/winter/note.txt");
+  const auto room = house.room();
+  CHECK(prune(*room, find_projects(room->search()), true).files == std::vector<std::string>{"winter/"});
+  CHECK(house.has("stays.pdf"));
+}
+
+TEST_CASE("what is told of a failed project's older packet is there", "[service]") {
+  House house;
+  house.put("a.yaml", skirt("A"));
+  house.batch();
+  house.put("a.yaml", "gownsheaf: 1\nsleevs: 3\n");
+  CHECK(house.batch().results[0].record);
+  CHECK(house.get("batch.json").find("a.pdf") != std::string::npos);
+  fs::remove(house.folder / "out/a.pdf");
+  CHECK_FALSE(house.batch().results[0].record);
+  CHECK(house.get("batch.json").find("a.pdf") == std::string::npos);
+}
+
 TEST_CASE("two runs do not share a folder, and packets do not go among the projects", "[service]") {
   House house;
   const auto first = house.room();
@@ -136,6 +241,10 @@ TEST_CASE("two runs do not share a folder, and packets do not go among the proje
   other.order.out = other.order.in;
   CHECK(other.room(&why) == nullptr);
   CHECK_THAT(why, Catch::Matchers::StartsWith("Packets may not go to"));
+  CHECK(fs::is_empty(other.order.in));  // nothing is left there
+  other.order.out = "";
+  CHECK(other.room(&why) == nullptr);
+  CHECK(why == "No folder was named for the packets.");
   other.order.out = other.order.in + "/packets";  // below is well
   CHECK(other.room(&why) != nullptr);
 }

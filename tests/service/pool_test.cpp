@@ -34,18 +34,24 @@ TEST_CASE("a worker that ends badly is its own project's fault alone", "[service
   pool.start(0, [] { return std::string(300'000, 'x'); });
   pool.start(1, []() -> std::string { ::kill(::getpid(), SIGSEGV); return "no"; });
   pool.start(2, []() -> std::string { for (;;) ::pause(); });
-  pool.start(3, []() -> std::string { throw std::runtime_error("a hem too many"); });
+  pool.start(3, []() -> std::string { WorkerPool::say_ahead("a\nb"); throw std::runtime_error("a hem too many"); });
   pool.start(4, []() -> std::string { ::_exit(0); });
   pool.start(5, [] { return std::string(17u << 20, 'x'); });
   pool.start(6, []() -> std::string { ::kill(::getpid(), SIGKILL); return "no"; });
   CHECK(pool.has_room());
-  pool.start(7, [] { return std::string(); });
+  pool.start(7, [] {
+    for (const char* ahead : {"front", "", "back w"}) WorkerPool::say_ahead(ahead);
+    return std::string();
+  });
   CHECK_FALSE(pool.has_room());
   const auto answers = all_of(pool);
   REQUIRE(answers.size() == 8);
   CHECK(answers[0].whole);
   CHECK(answers[0].bytes == std::string(300'000, 'x'));
   CHECK(answers[1].fault == "The program fell over it (signal 11). That is a fault of the program.");
+  CHECK(answers[1].alike);
+  CHECK_FALSE(answers[2].alike);  // it used no processor time: the machine may have slept
+  CHECK_FALSE(answers[6].alike);
   CHECK(answers[2].fault == "It took longer than 1 second, the most that one project may take.");
   CHECK(answers[3].fault == "This is a fault of the program, not of the file: a hem too many.");
   CHECK(answers[4].fault == "The worker gave no answer that could be understood.");
@@ -54,6 +60,9 @@ TEST_CASE("a worker that ends badly is its own project's fault alone", "[service
   CHECK(answers[6].fault == "It was killed from outside (signal 9); where memory runs short the system does so.");
   CHECK(answers[7].whole);
   CHECK(answers[7].bytes.empty());
+  CHECK(answers[7].ahead == "back w");
+  CHECK(answers[3].ahead == "a\nb");
+  WorkerPool::say_ahead("outside of a worker");  // would go to whatever stands at its number
 }
 
 TEST_CASE("a worker that used up its processor time is told as one that took too long", "[service]") {
@@ -65,9 +74,13 @@ TEST_CASE("a worker that used up its processor time is told as one that took too
     now.rlim_cur = 1;  // sixty seconds are too long for a test: the same ceiling, nearer
     now.rlim_max -= 60;
     ::setrlimit(RLIMIT_CPU, &now);
+    WorkerPool::say_ahead("what it was");
     for (;;) ::getppid();
   });
-  CHECK(all_of(pool)[0].fault == "It took longer than 60 seconds, the most that one project may take.");
+  const auto answers = all_of(pool);
+  CHECK(answers[0].fault == "It took longer than 60 seconds, the most that one project may take.");
+  CHECK(answers[0].ahead == "what it was");
+  CHECK(answers[0].alike);
 }
 
 #ifndef GOWNSHEAF_SANITIZED  // they have no ceiling of memory

@@ -188,6 +188,37 @@ TEST_CASE("of two that would make one packet the second is made when the first g
   CHECK(w.stop(SIGTERM) == 0);
 }
 
+TEST_CASE("what is watched is told as it is: a list of none, a drawing by another way of writing it, a project that is stopped once", "[service][watch]") {
+  Watched w;
+  w.house.folder.put("out/batch.json", "of yesterday");
+  const std::string tried = w.house.folder / "tried";
+  w.house.order.tell = [tried](const auto&, const std::vector<SourceText>& sources, bool) -> std::string {
+    if (sources.empty() || !sources.front().file.ends_with("/falls.yaml")) return "";
+    std::ofstream(tried, std::ios::app) << "x";
+    std::abort();
+  };
+  w.begin();
+  CHECK(soon([&] { return w.house.get("batch.json").find("\"made\": 0") != std::string::npos; }));
+  const std::string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
+                          "<path id='front' d='M10 10H110V150H10Z'/></svg>";
+  w.arrive("pieces.svg", svg);
+  w.arrive("d.yaml", "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
+                     "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: ./pieces.svg#front, outline is: cut line }]\n");
+  CHECK(soon([&] { return w.house.has("d.pdf"); }));
+  const std::string first = w.house.get("d.pdf");
+  w.arrive("pieces.svg", svg + "\n");
+  CHECK(soon([&] { return w.house.get("d.pdf") != first; }));
+
+  const std::string falls = skirt("Falls");
+  w.arrive("falls.yaml", falls);
+  CHECK(soon([&] { return w.house.has("falls.problems.txt"); }));
+  w.arrive("falls.yaml", falls);  // news of it, and nothing is new
+  w.arrive("later.yaml", skirt("Later"));
+  CHECK(soon([&] { return w.house.has("later.pdf"); }));
+  CHECK(w.house.folder.get("tried") == "x");
+  CHECK(w.stop(SIGTERM) == 0);
+}
+
 TEST_CASE("a list that could not be written is tried again", "[service][watch]") {
   Watched w;
   w.house.folder.put("out/batch.json/in the way", "");
