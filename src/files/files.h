@@ -76,7 +76,7 @@ class HeldLock {
   ~HeldLock();
   // shared: several may hold it, but not with one that is not shared.
   static FileResult<HeldLock> take(const std::string& path, bool shared, const std::string& held_by_other);
-  // Shared by those that say the same words; they are written into the file by the first. Waits half a second for others to do so.
+  // Shared by those that say the same words; they are written into the file by the first. Waits a quarter of a second for others to do so.
   static FileResult<HeldLock> take_alike(const std::string& path, const std::string& words, const std::string& held_by_other,
                                          const std::string& held_by_unlike);
 

@@ -200,7 +200,7 @@ FileResult<HeldLock> HeldLock::take_alike(const std::string& path, const std::st
     const ssize_t got = ::pread(lock.fd_, text.data(), text.size(), 0);
     return text.substr(0, got < 0 ? 0 : static_cast<std::size_t>(got));
   };
-  for (int attempt = 0; attempt < 25; ++attempt) {
+  for (int attempt = 0; attempt < 12; ++attempt) {
     if (attempt > 0) ::usleep(20'000);
     if (lock.try_for(LOCK_EX) == 0 && said() != words &&
         (::ftruncate(lock.fd_, 0) != 0 || ::pwrite(lock.fd_, words.data(), words.size(), 0) != static_cast<ssize_t>(words.size())))

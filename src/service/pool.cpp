@@ -123,7 +123,7 @@ void WorkerPool::start(std::size_t job, const std::function<std::string()>& work
   if (pid < 0) {
     for (const int fd : {ends[0], ends[1], clock})
       if (fd >= 0) ::close(fd);
-    unstarted_.push_back({job, false, "", "The system gave no process to make it in.", "", false, false});
+    unstarted_.push_back({job, false, "", "The system gave no process to make it in.", "", false, true});
     return;
   }
   if (pid == 0) be_worker(ends[1], parent, ceilings_, work);
@@ -178,6 +178,7 @@ WorkerAnswer WorkerPool::end(Worker& worker) {
     answer.fault = "It took longer than " + seconds_in_words(ceilings_.seconds) + ", the most that one project may take.";
     // By the clock alone it may be late because the machine was busy, or slept.
     answer.alike = !worker.late || 2 * (seconds_of(used.ru_utime) + seconds_of(used.ru_stime)) >= ceilings_.seconds;
+    answer.machine = !answer.alike;
   } else if (WIFEXITED(status) && last == kOutOfMemory) {
     answer.fault = "It asked for more memory than " + std::to_string(ceilings_.memory_mib) + " MiB, the most that one project may have.";
     answer.alike = true;
@@ -186,6 +187,7 @@ WorkerAnswer WorkerPool::end(Worker& worker) {
     answer.fault = "This is a fault of the program, not of the file: " + worker.bytes + ".";
   } else if (WIFSIGNALED(status) && WTERMSIG(status) == SIGKILL && !worker.too_much) {
     answer.fault = "It was killed from outside (signal 9); where memory runs short the system does so.";
+    answer.machine = true;
   } else if (worker.too_much) {
     answer.fault = "The worker said more than can be understood. That is a fault of the program.";
   } else if (WIFSIGNALED(status)) {

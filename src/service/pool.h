@@ -22,7 +22,7 @@ struct WorkerAnswer {
   std::string fault;        // a sentence, where it is not whole
   std::string ahead;        // what it said ahead, the last of it; where it is not whole too
   bool alike = false;       // not whole, and with the same files and ceilings it would end so again
-  bool started = true;
+  bool machine = false;     // the machine is to blame (no process, killed from outside, no time on a processor): later it may go well
 };
 
 class WorkerPool {

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cstdint>
 #include <deque>
+#include <functional>
 #include <map>
 #include <memory>
 #include <set>
@@ -109,12 +110,17 @@ class Watch {
     const auto look_for = [&](const std::string& path) {
       if (lies_below(path, below) && there.count(path) == 0) lost.insert(path);
     };
-    for (const auto& [path, result] : known_) look_for(path);
-    for (const auto& [path, project] : waiting_) look_for(path);
-    for (const auto& [job, project] : running_) look_for(project.path);
+    each_path(look_for);
     if (found.unread) return found;  // nothing is called gone
     for (const std::string& path : lost) forget(path);
     return found;
+  }
+
+  // Of all projects: those that were looked at, that wait and that are at work; some twice.
+  void each_path(const std::function<void(const std::string&)>& take) const {
+    for (const auto& [path, result] : known_) take(path);
+    for (const auto& [path, project] : waiting_) take(path);
+    for (const auto& [job, project] : running_) take(project.path);
   }
 
   ProjectSearch watched_search() {
@@ -172,8 +178,9 @@ class Watch {
       if (kind_at(room_.order().in + "/" + folder) == FolderEntry::Kind::folder) {
         for (const FoundProject& project : find_projects(watched_search(), folder).projects) settling_.whole(project.path);
       }
-      for (const auto& [path, result] : known_)
+      each_path([&](const std::string& path) {
         if (lies_below(path, folder)) settling_.whole(path);
+      });
       settling_.whole(folder + "/");  // drawings in it
     }
     folders_.clear();
@@ -192,6 +199,8 @@ class Watch {
         if (lies_below(path, folder) && may_read(result, folder.empty() ? path : path.substr(folder.size() + 1)))
           by_folder[folder].insert(project);
       }
+      for (const auto& [job, project] : running_)  // what it has read by now is not known either
+        if (const std::string folder = folder_below(project.path); lies_below(path, folder)) by_folder[folder].insert(project.path);
     }
     for (const auto& [folder, paths] : by_folder) {
       const FoundProjects found = find_in_folder(room_.search(), folder);
@@ -329,10 +338,12 @@ class Watch {
 
   void tell_health() {
     if (order_.health.empty()) return;
-    std::size_t failed = 0;
-    for (const auto& [path, result] : known_) failed += result.state == PacketState::failed ? 1 : 0;
     const bool working = !pool_.idle() || !queue_.empty();
     const std::string state = stopping() ? (pool_.idle() ? "stopped" : "stopping") : gone_ ? "folder gone" : working ? "working" : "watching";
+    // Two flushes for each packet would be a good part of all the work: while it goes on the heartbeat tells how far it is.
+    if (state == "working" && told_.find("\"working\"") != std::string::npos) return;
+    std::size_t failed = 0;
+    for (const auto& [path, result] : known_) failed += result.state == PacketState::failed ? 1 : 0;
     const std::string text = health_json_line({state, known_.size(), failed, queue_.size() + running_.size()});
     if (text == told_) return;
     told_ = text;

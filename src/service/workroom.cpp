@@ -238,7 +238,7 @@ std::string Workroom::make(const FoundProject& project) const {
 PacketResult Workroom::result_of(const FoundProject& project, const WorkerAnswer& answer) const {
   PacketResult result;
   result.project = project;
-  result.unwritten = !answer.started;
+  result.unwritten = answer.machine;
   const auto lines = lines_of_fields(answer.bytes);
   if (!answer.whole) {
     result.problem = answer.fault;

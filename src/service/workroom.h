@@ -36,7 +36,7 @@ struct PacketResult {
   std::string problem;          // of a failed one: a sentence
   std::string messages;         // as ServiceOrder::tell gave them; with line ends
   std::string errors;           // of a failed one, plain, for its file of problems
-  bool unwritten = false;       // nothing is wrong with the project: its packet could not be written, or no worker be had
+  bool unwritten = false;       // nothing is wrong with the project: its packet could not be written, or no worker be had or kept
   std::optional<PacketRecord> record; // of the packet that is there, which may be an older one
   // Of a failed one: what it was read as, so that it is not tried again while nothing changes. "" where it may go well next time.
   std::string fingerprint;

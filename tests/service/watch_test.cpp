@@ -219,6 +219,32 @@ TEST_CASE("what is watched is told as it is: a list of none, a drawing by anothe
   CHECK(w.stop(SIGTERM) == 0);
 }
 
+TEST_CASE("what happens while a packet is made is not missed", "[service][watch]") {
+  Watched w;
+  const std::string tried = w.house.folder / "tried", go = w.house.folder / "go";
+  w.house.order.tell = [tried, go](const auto&, const std::vector<SourceText>& sources, bool) -> std::string {
+    if (!sources.empty() && sources.front().file.ends_with("/d.yaml")) std::ofstream(tried, std::ios::app) << "x";
+    soon([&] { return fs::exists(go); });
+    return "";
+  };
+  w.begin();
+  const std::string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
+                          "<path id='front' d='M10 10H110V150H10Z'/></svg>";
+  w.arrive("pieces.svg", svg);
+  w.arrive("d.yaml", "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
+                     "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: pieces.svg#front, outline is: cut line }]\n");
+  CHECK(soon([&] { return fs::exists(tried); }));
+  w.arrive("pieces.svg", svg + "\n");     // after it was read
+  w.arrive("b/late.yaml", skirt("Late"));  // waits, and its folder goes
+  usleep(100'000);
+  fs::remove_all(w.house.folder / "in/b");
+  usleep(100'000);
+  w.house.folder.put("go", "");
+  CHECK(soon([&] { return w.house.folder.get("tried") == "xx" && w.house.folder.get("health").find("watching\",\"projects\":1,") != std::string::npos; }));
+  CHECK_FALSE(w.house.has("b/late.problems.txt"));
+  CHECK(w.stop(SIGTERM) == 0);
+}
+
 TEST_CASE("a list that could not be written is tried again", "[service][watch]") {
   Watched w;
   w.house.folder.put("out/batch.json/in the way", "");
