@@ -226,8 +226,11 @@ class Watch {
     });
   }
 
-  // One whose neighbour of the same packet came or went.
+  // One whose neighbour of the same packet came or went since it was last found.
   bool is_refused_otherwise(const FoundProject& project) const {
+    if (const auto at = waiting_.find(project.path); at != waiting_.end()) return at->second.refused != project.refused;
+    for (const auto& [job, running] : running_)
+      if (running.path == project.path) return running.refused != project.refused;
     const auto at = known_.find(project.path);
     return at != known_.end() && at->second.project.refused != project.refused;
   }
@@ -236,10 +239,19 @@ class Watch {
     return std::any_of(running_.begin(), running_.end(), [&](const auto& job) { return job.second.path == path; });
   }
 
+  // Neither it nor one that would make the same packet is at work.
+  bool may_start(const FoundProject& project) const {
+    return std::none_of(running_.begin(), running_.end(),
+                        [&](const auto& job) { return job.second.path == project.path || job.second.stem == project.stem; });
+  }
+  std::deque<std::string>::iterator next_to_start() {
+    return std::find_if(queue_.begin(), queue_.end(), [&](const std::string& path) { return may_start(waiting_.at(path)); });
+  }
+
   void start_some() {
     if (stopping()) return;
     for (int n = 0; n < kSomeAtOnce && !queue_.empty(); ++n) {
-      const auto next = std::find_if(queue_.begin(), queue_.end(), [&](const std::string& path) { return !is_running(path); });
+      const auto next = next_to_start();
       if (next == queue_.end()) return;
       if (const auto before = known_.find(*next); before != known_.end() && before->second.state == PacketState::failed &&
                                                   room_.fails_still(waiting_.at(*next), before->second)) {
@@ -287,8 +299,7 @@ class Watch {
   }
 
   bool more_to_start() {
-    return !stopping() && ((!queue_.empty() && pool_.has_room() &&
-                            std::any_of(queue_.begin(), queue_.end(), [&](const std::string& path) { return !is_running(path); })) ||
+    return !stopping() && ((pool_.has_room() && next_to_start() != queue_.end()) ||
                            (queue_.empty() && list_stale_ && pool_.idle() && list_pool_.idle()));
   }
 

@@ -242,6 +242,14 @@ TEST_CASE("what happens while a packet is made is not missed", "[service][watch]
   w.house.folder.put("go", "");
   CHECK(soon([&] { return w.house.folder.get("tried") == "xx" && w.house.folder.get("health").find("watching\",\"projects\":1,") != std::string::npos; }));
   CHECK_FALSE(w.house.has("b/late.problems.txt"));
+
+  fs::remove(go);
+  w.arrive("two.yml", skirt("Second"));
+  CHECK(soon([&] { return w.house.folder.get("health").find("working") != std::string::npos; }));
+  w.arrive("two.yaml", skirt("First"));  // while the other is made, whose packet is now its own
+  usleep(100'000);
+  w.house.folder.put("go", "");
+  CHECK(soon([&] { return w.house.has("two.yml.problems.txt") && w.house.folder.get("health").find("watching\",\"projects\":3,\"failed\":1") != std::string::npos; }));
   CHECK(w.stop(SIGTERM) == 0);
 }
 
