@@ -48,27 +48,30 @@ std::string days_of(const PlannedStep& s) {
   return out + (out.empty() ? "" : " ") + "Begin by " + short_day(*s.latest) + (s.on_longest_chain ? ", on the longest chain." : ".");
 }
 
-// The sheet to have beside it, where this set holds it, by the title that stands on it.
-std::string sheet_beside(const PlannedStep& s, const PacketSet& set) {
-  const auto entry = std::find_if(set.sheets.begin(), set.sheets.end(), [&](const SheetEntry& e) { return e.sheet == s.sheet; });
-  if (s.sheet.empty() || entry == set.sheets.end()) return "";
-  std::string title = entry->title.empty() ? s.sheet : entry->title;
+// The sheet to have beside it, where this set holds it, by the title that stands on it. A step that is not of one cloth finds
+// its own among those of a kind.
+std::string sheet_beside(const PlannedStep& s, const PacketInput& input) {
+  const std::vector<SheetEntry>& sheets = input.set.sheets;
+  const auto entry = std::find_if(sheets.begin(), sheets.end(), [&](const SheetEntry& e) { return e.sheet == s.sheet; });
+  if (s.sheet.empty() || entry == sheets.end()) return "";
+  std::string title = entry->title.empty() ? capital(s.sheet) : entry->title;
   const auto open = title.find('{'), shut = title.find('}');
   if (open != std::string::npos && shut != std::string::npos && open < shut) {
-    if (s.item.empty()) title = s.sheet;
-    else title.replace(open, shut - open + 1, s.item);
+    std::string item = s.item.empty() ? "\u2026" : s.item;
+    if (s.item.empty() && s.sheet == "cutting layouts" && input.plans.lays.size() == 1) item = input.plans.lays.front().cloth;
+    title.replace(open, shut - open + 1, item);
   }
   return "Sheet \u201C" + title + "\u201D.";
 }
 
-Text remark_of(const PlannedStep& s, const PacketSet& set) {
+Text remark_of(const PlannedStep& s, const PacketInput& input) {
   std::string out;
-  for (const std::string& one : {needed_for(s), sheet_beside(s, set), laid_down(s), days_of(s)})
+  for (const std::string& one : {needed_for(s), sheet_beside(s, input), laid_down(s), days_of(s)})
     if (!one.empty()) out += (out.empty() ? "" : " ") + one;
   return out.empty() ? Text{} : words(out);
 }
 
-StepBlock step_block(const PlannedStep& s, const PacketSet& set, const FigureText& text) {
+StepBlock step_block(const PlannedStep& s, const PacketInput& input, const FigureText& text) {
   StepBlock b;
   b.number = s.number;
   b.anchor = step_anchor(s.number);
@@ -81,7 +84,7 @@ StepBlock step_block(const PlannedStep& s, const PacketSet& set, const FigureTex
   if (s.conditional && !s.condition.empty()) b.act = words_in(Face::bold, "If " + s.condition + ": ");
   b.act = b.act + text.act(s.act);
   b.reason = text.reason(s.reason);
-  b.remark = remark_of(s, set);
+  b.remark = remark_of(s, input);
   b.takes = text.marked("steps/" + s.id + "/takes", words(text_of(s.takes)));
   for (const PlannedStep::Part& part : s.parts)
     b.parts.push_back((part.done ? words("Done:") : tick_box()) + words(" " + part.words + (part.takes ? ", " + text_of(*part.takes) : std::string())));
@@ -138,7 +141,7 @@ Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_step
     if (next_steps && (later > 0 || static_cast<int>(shown.size()) >= *next_steps || (!shown.empty() && !shown.back()->gate.empty()))) ++later;
     else shown.push_back(&s);
   }
-  for (const PlannedStep* s : shown) sheet.blocks.push_back(block(step_block(*s, input.set, text)));
+  for (const PlannedStep* s : shown) sheet.blocks.push_back(block(step_block(*s, input, text)));
   if (later > 0) {
     sheet.answer = sheet.answer + words(" " + counted(later, "step follows", "steps follow") +
                                         "; when these are done, write their small names under done, and make the packet again.");

@@ -127,6 +127,19 @@ std::vector<Block> told_on(const PacketInput& input, std::string_view sheet, std
   return told;
 }
 
+std::string holds_on_cutting(const PacketInput& input, const std::string& cloth) {
+  for (const PlannedStep& s : input.plans.work) {
+    if (s.item != cloth || s.cannot_undo != kCannotUndo[0] || s.done || s.holds.empty()) continue;
+    std::string said;
+    for (std::string hold : s.holds) {
+      if (hold.ends_with('.')) hold.pop_back();
+      said += (said.empty() ? "" : "; ") + hold;
+    }
+    return said + ", " + nth_step(s.number);
+  }
+  return "";
+}
+
 std::vector<ToSettle> to_settle(const PacketInput& input) {
   std::vector<ToSettle> rows;
   add_messages(input, Severity::hold, rows);
