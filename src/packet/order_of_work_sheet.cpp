@@ -126,32 +126,49 @@ Text cautions(const std::vector<const PlannedStep*>& steps) {
   return bold("Care.") + words(out + " Keep " + listed(sharp_or_hot) + " out of children\u2019s reach.");
 }
 
+// The steps on the sheet, and how many are left for the next packet.
+struct Shown { std::vector<const PlannedStep*> steps; int later = 0; };
+Shown shown_of(const std::vector<PlannedStep>& work, std::optional<int> next_steps) {
+  Shown out;
+  for (const PlannedStep& s : work) {
+    if (s.done) continue;
+    // What comes next ends with a fitting: what it shows may change the rest.
+    const bool full = next_steps && (static_cast<int>(out.steps.size()) >= *next_steps || (!out.steps.empty() && !out.steps.back()->gate.empty()));
+    if (full || out.later > 0) ++out.later;
+    else out.steps.push_back(&s);
+  }
+  return out;
+}
+
+std::vector<Block> blocks_of(const PacketInput& input, std::optional<int> next_steps) {
+  const FigureText text = figure_text_of(input);
+  const Shown shown = shown_of(input.plans.work, next_steps);
+  std::vector<Block> blocks;
+  if (shown.later > 0)
+    blocks.push_back(paragraph(words(counted(shown.later, "step follows", "steps follow") +
+                                     "; when these are done, write their small names under done, and make the packet again."), true));
+  const Text care = cautions(shown.steps);
+  const bool care_first = pinned_up(input) && !shown.steps.empty() && !shown.steps.back()->gate.empty();  // a gate ends its page
+  if (!care.empty() && care_first) blocks.push_back(paragraph(care, true));
+  for (const PlannedStep* s : shown.steps) blocks.push_back(block(step_block(*s, input, text)));
+  if (shown.later == 0 && !shown.steps.empty()) {
+    blocks.push_back(paragraph(bold("Done?") + words(" The small words at the right name each step. Write the name in the "
+                                                     "project file, under work, in the list done: - step: " + shown.steps.front()->id + "."), true));
+  }
+  if (!care.empty() && !care_first) blocks.push_back(paragraph(care, !pinned_up(input)));
+  return blocks;
+}
+
 }  // namespace
 
 Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_steps) {
-  const FigureText text = figure_text_of(input);
   Sheet sheet;
   sheet.section = Section::work;
   sheet.answer = answer(input.plans.work);
-  std::vector<const PlannedStep*> shown;
-  int later = 0;
-  for (const PlannedStep& s : input.plans.work) {
-    if (s.done) continue;
-    // What comes next ends with a fitting: what it shows may change the rest.
-    if (next_steps && (later > 0 || static_cast<int>(shown.size()) >= *next_steps || (!shown.empty() && !shown.back()->gate.empty()))) ++later;
-    else shown.push_back(&s);
-  }
-  for (const PlannedStep* s : shown) sheet.blocks.push_back(block(step_block(*s, input, text)));
-  if (later > 0) {
-    sheet.answer = sheet.answer + words(" " + counted(later, "step follows", "steps follow") +
-                                        "; when these are done, write their small names under done, and make the packet again.");
-  }
-  if (later == 0 && !shown.empty()) {
-    sheet.blocks.push_back(paragraph(bold("Done?") + words(" The small words at the right name each step. Write the name in the "
-                                                           "project file, under work, in the list done: - step: " + shown.front()->id + "."), true));
-  }
-  const Text care = cautions(shown);
-  if (!care.empty()) sheet.blocks.push_back(paragraph(care, !pinned_up(input)));
+  sheet.blocks = blocks_of(input, next_steps);
+  // Where they take a page more, fewer come next.
+  for (int fewer = next_steps.value_or(0) - 1; fewer > 0; --fewer)
+    sheet.shorter.push_back([input, fewer] { return blocks_of(input, fewer); });
   return sheet;
 }
 

@@ -289,6 +289,17 @@ TEST_CASE("a hold stands on the sheets that the scissors follow, as on its step"
   CHECK_FALSE(says(text_of_sheet(sheets, "cutting layouts", 1), "first mock-up"));
 }
 
+TEST_CASE("to buy: a length that is no whole step of the shop has its own unit under a head of yards") {
+  SmallProject p = skirt_by_hand();
+  p.length("cloths/tweed/needed", Length::inches(180), Shown::cloth, Action::buy);
+  p.length("cloths/tweed/bought", Length::cm(400), Shown::cloth);
+  p.project.cloths.push_back({});
+  p.project.cloths.back().named.name = "tweed";
+  const std::string page = text_of_sheet(p.compose(), "to buy");
+  CAPTURE(page);
+  CHECK(says(page, "tweed | 5 | 157 7/16 in"));
+}
+
 TEST_CASE("how it was worked out: private sums only where the set shows them") {
   SmallProject p = skirt_by_hand();
   Figure f;
