@@ -102,6 +102,7 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
   answer_order_questions(project, plans.work, diag);
   check_fittings(project, gates_in(plans.work), diag);
   apply_accepted(project, options.since != nullptr, diag);
+  add_holds(plans.work, project, figures, diag);
   if (worked.changes) add_steps_again(plans, project, *worked.changes);
   plans.fittings = fitting_pages(project, templates, figures, facts, plans.work, changes);
   plans.cautions = cautions_called_for(project, templates, facts);

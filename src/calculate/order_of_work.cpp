@@ -109,20 +109,6 @@ std::string until(const Diagnostic& hold, const Project& project, const Figures&
   return "until this is settled: " + hold.sentence;
 }
 
-void add_holds(std::vector<PlannedStep>& work, const Project& project, const Figures& figures, const Diagnostics& diag) {
-  for (const Diagnostic& hold : diag.sorted()) {
-    if (hold.severity != Severity::hold || !hold.accepted_because.empty()) continue;
-    for (PlannedStep& step : work) {
-      if (step.done) continue;
-      const bool named = !hold.step.empty() && (hold.step == step.id || step.id.rfind(hold.step + "@", 0) == 0);
-      const bool cuts = step.cannot_undo == kCannotUndo[0] && hold_touches(hold, step.item, project);
-      if (!named && !cuts && !stopped_at_gate(hold, step, work)) continue;
-      const std::string words = until(hold, project, figures);
-      if (std::find(step.holds.begin(), step.holds.end(), words) == step.holds.end()) step.holds.push_back(words);
-    }
-  }
-}
-
 // A step that is done though one that must come before it is not: said once for each line of `done`, never of a step that
 // only may be there.
 void report_done_early(const std::vector<StepNode>& nodes, const StepInstances& all, Diagnostics& diag) {
@@ -271,8 +257,21 @@ std::vector<PlannedStep> order_of_work(const Project& project, const Templates& 
       p.reason = {{"Step " + whole_number(first_waited_for) + " comes first.", ""}};
     work.push_back(std::move(p));
   }
-  add_holds(work, project, figures, diag);
   return work;
+}
+
+void add_holds(std::vector<PlannedStep>& work, const Project& project, const Figures& figures, const Diagnostics& diag) {
+  for (const Diagnostic& hold : diag.sorted()) {
+    if (hold.severity != Severity::hold || !hold.accepted_because.empty()) continue;
+    for (PlannedStep& step : work) {
+      if (step.done) continue;
+      const bool named = !hold.step.empty() && (hold.step == step.id || step.id.rfind(hold.step + "@", 0) == 0);
+      const bool cuts = step.cannot_undo == kCannotUndo[0] && hold_touches(hold, step.item, project);
+      if (!named && !cuts && !stopped_at_gate(hold, step, work)) continue;
+      const std::string words = until(hold, project, figures);
+      if (std::find(step.holds.begin(), step.holds.end(), words) == step.holds.end()) step.holds.push_back(words);
+    }
+  }
 }
 
 }  // namespace gownsheaf

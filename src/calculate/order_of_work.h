@@ -14,6 +14,8 @@ namespace gownsheaf {
 
 std::vector<PlannedStep> order_of_work(const Project& project, const Templates& templates, const Figures& figures,
                                        const FactLookup& facts, Diagnostics& diag, std::int64_t effort = kOrderEffort);
+// Gives every step the open holds that stop it. Asked when all has been found, the fittings too, and it is known what was accepted.
+void add_holds(std::vector<PlannedStep>& work, const Project& project, const Figures& figures, const Diagnostics& diag);
 // Says for each outer cloth whether it may be cut now: yes, yes after earlier cuts, or no with the first reason.
 // Holds in diag that name the cloth or one of its pieces stop it; an accepted hold is a recorded decision.
 std::vector<CutVerdict> may_i_cut(const Project& project, const Plans& plans, const Figures& figures,

@@ -47,6 +47,15 @@ void box_and_number(Slab& slab, const Bench& bench, const StepBlock& step, Lengt
   set_ending_at(slab.marks, bench, number, {number_end(bench), base}, scale.step_number);
 }
 
+// Longer than its room a name breaks after what the step does, before what it does it to: no word of it is broken.
+Text id_in_lines(const std::string& id, const Bench& bench) {
+  const std::size_t at = id.find('@');
+  if (at == std::string::npos || bench.type.width(condensed(id), bench.scale().smallest) <= kFigureRoom) return condensed(id);
+  Inline line_break;
+  line_break.kind = Inline::Kind::line_break;
+  return condensed(id.substr(0, at + 1)) + Text{line_break} + condensed(id.substr(at + 1));
+}
+
 }  // namespace
 
 Slabs slabs_of(const StepBlock& step, const Bench& bench) {
@@ -92,7 +101,8 @@ Slabs slabs_of(const StepBlock& step, const Bench& bench) {
     // A gate's act takes the whole width: its name stands under the last line.
     const double small = bench.scale().smallest;
     if (step.gate) figures_end = left.bottom();
-    const Text name = step.gate && !step.takes.empty() ? with_faces(step.takes, Face::condensed) + condensed("   " + step.id) : condensed(step.id);
+    const Text id = id_in_lines(step.id, bench);
+    const Text name = step.gate && !step.takes.empty() ? with_faces(step.takes, Face::condensed) + condensed("   ") + id : id;
     for (const Text& line : bench.type.lines(name, kFigureRoom, small)) {
       set_ending_at(slab.marks, bench, line, {kLiveWidth, figures_end + bench.text_base()}, small);
       figures_end += bench.step();

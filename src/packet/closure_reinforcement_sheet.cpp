@@ -63,6 +63,8 @@ class Reinforcement {
       Text weight = words("The skirt weighs " + text_.about("skirt/weight"));
       const bool weighed = input_.project.skirt && input_.project.skirt->weighs.known();
       weight = weight + sentence_text(weighed ? ", on the scale." : ", an estimate from its cloth: weigh it and write `weighs` under `skirt`.", false);
+      for (const AlsoHangs& also : strain_->also_hangs)
+        weight = weight + words(" The " + also.item + " that hangs with it weighs " + plain_text(Value(also.weighs), text_.shown_in()) + ".");
       sheet.blocks.push_back(paragraph(weight));
     }
     if (load_ != nullptr && input_.set.private_shown)

@@ -65,10 +65,8 @@ Text lie_of_the_pieces(const PacketInput& input, const LayPlan& plan, bool sever
   std::string way = plan.one_way ? "Every piece lies this way, its top to the left."
                                  : "Tops to the left; a piece may also be turned end for end.";
   Text out = words(way + (several ? " On one length no lay can be shorter than " : " No lay can be shorter than ")) + text.checking(key + "/bound") + words(".");
-  const Cloth* cloth = input.project.cloth(plan.cloth);
-  if (text.has(key + "/shrinks") && cloth != nullptr && !(cloth->shrunk_already.known() && *cloth->shrunk_already)) {
-    out = out + words(" Shrink the cloth first: the lay is of shrunk cloth.");
-  }
+  const PlannedStep* shrink = step_with_id(input.plans, "shrink-cloth@" + plan.cloth);
+  if (shrink != nullptr) out = out + words(shrink->done ? " The lay is of shrunk cloth." : " Shrink the cloth first: the lay is of shrunk cloth.");
   const bool folded = plan.to_buy.folded != Folded::no;
   if (plan.to_buy.folded == Folded::lengthwise)
     out = out + words(" The upper edge of the drawing is the fold, the lower edge both selvages. What lies against the fold is cut as a half; all else here is cut double.");
@@ -308,6 +306,8 @@ Sheet layout_sheet(const PacketInput& input, const LayPlan& plan, bool with_tabl
   Sheet sheet;
   sheet.section = Section::cut;
   sheet.answer = answer(plan, strips, text);
+  const std::string hold = holds_on_cutting(input, plan.cloth);
+  if (!hold.empty()) sheet.blocks.push_back(block(Paragraph{tag(Tag::hold) + words(" ") + sentence_text(hold, true), true}, true));
   sheet.blocks.push_back(paragraph(lie_of_the_pieces(input, plan, strips.size() > 1, text) + cut_in_steps(input, plan), true));
   say_matching(plan, sheet);
   if (plan.cut_short)

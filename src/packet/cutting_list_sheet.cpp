@@ -21,18 +21,6 @@ std::string lay_words(const LayPlan& lay) {
   return lay.one_way ? "one way, tops together" : "either way";
 }
 
-// A hold that gates the cutting of this cloth, in the words of its step.
-std::string hold_on(const PacketInput& input, const std::string& cloth) {
-  for (const PlannedStep& s : input.plans.work) {
-    if (s.item == cloth && s.cannot_undo == kCannotUndo[0] && !s.done && !s.holds.empty()) {
-      std::string hold = s.holds.front();
-      if (hold.ends_with('.')) hold.pop_back();
-      return hold + ", " + nth_step(s.number);
-    }
-  }
-  return "";
-}
-
 Text words_of(const CutPiece& c, const std::string& said_of_all, const FigureText& text) {
   Text out;
   const auto add = [&](const Text& more) {
@@ -118,7 +106,7 @@ Table list(const PacketInput& input, bool once) {
     Row group;
     group.kind = Row::Kind::group;
     Text name = bold(capital(lay.cloth) + ": " + lay_words(lay));
-    const std::string hold = hold_on(input, lay.cloth);
+    const std::string hold = holds_on_cutting(input, lay.cloth);
     if (!hold.empty()) name = name + words(" ") + tag(Tag::hold) + words(" ") + sentence_text(hold, false);
     const std::string of_all = once ? of_most(lay) : "";
     if (!of_all.empty()) name = name + words(". Where nothing else is said: ") + sentence_text(of_all, false);

@@ -218,7 +218,8 @@ Text FigureText::cell(std::string_view key, bool to_measure) const {
   if (hidden(*f)) return words(kLeftOut);
   if (!std::holds_alternative<Length>(f->value)) return marked(key, words(plain_text(*f, shown_in_)));
   LengthText t = length_text(*f, shown_in_);
-  t.unit.clear();
+  // A length of cloth that is no whole step of the shop is shown in inches or centimetres: no number of yards or metres.
+  if (f->shown != Shown::cloth || t.unit == cloth_unit_of(shown_in_)) t.unit.clear();
   return marked(key, to_measure ? gownsheaf::measured(t) : gownsheaf::checking(t));
 }
 

@@ -62,18 +62,19 @@ void ready(const FittingPlan& plan, Sheet& sheet) {
   sheet.blocks.push_back(block(Paragraph{boxes, true}));
 }
 
-Table checks(const PacketInput& input, const FittingPlan& plan, const FigureText& text) {
+// `brief`: how it is looked at stands beside its name, and the longest words have the most room.
+Table checks(const PacketInput& input, const FittingPlan& plan, const FigureText& text, bool brief) {
   const bool far = pinned_up(input);
   Table table;
-  add_column(table, Column::Kind::words, "look at", far ? 140 : 140, false);
-  add_column(table, Column::Kind::words, "right when", far ? 124 : 112, false);
-  add_column(table, Column::Kind::words, "found", far ? 70 : 64, false);
+  add_column(table, Column::Kind::words, "look at", 140, false);
+  add_column(table, Column::Kind::words, "right when", far && !brief ? 124 : 112, false);
+  add_column(table, Column::Kind::words, "found", far && !brief ? 70 : 64, false);
   add_column(table, Column::Kind::words, "if not", 0, false);
   for (const FittingCheckPlan& check : plan.checks) {
     Row row;
     Text look;
     if (!check.condition.empty()) look = condensed("If " + check.condition + ": ");
-    look = look + bold(check.look) + new_line() + sentence_text(in_unit_of(check.how, text.shown_in()), false, Face::condensed);
+    look = look + bold(check.look) + (brief ? words(" ") : new_line()) + sentence_text(in_unit_of(check.how, text.shown_in()), false, Face::condensed);
     row.cells.push_back({look});
     row.cells.push_back({said(shown_of(input, check.allowed, check.allowed_plainly), text)});
     row.cells.push_back({Text{}});
@@ -97,15 +98,22 @@ Table movements(const PacketInput& input, const FittingPlan& plan) {
   return table;
 }
 
-void changes(const PacketInput& input, const FittingPlan& plan, const FigureText& text, Sheet& sheet) {
+// `brief`: a line each, where rows of two would take a page more.
+void changes(const PacketInput& input, const FittingPlan& plan, const FigureText& text, bool brief, Sheet& sheet) {
   if (plan.changes.empty() || !input.set.private_shown) return;
-  sheet.blocks.push_back(heading(capital(plan.fitting) + ": carry this to the pattern"));
+  const std::string head = capital(plan.fitting) + ": carry this to the pattern";
+  sheet.blocks.push_back(brief ? block(Paragraph{bold(head + "."), true}, true) : heading(head));
   for (const FittingChange& change : plan.changes) {
+    Text act = said(change.change, text) + words(".");
+    if (!change.left.empty()) act = act + words(" ") + tag(Tag::warning) + words(" ") + said(change.left, text) + words(".");
+    if (brief) {
+      sheet.blocks.push_back(block(Paragraph{tick_box() + words(" ") + bold(capital(change.where)) + words(", ") + said(change.found, text) + words(": ") + act, true}));
+      continue;
+    }
     PairRow row;
     row.left = bold(capital(change.where));
     row.left_under = said(change.found, text, Face::condensed);
-    row.right = tick_box() + words(" ") + said(change.change, text) + words(".");
-    if (!change.left.empty()) row.right = row.right + words(" ") + tag(Tag::warning) + words(" ") + said(change.left, text) + words(".");
+    row.right = tick_box() + words(" ") + act;
     row.last = &change == &plan.changes.back();
     sheet.blocks.push_back(block(row));
   }
@@ -117,9 +125,10 @@ struct Spacing {
   double before_record = 6;
   bool record_in_one_line = false;
 };
+constexpr Spacing kClose{3, 4, true};
 Spacing spacing_of(const FittingPlan& plan) {
   constexpr std::size_t kManyLines = 9;
-  return plan.checks.size() > kManyLines ? Spacing{3, 4, true} : Spacing{};
+  return plan.checks.size() > kManyLines ? kClose : Spacing{};
 }
 
 // Rows high enough for a pen: two lines of white each. On the wall the page itself is written on.
@@ -152,24 +161,32 @@ void signature(const PacketInput& input, const FittingPlan& plan, const Spacing&
   sheet.blocks.push_back(block(WriteIn{{{words("who"), 184}, {words("date"), 184}}}));
 }
 
-}  // namespace
-
-Sheet fitting_checklist_sheet(const PacketInput& input, const FittingPlan& plan) {
+// `brief`: fewer lines for each thing and hardly a gap between the parts.
+std::vector<Block> blocks_of(const PacketInput& input, const FittingPlan& plan, bool brief) {
   const FigureText text = figure_text_of(input);
+  const Spacing spacing = brief ? kClose : spacing_of(plan);
   Sheet sheet;
-  const Spacing spacing = spacing_of(plan);
-  sheet.section = Section::fit;
-  sheet.answer = answer(plan);
   ready(plan, sheet);
   sheet.blocks.push_back(block(Gap{spacing.between}));
-  sheet.blocks.push_back(block(checks(input, plan, text)));
+  sheet.blocks.push_back(block(checks(input, plan, text, brief)));
   if (!plan.moves.empty()) {
     sheet.blocks.push_back(block(Gap{spacing.between}));
     sheet.blocks.push_back(block(movements(input, plan)));
   }
   record(input, spacing, sheet);
   signature(input, plan, spacing, sheet);
-  changes(input, plan, text, sheet);
+  changes(input, plan, text, brief, sheet);
+  return sheet.blocks;
+}
+
+}  // namespace
+
+Sheet fitting_checklist_sheet(const PacketInput& input, const FittingPlan& plan) {
+  Sheet sheet;
+  sheet.section = Section::fit;
+  sheet.answer = answer(plan);
+  sheet.blocks = blocks_of(input, plan, false);
+  sheet.shorter.push_back([input, &plan] { return blocks_of(input, plan, true); });
   return sheet;
 }
 

@@ -48,27 +48,30 @@ std::string days_of(const PlannedStep& s) {
   return out + (out.empty() ? "" : " ") + "Begin by " + short_day(*s.latest) + (s.on_longest_chain ? ", on the longest chain." : ".");
 }
 
-// The sheet to have beside it, where this set holds it, by the title that stands on it.
-std::string sheet_beside(const PlannedStep& s, const PacketSet& set) {
-  const auto entry = std::find_if(set.sheets.begin(), set.sheets.end(), [&](const SheetEntry& e) { return e.sheet == s.sheet; });
-  if (s.sheet.empty() || entry == set.sheets.end()) return "";
-  std::string title = entry->title.empty() ? s.sheet : entry->title;
+// The sheet to have beside it, where this set holds it, by the title that stands on it. A step that is not of one cloth finds
+// its own among those of a kind.
+std::string sheet_beside(const PlannedStep& s, const PacketInput& input) {
+  const std::vector<SheetEntry>& sheets = input.set.sheets;
+  const auto entry = std::find_if(sheets.begin(), sheets.end(), [&](const SheetEntry& e) { return e.sheet == s.sheet; });
+  if (s.sheet.empty() || entry == sheets.end()) return "";
+  std::string title = entry->title.empty() ? capital(s.sheet) : entry->title;
   const auto open = title.find('{'), shut = title.find('}');
   if (open != std::string::npos && shut != std::string::npos && open < shut) {
-    if (s.item.empty()) title = s.sheet;
-    else title.replace(open, shut - open + 1, s.item);
+    std::string item = s.item.empty() ? "\u2026" : s.item;
+    if (s.item.empty() && s.sheet == "cutting layouts" && input.plans.lays.size() == 1) item = input.plans.lays.front().cloth;
+    title.replace(open, shut - open + 1, item);
   }
   return "Sheet \u201C" + title + "\u201D.";
 }
 
-Text remark_of(const PlannedStep& s, const PacketSet& set) {
+Text remark_of(const PlannedStep& s, const PacketInput& input) {
   std::string out;
-  for (const std::string& one : {needed_for(s), sheet_beside(s, set), laid_down(s), days_of(s)})
+  for (const std::string& one : {needed_for(s), sheet_beside(s, input), laid_down(s), days_of(s)})
     if (!one.empty()) out += (out.empty() ? "" : " ") + one;
   return out.empty() ? Text{} : words(out);
 }
 
-StepBlock step_block(const PlannedStep& s, const PacketSet& set, const FigureText& text) {
+StepBlock step_block(const PlannedStep& s, const PacketInput& input, const FigureText& text) {
   StepBlock b;
   b.number = s.number;
   b.anchor = step_anchor(s.number);
@@ -81,7 +84,7 @@ StepBlock step_block(const PlannedStep& s, const PacketSet& set, const FigureTex
   if (s.conditional && !s.condition.empty()) b.act = words_in(Face::bold, "If " + s.condition + ": ");
   b.act = b.act + text.act(s.act);
   b.reason = text.reason(s.reason);
-  b.remark = remark_of(s, set);
+  b.remark = remark_of(s, input);
   b.takes = text.marked("steps/" + s.id + "/takes", words(text_of(s.takes)));
   for (const PlannedStep::Part& part : s.parts)
     b.parts.push_back((part.done ? words("Done:") : tick_box()) + words(" " + part.words + (part.takes ? ", " + text_of(*part.takes) : std::string())));
@@ -123,32 +126,49 @@ Text cautions(const std::vector<const PlannedStep*>& steps) {
   return bold("Care.") + words(out + " Keep " + listed(sharp_or_hot) + " out of children\u2019s reach.");
 }
 
+// The steps on the sheet, and how many are left for the next packet.
+struct Shown { std::vector<const PlannedStep*> steps; int later = 0; };
+Shown shown_of(const std::vector<PlannedStep>& work, std::optional<int> next_steps) {
+  Shown out;
+  for (const PlannedStep& s : work) {
+    if (s.done) continue;
+    // What comes next ends with a fitting: what it shows may change the rest.
+    const bool full = next_steps && (static_cast<int>(out.steps.size()) >= *next_steps || (!out.steps.empty() && !out.steps.back()->gate.empty()));
+    if (full || out.later > 0) ++out.later;
+    else out.steps.push_back(&s);
+  }
+  return out;
+}
+
+std::vector<Block> blocks_of(const PacketInput& input, std::optional<int> next_steps) {
+  const FigureText text = figure_text_of(input);
+  const Shown shown = shown_of(input.plans.work, next_steps);
+  std::vector<Block> blocks;
+  if (shown.later > 0)
+    blocks.push_back(paragraph(words(counted(shown.later, "step follows", "steps follow") +
+                                     "; when these are done, write their small names under done, and make the packet again."), true));
+  const Text care = cautions(shown.steps);
+  const bool care_first = pinned_up(input) && !shown.steps.empty() && !shown.steps.back()->gate.empty();  // a gate ends its page
+  if (!care.empty() && care_first) blocks.push_back(paragraph(care, true));
+  for (const PlannedStep* s : shown.steps) blocks.push_back(block(step_block(*s, input, text)));
+  if (shown.later == 0 && !shown.steps.empty()) {
+    blocks.push_back(paragraph(bold("Done?") + words(" The small words at the right name each step. Write the name in the "
+                                                     "project file, under work, in the list done: - step: " + shown.steps.front()->id + "."), true));
+  }
+  if (!care.empty() && !care_first) blocks.push_back(paragraph(care, !pinned_up(input)));
+  return blocks;
+}
+
 }  // namespace
 
 Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_steps) {
-  const FigureText text = figure_text_of(input);
   Sheet sheet;
   sheet.section = Section::work;
   sheet.answer = answer(input.plans.work);
-  std::vector<const PlannedStep*> shown;
-  int later = 0;
-  for (const PlannedStep& s : input.plans.work) {
-    if (s.done) continue;
-    // What comes next ends with a fitting: what it shows may change the rest.
-    if (next_steps && (later > 0 || static_cast<int>(shown.size()) >= *next_steps || (!shown.empty() && !shown.back()->gate.empty()))) ++later;
-    else shown.push_back(&s);
-  }
-  for (const PlannedStep* s : shown) sheet.blocks.push_back(block(step_block(*s, input.set, text)));
-  if (later > 0) {
-    sheet.answer = sheet.answer + words(" " + counted(later, "step follows", "steps follow") +
-                                        "; when these are done, write their small names under done, and make the packet again.");
-  }
-  if (later == 0 && !shown.empty()) {
-    sheet.blocks.push_back(paragraph(bold("Done?") + words(" The small words at the right name each step. Write the name in the "
-                                                           "project file, under work, in the list done: - step: " + shown.front()->id + "."), true));
-  }
-  const Text care = cautions(shown);
-  if (!care.empty()) sheet.blocks.push_back(paragraph(care, !pinned_up(input)));
+  sheet.blocks = blocks_of(input, next_steps);
+  // Where they take a page more, fewer come next.
+  for (int fewer = next_steps.value_or(0) - 1; fewer > 0; --fewer)
+    sheet.shorter.push_back([input, fewer] { return blocks_of(input, fewer); });
   return sheet;
 }
 

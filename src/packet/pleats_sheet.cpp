@@ -39,7 +39,7 @@ Text answer(const PleatPlan& plan, const std::string& key, const FigureText& tex
   }
   if (text.has(key + "/half count")) {  // the sums are of the whole run, the marks of one half
     return out + words(". The marks are of one half, " + text.value(key + "/half count") +
-                       "\u00A0pleats; the other is its mirror.");
+                       (kind == "tucks" ? "\u00A0tucks" : "\u00A0pleats") + "; the other is its mirror.");
   }
   return out + words(plan.half ? ". All of one half; the other is its mirror." : ".");
 }

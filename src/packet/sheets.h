@@ -37,6 +37,9 @@ std::vector<ToSettle> to_settle(const PacketInput& input);
 // item those about the item; the first also has those whose item has no sheet of this kind (a round among runs).
 std::vector<Block> told_on(const PacketInput& input, std::string_view sheet, std::string_view item, const std::vector<std::string>& items);
 
+// The holds that stop the next cut of this cloth, in the words of its step: "until first mock-up is signed, step 11".
+std::string holds_on_cutting(const PacketInput& input, const std::string& cloth);
+
 // width in points, 0 = what is left.
 void add_column(Table& table, Column::Kind kind, const std::string& head, double width, bool bold);
 

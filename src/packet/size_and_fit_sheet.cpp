@@ -88,14 +88,19 @@ Table pieces(const PacketInput& input, const SizeChoice& choice, const FigureTex
   add_column(table, Column::Kind::length, (between ? "made" : "size " + choice.made) + unit, 90, true);
   for (const SizedPiece& p : input.project.sized_pieces) {
     const std::string key = "size/pieces/" + p.piece + "/" + p.quantity;
+    // A number among the lengths of its column says that it is none.
+    const auto cell = [&](const std::string& at, bool made) -> Cell {
+      if (!text.has(at) || text.figures().length(at)) return {text.cell(at, made)};
+      return {words_in(made ? Face::bold : Face::regular, counted(text.count(at), "piece", "pieces"))};
+    };
     Row line;
     line.cells.push_back({words_in(Face::bold, capital(p.piece))});
     line.cells.push_back({words(p.quantity)});
     if (between) {
-      line.cells.push_back({text.cell(key + "/" + choice.made, false)});
-      line.cells.push_back({text.cell(key + "/" + choice.between_to, false)});
+      line.cells.push_back(cell(key + "/" + choice.made, false));
+      line.cells.push_back(cell(key + "/" + choice.between_to, false));
     }
-    line.cells.push_back({text.cell(key, true)});
+    line.cells.push_back(cell(key, true));
     table.rows.push_back(line);
   }
   return table;

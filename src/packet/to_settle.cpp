@@ -113,18 +113,36 @@ bool has_its_own_line(const Diagnostic& d) {
   return std::find(std::begin(kCodes), std::end(kCodes), d.code) != std::end(kCodes);
 }
 
+// What is said of how a closing holds is about its places too: they are marked by another sheet.
+bool is_about(const Diagnostic& d, std::string_view sheet) {
+  return d.sheet == sheet || (sheet == "closures" && d.sheet == "closure reinforcement");
+}
+
 }  // namespace
 
 std::vector<Block> told_on(const PacketInput& input, std::string_view sheet, std::string_view item, const std::vector<std::string>& items) {
   std::vector<Block> told;
   for (const Severity severity : {Severity::hold, Severity::warning})
     for (const Diagnostic& d : input.messages) {
-      if (d.severity != severity || d.sheet != sheet || !d.accepted_because.empty() || !shown_to_reader(input, d) || has_its_own_line(d)) continue;
+      if (d.severity != severity || !is_about(d, sheet) || !d.accepted_because.empty() || !shown_to_reader(input, d) || has_its_own_line(d)) continue;
       const bool of_a_sheet = std::find(items.begin(), items.end(), d.item) != items.end();
       if (!item.empty() && (of_a_sheet ? d.item != item : item != items.front())) continue;
       told.push_back(paragraph(tag(severity == Severity::hold ? Tag::hold : Tag::warning) + words(" ") + sentence_text(said(d), true), true));
     }
   return told;
+}
+
+std::string holds_on_cutting(const PacketInput& input, const std::string& cloth) {
+  for (const PlannedStep& s : input.plans.work) {
+    if (s.item != cloth || s.cannot_undo != kCannotUndo[0] || s.done || s.holds.empty()) continue;
+    std::string said;
+    for (std::string hold : s.holds) {
+      if (hold.ends_with('.')) hold.pop_back();
+      said += (said.empty() ? "" : "; ") + hold;
+    }
+    return said + ", " + nth_step(s.number);
+  }
+  return "";
 }
 
 std::vector<ToSettle> to_settle(const PacketInput& input) {

@@ -35,6 +35,9 @@ std::string run_of(const std::string& key) {
   for (const char* run : {"/mark ", "/lay/", "/left over ", "/seam ", "/fastener ", "/other side "}) {
     const std::size_t at = key.find(run);
     if (at == std::string::npos) continue;
+    // A name of its own is none of them: `fastener may hold`.
+    const std::size_t after = at + std::string_view(run).size();
+    if (key[after - 1] == ' ' && (after == key.size() || key[after] < '0' || key[after] > '9')) continue;
     // `mark 3/fold` is one of a run with `mark 4/fold`, `fastener 3` with `fastener 4`.
     const std::size_t last = key.rfind('/');
     return key.substr(0, at) + run + (last > at ? key.substr(last) : "");
@@ -55,10 +58,17 @@ Text rests_on(const Figure& f) {
   return out;
 }
 
-Row row_of(const Figure& f, std::int64_t alike, const FigureText& text) {
+// Of a lining cut to another size than its outside the sum has the same words: the cloth tells them apart.
+std::string cloth_if_another(const Figure& f, const Group& g) {
+  const std::vector<std::string> parts = parts_of_key(f.key);
+  const bool another = std::any_of(g.figures.begin(), g.figures.end(), [&](const Figure* o) { return o != &f && o->working->what == f.working->what && o->working->result != f.working->result; });
+  return another && parts[0] == "pieces" && parts.size() > 3 ? " in " + parts[2] : "";
+}
+
+Row row_of(const Figure& f, const Group& g, std::int64_t alike, const FigureText& text) {
   const Working& w = *f.working;
   Row row;
-  Text what = words(w.what) + rests_on(f);
+  Text what = words(w.what + cloth_if_another(f, g)) + rests_on(f);
   if (alike > 0) what = what + condensed("; " + counted(alike, "more is", "more are") + " worked alike");
   row.cells.push_back({what});
   Text sum = condensed(times_signs(w.formula));
@@ -95,7 +105,7 @@ void add_rows(const Group& g, const FigureText& text, Table& table) {
     const std::string all = f->working->what + "|" + f->working->formula + "|" + f->working->numbers + "|" + f->working->result;
     if (std::find(said.begin(), said.end(), all) != said.end()) continue;
     said.push_back(all);
-    table.rows.push_back(row_of(*f, alike, text));
+    table.rows.push_back(row_of(*f, g, alike, text));
   }
 }
 

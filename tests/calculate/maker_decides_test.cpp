@@ -62,6 +62,23 @@ TEST_CASE("drapery: each way of holding it has its own order, and nothing writte
   CHECK_FALSE(find_step(open.worked.plans.work, "bind-drapery")->holds.empty());
 }
 
+TEST_CASE("holds on steps: a fitting that is not signed stops every act behind it that cannot be undone; what was accepted stops none", "[drapery]") {
+  const std::string unsigned_fitting = "fittings: [{ fitting: basted bodice, signed: not yet }]\n";
+  const Made open = made(kEvening + unsigned_fitting);
+  const std::string until = "until basted bodice is signed";
+  const auto stopped = [&](const Made& m, const std::string& step) {
+    const PlannedStep* s = find_step(m.worked.plans.work, step);
+    REQUIRE(s != nullptr);
+    return std::find(s->holds.begin(), s->holds.end(), until) != s->holds.end();
+  };
+  CHECK(stopped(open, "set-sleeves"));
+  CHECK_FALSE(stopped(open, "fit-bodice"));
+  CHECK_FALSE(find_step(open.worked.plans.work, "bind-drapery")->holds.empty());
+  const Made decided = made(kEvening + unsigned_fitting + "accept: [{ code: gate-unsigned, because: a friend looks }, { code: drapery-held, because: she will say }]\n");
+  CHECK_FALSE(stopped(decided, "set-sleeves"));
+  CHECK(find_step(decided.worked.plans.work, "bind-drapery")->holds.empty());
+}
+
 TEST_CASE("seams by hand: a step of its own in the hand, at the pace of back stitch", "[by-hand]") {
   const std::string seams = "seams: { side: { length: 10 in, number: 2, sewn: SIDE }, shoulder: { length: 5 in, number: 2, sewn: SHOULDER } }\n";
   const auto sewn = [&](const std::string& side, const std::string& shoulder) {

@@ -21,6 +21,7 @@ Templates cutting_library() {
 
 void plan(WorkGarment& g, const Templates& t, Diagnostics& diag) {
   g.plans.work = order_of_work(g.project, t, g.figures, facts_of(g.project, g.figures, g.plans), diag);
+  add_holds(g.plans.work, g.project, g.figures, diag);
 }
 
 void all_ready(WorkGarment& g) {

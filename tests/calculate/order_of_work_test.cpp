@@ -17,7 +17,9 @@ Condition when(const std::string& text) {
 }
 
 std::vector<PlannedStep> planned(const WorkGarment& g, const Templates& t, Diagnostics& diag) {
-  return order_of_work(g.project, t, g.figures, facts_of(g.project, g.figures, g.plans), diag);
+  auto work = order_of_work(g.project, t, g.figures, facts_of(g.project, g.figures, g.plans), diag);
+  add_holds(work, g.project, g.figures, diag);
+  return work;
 }
 std::vector<PlannedStep> planned(const WorkGarment& g, const Templates& t) {
   Diagnostics diag;

@@ -255,6 +255,51 @@ TEST_CASE("how it was worked out: a run of like sums is shown once") {
   CHECK_FALSE(says(page, "fold of pleat 2"));
 }
 
+TEST_CASE("how it was worked out: a name of its own is none of a run; a lining's sum says its cloth") {
+  SmallProject p = skirt_by_hand();
+  const auto sum = [&](const std::string& key, const std::string& what, const std::string& result) {
+    Figure f;
+    f.key = key;
+    f.value = Length::inches(1);
+    f.formula = "by-hand";
+    f.working = Working{what, "a + b", "1 + 1", result};
+    p.figures.add(f);
+  };
+  sum("closures/front/fastener 1", "hook 1 from the top", "1 in");
+  sum("closures/front/fastener 2", "hook 2 from the top", "2 in");
+  sum("closures/front/fastener may hold", "what one should be asked for", "3 lbf");
+  sum("pieces/front/cut length", "cut length of front", "16 in");
+  sum("pieces/front/cotton lawn/cut length", "cut length of front", "17 in");
+  const std::string page = text_of_sheet(p.compose(), "how it was worked out");
+  CAPTURE(page);
+  CHECK(says(page, "hook 1 from the top; 1 more is worked alike"));
+  CHECK(says(page, "what one should be asked for | "));
+  CHECK(says(page, "cut length of front | a + b 1 + 1 | 16 in"));
+  CHECK(says(page, "cut length of front in cotton lawn | a + b 1 + 1 | 17 in"));
+}
+
+TEST_CASE("a hold stands on the sheets that the scissors follow, as on its step") {
+  SmallProject p = skirt_by_hand();
+  for (PlannedStep& s : p.plans.work)
+    if (s.item == p.plans.lays[0].cloth && s.cannot_undo == kCannotUndo[0]) s.holds = {"until first mock-up is signed", "until this is settled: A seam shows."};
+  const std::vector<Sheet> sheets = p.compose();
+  const std::string said = "HOLD until first mock-up is signed; until this is settled: A seam shows, step 2";
+  CHECK(says(text_of_sheet(sheets, "cutting list"), said));
+  CHECK(says(text_of_sheet(sheets, "cutting layouts"), said));
+  CHECK_FALSE(says(text_of_sheet(sheets, "cutting layouts", 1), "first mock-up"));
+}
+
+TEST_CASE("to buy: a length that is no whole step of the shop has its own unit under a head of yards") {
+  SmallProject p = skirt_by_hand();
+  p.length("cloths/tweed/needed", Length::inches(180), Shown::cloth, Action::buy);
+  p.length("cloths/tweed/bought", Length::cm(400), Shown::cloth);
+  p.project.cloths.push_back({});
+  p.project.cloths.back().named.name = "tweed";
+  const std::string page = text_of_sheet(p.compose(), "to buy");
+  CAPTURE(page);
+  CHECK(says(page, "tweed | 5 | 157 7/16 in"));
+}
+
 TEST_CASE("how it was worked out: private sums only where the set shows them") {
   SmallProject p = skirt_by_hand();
   Figure f;

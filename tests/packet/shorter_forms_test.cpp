@@ -88,6 +88,18 @@ TEST_CASE("cutting list: what most pieces of a cloth have is said once, what ano
   for (const std::string& form : forms) CHECK(says(form, "strap | 4 | 2 pairs | \u2013 | \u2013 | none added"));
 }
 
+TEST_CASE("what comes next: where a page does not hold the steps, fewer come and more follow", "[shorter]") {
+  SmallProject p = skirt_by_hand();
+  p.set.sheets[1].next_steps = 3;  // the first of four is done
+  const std::vector<std::string> forms = all_forms(p, "order of work");
+  REQUIRE(forms.size() == 3);
+  CHECK_FALSE(says(forms[0], "follow; "));
+  CHECK(says(forms[1], "1 step follows; "));
+  CHECK(says(forms[2], "2 steps follow; "));
+  CHECK(says(forms[1], "\n3. "));
+  CHECK_FALSE(says(forms[2], "\n3. "));
+}
+
 TEST_CASE("days left: a drawing a week under the names of the days, numbers that follow on by first and last", "[calendar]") {
   const SmallProject p = planned_days({{1, 2}, {3, 4, 5}, {5}, {9, 8, 7, 12}, {}, {}, {}, {20, 22, 24, 26, 28, 30, 32, 34, 36, 38}});
   const Typesetter typesetter(p.font, p.scale);
