@@ -196,6 +196,23 @@ void judge_floor(const Project& project, Diagnostics& diag) {
   }
 }
 
+// A hem is turned up from its allowance: what was left for it must be as deep, but where it is faced.
+void judge_hem(const Project& project, Diagnostics& diag) {
+  if (!project.skirt || !project.skirt->hem || !project.skirt->hem->depth.known() || !project.skirt->hem->faced_with.empty()) return;
+  const Length depth = *project.skirt->hem->depth;
+  const ShownIn in = shown_in(project);
+  Length longest;
+  for (const Piece& p : project.pieces)
+    if (on_a_skirt(p)) longest = std::max(longest, p.length.value);
+  for (const Piece& p : project.pieces) {
+    const bool breadth = on_a_skirt(p) && p.made_for.empty() && of_outer_cloth(project, p) && p.length.value * 2 > longest;  // no flounce
+    if (!breadth || p.drawn || p.length.kind != Size::Kind::finished || !p.hem.known() || *p.hem >= depth) continue;
+    diag.add(message({p.named.name, "pieces", "cutting list"}, Severity::hold, "hem-allowance-short", p.hem.at,
+                     "The hem is " + worked(depth, in) + " deep, and " + p.named.name + " is cut with " + worked(*p.hem, in) + " for it.",
+                     "`hem: " + worked(depth, in) + "` and what is turned under; or `faced with` a cloth"));
+  }
+}
+
 }  // namespace
 
 void judge_by_the_body(const Project& project, const RoundSums& sums, Diagnostics& diag) {
@@ -206,6 +223,7 @@ void judge_by_the_body(const Project& project, const RoundSums& sums, Diagnostic
     if (clean("fittings") && clean("finished girths")) judge_joined_waist(project, sums, diag);
   }
   if (clean("skirt")) judge_floor(project, diag);
+  if (clean("skirt") && clean("allowances") && !in_tiers(project)) judge_hem(project, diag);
 }
 
 }  // namespace gownsheaf

@@ -33,7 +33,11 @@ void judge_eyelets(const Project& project, const Closure& closure, Diagnostics& 
   if (closure.fasten != Fasten::lacing || closure.edge.empty() || project.failed_sections.count("bones") > 0) return;
   const bool boned = std::any_of(project.bones.begin(), project.bones.end(), [&](const Bone& b) { return same_name(b.on_edge, closure.edge); });
   const bool strained = std::any_of(project.strain.begin(), project.strain.end(), [&](const Strain& s) { return same_name(s.closure, closure.named.name); });
-  if (boned || strained) return;
+  const bool on_a_band = !closure.sides.empty() && std::all_of(closure.sides.begin(), closure.sides.end(), [&](const std::string& side) {
+    const Piece* piece = project.piece(side);
+    return piece != nullptr && piece->part_of.known() && *piece->part_of == PartOf::band;
+  });
+  if (boned || strained || on_a_band) return;
   diag.add(message({closure.named.name, "closures", "closures"}, Severity::warning, "eyelets-unboned", closure.fasten_at.line > 0 ? closure.fasten_at : closure.named.at,
                    "No bone stands beside the eyelets of " + closure.edge + ".",
                    "a bone `on edge: " + closure.edge + "`, one to each side; an article of 1894"));

@@ -139,9 +139,7 @@ class Closing {
     if (closure_.alternate.known() && *closure_.alternate)
       for (std::size_t i = 1; i < plan_.fasteners.size(); i += 2) plan_.fasteners[i].other_way = true;
     const auto n = static_cast<std::int64_t>(plan_.fasteners.size());
-    // Two edges of a front are the two sides of one closing; two wrists have one each.
-    if (const EdgeLine* edge = project_.edge(closure_.edge); edge != nullptr && edge->kind == "wrist")
-      plan_.times = std::clamp<std::int64_t>(edge->number, 1, 100);
+    if (closure_.closings.known()) plan_.times = *closure_.closings;
     plan_.fasteners_in_all = n * closure_.rows * plan_.times;
     add_count(in, n);
     add_positions();
@@ -176,9 +174,10 @@ class Closing {
     const bool lacing = closure_.fasten == Fasten::lacing;
     NewFigure all = figure("in all");
     all.is(plan_.fasteners_in_all * (lacing ? 2 : 1)).from(key("count"));
+    if (plan_.times > 1) all.from(key("closings"), closure_.closings);
     if (closure_.rows > 1 || lacing || plan_.times > 1)
       all.working(lacing ? "eyelets in all" : words_.many + " in all",
-                  std::string(lacing ? "pairs × 2 × rows" : "count × rows") + (plan_.times > 1 ? " × wrists" : ""),
+                  std::string(lacing ? "pairs × 2 × rows" : "count × rows") + (plan_.times > 1 ? " × closings" : ""),
                   whole_number(n) + (lacing ? " × 2 × " : " × ") + whole_number(closure_.rows) + (plan_.times > 1 ? " × " + whole_number(plan_.times) : ""));
     all.add();
     if (n > 1) figure("pitch widest").is(plan_.widest_gap).from(key("count")).from(key("edge length")).add();
@@ -361,7 +360,7 @@ class Closing {
         }
         const auto outcome = place_fasteners(other, in_);
         if (outcome.index() == 1) continue;
-        places = static_cast<std::int64_t>(std::get<0>(outcome).places.size());
+        places = static_cast<std::int64_t>(std::get<0>(outcome).places.size()) * plan_.times;
       }
       const FastenerWork work = fastener_work(kind, places, closure_.eyelets_metal);
       const std::string compare = "compare " + word + "/";

@@ -122,6 +122,7 @@ std::vector<FactRow> bodice_facts() {
   return {
       {"lining", lining},
       {"interlined bodice", [](K k, S) { return part_cut_from(k, PartOf::bodice, UsedAs::interlining); }},
+      {"legs lined", [](K k, S) { return part_cut_from(k, PartOf::leg, UsedAs::lining); }},
       {"sleeves lined", [](K k, S) { return part_cut_from(k, PartOf::sleeve, UsedAs::lining); }},
       {"darts", darts},
       {"princess seams", princess_seams},

@@ -56,6 +56,12 @@ bool holds_word(const std::string& text, std::string_view word) {
 
 namespace {
 
+// Few garments have legs: what is not said to be one is none.
+FactValue has_legs(const Known& k) {
+  const auto& all = k.project.pieces;
+  return std::any_of(all.begin(), all.end(), [](const Piece& p) { return p.part_of.known() && *p.part_of == PartOf::leg; });
+}
+
 FactValue fitted(const Known& k, std::string_view) {
   if (failed(k, "ease") || k.project.ease.empty()) return kUnknown;
   return any_of_items(k.project.ease, [](const auto& entry) {
@@ -126,6 +132,7 @@ std::vector<FactRow> garment_facts() {
       {"bodice", [](K k, S) { return has_part(k, PartOf::bodice, {Garment::dress, Garment::bodice}); }},
       {"skirt", [](K k, S) { return has_part(k, PartOf::skirt, {Garment::dress, Garment::skirt}); }},
       {"sleeves", [](K k, S) { return has_part(k, PartOf::sleeve, {}); }},
+      {"legs", [](K k, S) { return has_legs(k); }},
       {"collar", [](K k, S) { return has_part(k, PartOf::collar, {}); }},
       {"band", [](K k, S) { return has_part(k, PartOf::band, {}); }},
       {"petticoat", [](K k, S) { return has_part(k, PartOf::petticoat, {Garment::petticoat}); }},

@@ -101,8 +101,16 @@ void add_skirt(const Project& project, RoundSums& sums, Figures& figures) {
   }
   if (project.skirt && project.skirt->hem && project.skirt->hem->depth.known())
     figure("hem depth").is(*project.skirt->hem->depth).from("", project.skirt->hem->depth).add();
-  if (joined.length)  // straight breadths: the hem is as long as the joined round
-    figure("hem round").is(*joined.length).from("skirt/joined round").add();
+  // As written; else the round of the skirt's pieces, which may be more than its full breadths; else those. A gore is as wide as at its hem.
+  if (project.skirt && project.skirt->hem_round.known()) {
+    figure("hem round").is(*project.skirt->hem_round).from("", project.skirt->hem_round).written().at(project.skirt->hem_round.at).add();
+    return;
+  }
+  if (project.skirt && project.skirt->kind.known() && (*project.skirt->kind == "tiers" || *project.skirt->kind == "circle")) return;
+  const Round* round = project.skirt_round();
+  const auto all = round == nullptr ? std::nullopt : figures.length("rounds/" + round->named.name + "/joined round");
+  if (all && all != joined.length) figure("hem round").is(*all).from("rounds/" + round->named.name + "/joined round").add();
+  else if (joined.length) figure("hem round").is(*joined.length).from("skirt/joined round").add();
 }
 
 }  // namespace gownsheaf

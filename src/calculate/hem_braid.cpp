@@ -9,7 +9,15 @@ namespace gownsheaf {
 
 void add_hem_braid(const Project& project, Figures& figures, Diagnostics& diag) {
   const auto round = figures.length("skirt/hem round");
-  if (!project.skirt || !project.skirt->hem || project.skirt->hem->braid.empty() || !round) return;
+  if (!project.skirt || !project.skirt->hem || project.skirt->hem->braid.empty()) return;
+  if (!round) {
+    for (const char* section : {"cloths", "pieces", "rounds", "pleats", "skirt"})
+      if (project.failed_sections.contains(section)) return;
+    diag.add(message({"", "skirt", "to buy"}, Severity::hold, "hem-round-unknown", project.skirt->at,
+                     "How long the hem is round is not known: its braid " + project.skirt->hem->braid + " is not counted.",
+                     "`hem round: 136 in`, say; or a round under `rounds` of the skirt's pieces"));
+    return;
+  }
   const Length turned_under = Length::inches(2);
   for (const Notion& notion : project.notions) {
     if (!same_name(notion.named.name, project.skirt->hem->braid)) continue;

@@ -7,7 +7,7 @@
 namespace gownsheaf {
 
 // Figure notions/NAME/braid needed: the length round the hem and 1 in turned under at each end (common practice, no
-// source). Hold braid-short where no length bought holds it in one piece. Nothing where the hem's length is not known.
+// source). Hold braid-short where no length bought holds it in one piece. Hold hem-round-unknown where the hem's length is not known.
 void add_hem_braid(const Project& project, Figures& figures, Diagnostics& diag);
 
 }  // namespace gownsheaf

@@ -135,10 +135,11 @@ class Layers {
 }  // namespace
 
 std::optional<Given<Length>> lining_longer_by(const Project& project, const Piece& piece, const Cloth& cloth) {
-  if (!piece.part_of.known() || *piece.part_of != PartOf::bodice || piece.from.empty() || piece.drawn) return std::nullopt;
+  if (piece.from.empty() || piece.drawn) return std::nullopt;
   if (same_name(piece.from.front(), cloth.named.name) || !cloth.used_as.known() || *cloth.used_as != UsedAs::lining) return std::nullopt;
-  if (!project.lining_sewn_in.known() || *project.lining_sewn_in != "flat") return std::nullopt;
   if (piece.lining_longer_by.known()) return piece.lining_longer_by;
+  if (!piece.part_of.known() || *piece.part_of != PartOf::bodice) return std::nullopt;
+  if (!project.lining_sewn_in.known() || *project.lining_sewn_in != "flat") return std::nullopt;
   if (project.bones.empty() || piece.lining_longer_by.origin == Origin::to_measure) return std::nullopt;
   return Given<Length>::standing(Length::sixty_fourths(16), 'a', "1/4 in, a flat lining of a close bodice");
 }

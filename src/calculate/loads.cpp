@@ -34,8 +34,8 @@ class Putting {  // a Strained together
     for (const Fastener& f : s_.plan.fasteners) s_.edge.places.push_back(f.from_top);
     s_.edge.rows = s_.plan.rows;
     s_.edge.over_corset = s_.strain.over.known() && *s_.strain.over == "corset";
-    const auto finished = std::find_if(s_.project.rounds.begin(), s_.project.rounds.end(), [](const Round& r) { return r.finished.known(); });
-    s_.waist_seam = finished != s_.project.rounds.end() ? *finished->finished : *s_.zones.back().girth;
+    const Round* round = s_.project.waist_round();
+    s_.waist_seam = round != nullptr && round->finished.known() ? *round->finished : *s_.zones.back().girth;
     s_.edge.seam = s_.waist_seam;
     if (*s_.strain.skirt_hangs_from != "nothing") {
       s_.edge.hung = skirt.value_or(Mass{});

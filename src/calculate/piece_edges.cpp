@@ -76,8 +76,9 @@ LongSides long_sides(const Project& project, const Piece& piece) {
     }
     sides.push_back(side);
   }
+  const bool on_fold = piece.on_fold.known() && *piece.on_fold;
   for (const auto& [name, given] : piece.edge_allowances) {
-    if (!given.known()) continue;
+    if (!given.known() || (on_fold && says(name, "centre"))) continue;  // the centre lies on the fold
     const std::string& edge = name;
     if (std::any_of(closed.begin(), closed.end(), [&](const std::string& c) { return same_name(c, edge); })) continue;
     if (is_long_side(edge)) {
@@ -90,7 +91,6 @@ LongSides long_sides(const Project& project, const Piece& piece) {
     }
   }
   std::stable_sort(sides.begin(), sides.end(), [](const SideAllowance& a, const SideAllowance& b) { return a.past > b.past; });
-  const bool on_fold = piece.on_fold.known() && *piece.on_fold;
   out.one.past = out.other.past = allowed.seam;
   if (!sides.empty()) out.one = sides.front();
   if (on_fold) out.other = out.one;

@@ -74,7 +74,7 @@ Layers layers_of(const Project& project, const RoundSums& sums, const PleatRun& 
     return thickest;
   }
   for (const Piece& piece : project.pieces) {
-    if (!piece.make.known() || piece.make->kind != Make::Kind::fills) continue;
+    if (!piece.make.known() || piece.make->kind != Make::Kind::fills || !piece.made_for.empty()) continue;  // a hem's facing is not at the waist
     const bool fills = same_name(piece.make->fills, run.named.name) || (round != nullptr && same_name(piece.make->fills, round->named.name));
     const bool named = std::any_of(of.begin(), of.end(), [&](const std::string& n) { return same_name(n, piece.named.name); });
     if (fills && !named) put_cloths(project, piece, cut_away, thickest);
@@ -133,13 +133,16 @@ class Waist {
   }
 
   void add_rows() {
+    const Length plus = *s_.flat - flat_;
+    const bool some = !plus.is_zero();
+    if (some) figure("plus").is(plus).from("", run_.plus).written().add();
     if (run_.rows.known()) figure("rows").is(*run_.rows).from("", run_.rows).add();
     if (run_.row_gap.known() && run_.rows.known() && *run_.rows > 1) figure("row gap").is(*run_.row_gap).from("", run_.row_gap).add();
     for (std::int64_t k = 1; k <= 4; ++k) {
       const std::string part = "quarter " + whole_number(k);
-      const Length plus = *s_.flat - flat_;
       figure(part + "/flat").is(plus + flat_.times(k, 4)).from(key("flat"))
-          .working("this quarter mark on the flat cloth", "flat × k / 4", worked(flat_, in_) + " × " + whole_number(k) + " / 4").add();
+          .working("this quarter mark on the flat cloth", some ? "plus + (flat − plus) × k / 4" : "flat × k / 4",
+                   (some ? worked(plus, in_) + " + " : "") + worked(flat_, in_) + " × " + whole_number(k) + " / 4").add();
       figure(part + "/edge").is(finished_.times(k, 4)).from(key("finished"))
           .working("where it lies on the finished edge", "finished × k / 4", worked(finished_, in_) + " × " + whole_number(k) + " / 4").add();
     }
@@ -150,9 +153,9 @@ class Waist {
     const Gauging g = gauge(flat_, *run_.stitch, layers_.thickness);
     const std::string n = whole_number(g.ridges);
     figure("ridges").is(g.ridges).from(key("flat")).from(key("stitch wished"), run_.stitch)
-        .working("ridges", "flat / (2 × stitch wished), to the nearest", worked(flat_, in_) + " / (2 × " + worked(*run_.stitch, in_) + ")").add();
+        .working("ridges", std::string(s_.flat == flat_ ? "flat" : "(flat − plus)") + " / (2 × stitch wished), to the nearest", worked(flat_, in_) + " / (2 × " + worked(*run_.stitch, in_) + ")").add();
     figure("stitch").is(g.stitch).from(key("flat")).from(key("ridges"))
-        .working("one stitch", "flat / (2 × ridges)", worked(flat_, in_) + " / (2 × " + n + ")").add();
+        .working("one stitch", std::string(s_.flat == flat_ ? "flat" : "(flat − plus)") + " / (2 × ridges)", worked(flat_, in_) + " / (2 × " + n + ")").add();
     if (!layers_.known) return;
     NewFigure f = figure("closes to");
     f.is(g.closes_to).from(key("ridges"));

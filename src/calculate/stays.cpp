@@ -24,8 +24,8 @@ class Stays {
   bool ribbon(const Notion& notion) {
     for (const Strain& strain : project_.strain) {
       if (!strain.stay || !same_name(strain.stay->with, notion.named.name)) continue;
-      const auto round = std::find_if(project_.rounds.begin(), project_.rounds.end(), [](const Round& r) { return r.finished.known(); });
-      const bool of_round = round != project_.rounds.end();
+      const Round* round = project_.waist_round();
+      const bool of_round = round != nullptr && round->finished.known();
       if (!of_round && !strain.girth.known()) return true;
       const Length waist = of_round ? *round->finished : *strain.girth;
       NewFigure f(figures_, in_, "notions", notion.named.name, "stay needed");

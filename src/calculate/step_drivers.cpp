@@ -52,8 +52,10 @@ class Drivers {
     of_pleats();
     of_cloths();
     count("pockets", "pockets", static_cast<std::int64_t>(project_.pockets.size()));
-    count("plackets", "plackets", static_cast<std::int64_t>(project_.plackets.size()));
-    count("openings", "plackets", static_cast<std::int64_t>(project_.pockets.size() + project_.plackets.size()));
+    std::int64_t plackets = 0;
+    for (const Placket& p : project_.plackets) plackets += p.number;
+    count("plackets", "plackets", plackets);
+    count("openings", "plackets", static_cast<std::int64_t>(project_.pockets.size()) + plackets);
   }
 
  private:
@@ -87,7 +89,7 @@ class Drivers {
 
   void of_pieces() {
     std::int64_t pieces = 0, drapery = 0;
-    Sum layers, marked, sleeve_layers, sleeve_seams, corset_edges, collar, flounces, band, skirt, basting, draped;
+    Sum layers, marked, sleeve_layers, sleeve_seams, leg_layers, leg_seams, corset_edges, collar, flounces, band, skirt, basting, draped;
     for (const Piece& p : project_.pieces) {
       if (!p.made_for.empty()) continue;
       const CutSize cut = cut_size(p);
@@ -95,11 +97,15 @@ class Drivers {
         pieces += p.make->kind == Make::Kind::pairs ? 2 * p.make->number : p.make->kind == Make::Kind::number ? p.make->number : 0;
       const auto inner = static_cast<std::int64_t>(p.from.size()) - 1;
       if (part_is(p, {PartOf::bodice}) && inner > 0) layers.add(all_round(cut), inner);
-      if (part_is(p, {PartOf::bodice, PartOf::sleeve, PartOf::corset}) && !p.from.empty()) marked.add(all_round(cut));
+      if (part_is(p, {PartOf::bodice, PartOf::sleeve, PartOf::leg, PartOf::corset}) && !p.from.empty()) marked.add(all_round(cut));
       if (part_is(p, {PartOf::sleeve})) {
         if (inner > 0) sleeve_layers.add(all_round(cut), inner);
         // A sleeve of so many panels has as many seams.
         sleeve_seams.add(cut.copies ? cut.length : std::nullopt, cut.copies.value_or(0));
+      }
+      if (part_is(p, {PartOf::leg})) {  // as a sleeve: a leg of so many panels has as many seams
+        if (inner > 0) leg_layers.add(all_round(cut), inner);
+        leg_seams.add(cut.copies ? cut.length : std::nullopt, cut.copies.value_or(0));
       }
       if (part_is(p, {PartOf::corset})) corset_edges.add(cut.copies ? cut.width : std::nullopt, 2 * cut.copies.value_or(0));
       if (part_is(p, {PartOf::collar})) collar.add(all_round(cut));
@@ -121,6 +127,8 @@ class Drivers {
     length("marked edges", "pieces", marked);
     length("sleeve edges", "pieces", sleeve_layers);
     length("sleeve seams", "pieces", sleeve_seams);
+    length("leg edges", "pieces", leg_layers);
+    length("leg seams", "pieces", leg_seams);
     length("corset edges", "pieces", corset_edges);
     length("collar edges", "pieces", collar);
     length("band", "pieces", band);
@@ -165,21 +173,23 @@ class Drivers {
   }
 
   void of_edges() {
-    Sum neck, armholes, wrists, lower;
+    Sum neck, armholes, wrists, knees, lower;
     for (const EdgeLine& e : project_.edges) {
       const std::optional<Length> one = e.length.value;
       if (e.kind == "neck") neck.add(one, e.number);
       if (e.kind == "armhole") armholes.add(one, e.number);
       if (e.kind == "wrist") wrists.add(one, e.number);
+      if (e.kind == "knee") knees.add(one, e.number);
       if (e.kind == "lower edge") lower.add(one, e.number);
     }
     Sum closing, felled, stayed = neck;
-    for (const Closure& c : project_.closures) closing.add(figures_.length("closures/" + c.named.name + "/edge length"), 2);
+    for (const Closure& c : project_.closures) closing.add(figures_.length("closures/" + c.named.name + "/edge length"), 2 * c.closings.value.value_or(1));
     stayed.add(armholes);
     for (const Sum* s : {&neck, &armholes, &closing, &lower}) felled.add(*s);
     length("neck", "edges", neck);
     length("armholes", "edges", armholes);
     length("wrists", "edges", wrists);
+    length("knees", "edges", knees);
     length("lower edge", "edges", lower);
     length("stayed edges", "edges", stayed);
     length("closing edges", "closures", closing);

@@ -20,6 +20,8 @@ void add_closing_keys(std::vector<KeySpec>& keys) {
       KeyRow("closures/*/with", name).of("notions").means("Which notion."),
       KeyRow("closures/*/at most", length).limits("1/8 in", "").is("1 1/4 in hooks, 2 in snaps, 30 mm eyelets", 'a').means("Greatest distance between two."),
       KeyRow("closures/*/number", count).limits("1", "200").means("How many."),
+      KeyRow("closures/*/closings", count).limits("1", "100").guess("~ one to each wrist and knee, else 1")
+          .means("How many closings alike there are, each with its own fasteners."),
       KeyRow("closures/*/pitch", length).limits("1/8 in", "").means("Distance between two eyelets of a side."),
       KeyRow("closures/*/eyelets", count).limits("1", "200").means("Pairs of eyelets."),
       KeyRow("closures/*/top inset", length).limits("0 in", "").is("1/4 in", 'c').means("Top of the edge to the first."),
@@ -70,7 +72,7 @@ void add_bone_keys(std::vector<KeySpec>& keys) {
       KeyRow("bones/*/channel", name).must().means("Name of the channel."),
       KeyRow("bones/*/on seam", name).of("seams").group("?where").means("Seam it follows."),
       KeyRow("bones/*/on edge", name).of("edges").group("?where").means("Edge it follows."),
-      KeyRow("bones/*/number", count).is("1", 'c').means("How many."),
+      KeyRow("bones/*/number", count).guess("~ one to each seam it is on, else 1").means("How many."),
       KeyRow("bones/*/length", length).group("size").means("Finished channel between its shut ends."),
       KeyRow("bones/*/bone length", length).group("size").means("Length the bone is cut to; no rule is applied."),
       KeyRow("bones/*/stock", name).of("bone stock").must().means("What bone it is cut from."),

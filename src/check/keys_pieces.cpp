@@ -15,7 +15,7 @@ void add_piece_keys(std::vector<KeySpec>& keys) {
       KeyRow("pieces", list).each(block, "piece").means("Each piece that is cut, in the maker's order."),
       KeyRow("pieces/*/piece", name).must().means("Name of the piece."),
       KeyRow("pieces/*/part of", word)
-          .words("bodice|skirt|sleeve|collar|band|facing|pocket|drapery|petticoat|corset|trimming")
+          .words("bodice|skirt|sleeve|leg|collar|band|facing|pocket|drapery|petticoat|corset|trimming")
           .guess("~ from the name").means("The part of the garment it belongs to."),
       KeyRow("pieces/*/from", list).each(name).of("cloths").must()
           .means("Cloths it is cut from, outermost first; a cloth named twice is two layers."),
@@ -43,7 +43,7 @@ void add_piece_keys(std::vector<KeySpec>& keys) {
       KeyRow("pieces/*/by size/*/edges", map).each(length, "edge").means("Finished lengths of its edges in this size."),
       KeyRow("pieces/*/seam allowance", length).limits("0 in", "8 in").guess("~ `allowances`").means("At its seams."),
       KeyRow("pieces/*/hem", length).limits("0 in", "8 in").is("0 in; 3 in on skirts and petticoats", 'a')
-          .means("At its lower edge."),
+          .means("At its lower edge; on a skirt as deep as `skirt › hem`, its seam where that is faced."),
       KeyRow("pieces/*/top", length).limits("0 in", "8 in").guess("~ its seam allowance").means("At its waist end."),
       KeyRow("pieces/*/edge allowances", map).each(length).limits("0 in", "8 in")
           .means("Allowances of single edges; a long side's widens the cut."),
@@ -77,7 +77,7 @@ void add_seam_keys(std::vector<KeySpec>& keys) {
       KeyRow("seams/*/length", length).group("+length").agrees("joins").means("Its finished length."),
       KeyRow("seams/*/kind", word).words("dart|princess|side|shoulder|centre back|sleeve|breadth|waist|other")
           .guess("~ its name").means("What seam it is."),
-      KeyRow("seams/*/number", count).is("1", 'c').means("How many of it there are."),
+      KeyRow("seams/*/number", count).limits("1", "100").guess("~ as many as its pieces have of the two edges, else 1").means("How many of it there are."),
       KeyRow("seams/*/sewn", word).words("by machine|by hand").is("by machine", 'c').means("How it is sewn."),
       KeyRow("seams/*/stitch", word)
           .words("lockstitch|zigzag|chain|chain two-thread|blind|overedge|running|back|half back|whip|herringbone|slip|"
@@ -89,9 +89,9 @@ void add_seam_keys(std::vector<KeySpec>& keys) {
       KeyRow("edges/*/of", list).each(name).of("edges of pieces").group("+length").means("The edges of pieces it is made of."),
       KeyRow("edges/*/length", length).group("+length").agrees("of").guess("~ that edge of its piece").means("Its finished length."),
       KeyRow("edges/*/kind", word)
-          .words("front closing|back closing|side closing|neck|armhole|wrist|waist|lower edge|other")
+          .words("front closing|back closing|side closing|neck|armhole|wrist|knee|waist|lower edge|other")
           .guess("~ its name").means("What edge it is."),
-      KeyRow("edges/*/number", count).is("1", 'c').means("How many of it there are."),
+      KeyRow("edges/*/number", count).limits("1", "100").guess("~ two at armhole, wrist and knee, else 1").means("How many of it there are."),
       KeyRow("edges/*/shape", word).words("straight|curved|ring").is("straight", 'c').means("Its shape."),
       KeyRow("edges/*/finish", word).words("turned|faced|bound|piped|hemmed").guess("~ piped or bound if named there")
           .means("How it is finished."),

@@ -60,7 +60,7 @@ void add_skirt_keys(std::vector<KeySpec>& keys) {
       KeyRow("skirt/kind", word).must().words("straight breadths|gored|circle|tiers").means("How it is cut."),
       KeyRow("skirt/circle", word).words("full|3/4|half|third|quarter").since(kLater).means("How much of a circle it is."),
       KeyRow("skirt/gores", count).since(kLater).means("Number of gores."),
-      KeyRow("skirt/hem round", length).since(kLater).means("Length round the hem."),
+      KeyRow("skirt/hem round", length).limits("1 in", "").guess("~ its breadths, or the round of its pieces, joined").means("Length round the hem."),
       KeyRow("skirt/train", length).since(kLater).means("How far it lies on the floor behind."),
       KeyRow("skirt/levelled at", word).words("waist|hem").guess("~ waist for straight breadths, else hem")
           .means("Where the length is trued."),
@@ -80,6 +80,7 @@ void add_skirt_keys(std::vector<KeySpec>& keys) {
       KeyRow("plackets/*/edge", name).of("edges").group("?where").means("Edge it lies in."),
       KeyRow("plackets/*/side", word).words("left|right|back|front").means("Side of the wearer."),
       KeyRow("plackets/*/length", length).is("10 in", 'a').means("Its length."),
+      KeyRow("plackets/*/number", count).limits("1", "100").guess("~ one to each wrist and knee, else 1").means("How many alike there are."),
       KeyRow("plackets/*/finish", word).words("continuous lap|separate underlap|faced").means("How it is finished."),
       KeyRow("pockets", list).each(block, "pocket").means("Pockets set in the skirt."),
       KeyRow("pockets/*/pocket", name).must().means("Name of the pocket."),

@@ -23,6 +23,7 @@ class Strips {
     strip.named.note = "folded along its length; it lies behind " + closing.named.name;
     strip.width = {Size::Kind::finished, *closing.guard->width * 2, closing.guard->width.at};
     strip.length = {Size::Kind::finished, *closing.length, closing.length.at};
+    if (closing.closings.known() && *closing.closings > 1) strip.make = times(*closing.closings, "one to each closing");
     add(std::move(strip));
   }
 
@@ -36,9 +37,7 @@ class Strips {
     if (std::any_of(closing.sides.begin(), closing.sides.end(), has_it)) return;
     Piece strip = strip_of(closing.named.name + " backing", *closing.backed_with, closing.named.name, closing.backed_with.at);
     strip.named.note = "one beneath each side of " + closing.named.name;
-    Make both;
-    both.number = 2;
-    strip.make = Given<Make>::standing(both, 'x', "one to each side");
+    strip.make = times(2 * (closing.closings.known() ? *closing.closings : 1), "one to each side");
     strip.width = {Size::Kind::cut, *closing.backing_width, closing.backing_width.at};
     strip.length = {Size::Kind::finished, *closing.length, closing.length.at};
     add(std::move(strip));
@@ -55,6 +54,7 @@ class Strips {
       const std::string name = placket.named.name + (has_word(placket.named.name, "placket") ? " " : " placket ") + what;
       Piece piece = strip_of(name, cloth, placket.named.name, placket.named.at);
       piece.named.note = note;
+      if (placket.number > 1) piece.make = times(placket.number, "one to each placket");
       return piece;
     };
     if (*placket.finish == PlacketFinish::continuous_lap) {
@@ -69,9 +69,7 @@ class Strips {
       add(std::move(piece));
     } else {
       Piece piece = strip("facing", "one to each side of the slit");
-      Make both;
-      both.number = 2;
-      piece.make = Given<Make>::standing(both, 'x', "one to each side");
+      piece.make = times(2 * placket.number, "one to each side");
       piece.width = {Size::Kind::finished, wide, placket.named.at};
       piece.length = {Size::Kind::finished, slit + inch, placket.named.at};
       add(std::move(piece));
@@ -79,18 +77,29 @@ class Strips {
   }
 
   // As many widths as go round the hem; joined, then sewn on flat.
-  void hem_of(const Skirt& skirt) {
+  void hem_of(const Filling& file, const Skirt& skirt) {
     if (!skirt.hem || !skirt.hem->depth.known()) return;
     const std::string round = round_of_the_skirt();
-    if (round.empty()) return;
     for (const auto& [cloth, name, turned] : {std::tuple(skirt.hem->faced_with, "hem facing", true), std::tuple(skirt.hem->stiffened_with, "hem stiffening", false)}) {
       if (cloth.empty() || cut_for_the_hem(cloth)) continue;
+      if (round.empty() && !skirt.hem_round.known()) {
+        report(file, {"skirt", ""}, Severity::hold, "hem-round-unknown", skirt.at,
+               "How long the hem is round is not known: its " + std::string(turned ? "facing" : "stiffening") + " of " + cloth + " is not counted.",
+               "`hem round: 136 in`, say; or a round under `rounds` of the skirt's pieces");
+        continue;
+      }
       Piece strip = strip_of(name, cloth, "hem", skirt.hem->depth.at);
       strip.named.note = "its widths joined go round the hem";
       Make make;
-      make.kind = Make::Kind::fills;
-      make.fills = round;
-      strip.make = Given<Make>::standing(make, 'x', "the hem is as long as " + round + " is flat");
+      if (skirt.hem_round.known()) {
+        make.kind = Make::Kind::joined_round;
+        make.joined_round = *skirt.hem_round;
+        strip.make = Given<Make>::guessed(make, "the hem's round", skirt.hem_round.at);
+      } else {
+        make.kind = Make::Kind::fills;
+        make.fills = round;
+        strip.make = Given<Make>::standing(make, 'x', "the hem is as long as " + round + " is flat");
+      }
       strip.width.kind = Size::Kind::full_width;
       strip.may_be_pieced = Given<bool>::guessed(true, "full widths are joined anyway", skirt.at);
       strip.length = {turned ? Size::Kind::finished : Size::Kind::cut, *skirt.hem->depth, skirt.hem->depth.at};
@@ -99,6 +108,11 @@ class Strips {
   }
 
  private:
+  static Given<Make> times(std::int64_t n, const char* why) {
+    Make make;
+    make.number = n;
+    return Given<Make>::standing(make, 'x', why);
+  }
   Piece strip_of(const std::string& name, const std::string& cloth, const std::string& made_for, const SourceSpan& at) const {
     Piece strip;
     strip.named.name = name;
@@ -149,8 +163,7 @@ class Strips {
     });
   }
   std::string round_of_the_skirt() const {
-    for (const Round& round : project_.rounds)
-      if (on_the_skirt(round.of)) return round.named.name;
+    if (const Round* round = project_.skirt_round(); round != nullptr) return round->named.name;
     for (const PleatRun& run : project_.pleats)
       if (on_the_skirt(run.of) && run.of.size() == 1 && project_.piece(run.of.front()) != nullptr && alone(run)) return run.named.name;
     return "";
@@ -180,7 +193,7 @@ void add_pieces_made_for(const Filling& file, Project& project) {
   }
   for (const Placket& placket : project.plackets) strips.strip_of_placket(placket);
   const bool rounds_clean = !project.failed_sections.contains("rounds") && !project.failed_sections.contains("pleats");
-  if (project.skirt && rounds_clean) strips.hem_of(*project.skirt);
+  if (project.skirt && rounds_clean) strips.hem_of(file, *project.skirt);
 }
 
 }  // namespace gownsheaf

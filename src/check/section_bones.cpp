@@ -42,7 +42,8 @@ void fill_bones(const Filling& file, Project& project) {
     bone.named = named_of(file, item, "bones", "channel");
     bone.on_seam = name_in(file, item, "on seam", "seams");
     bone.on_edge = name_in(file, item, "on edge", "edges");
-    bone.number = item.count("number").value.value_or(1);
+    const Seam* seam = project.seam(bone.on_seam);
+    bone.number = item.count("number").value.value_or(seam == nullptr ? 1 : seam->number);
     bone.channel_length = item.length("length");
     bone.bone_length = item.length("bone length");
     bone.stock = name_in(file, item, "stock", "bone stock");

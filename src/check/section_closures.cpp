@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "check/sections.h"
+#include "project/edges.h"
 
 namespace gownsheaf {
 
@@ -159,6 +160,25 @@ void fill_closer(const Filling& file, const Item& item, Closure& closure) {
   }
 }
 
+// What closes at a wrist or a knee closes at each of them.
+std::int64_t on_each_side(const EdgeLine* edge) {
+  return edge != nullptr && comes_twice(*edge) ? std::clamp<std::int64_t>(edge->number, 1, 100) : 1;
+}
+
+// Two edges of a front are the two sides of one closing. Of other edges that are there several times nobody can tell.
+void fill_closings(const Filling& file, const Item& item, const Project& project, Closure& closure) {
+  closure.closings = item.count("closings");
+  if (closure.closings.known()) return;
+  const EdgeLine* edge = project.edge(closure.edge);
+  if (edge != nullptr && comes_twice(*edge) && edge->number > 1)
+    closure.closings = Given<std::int64_t>::guessed(on_each_side(edge), "how many of the edge there are", edge->named.at);
+  else closure.closings = Given<std::int64_t>::standing(1, 'c', "one closing");
+  if (edge == nullptr || comes_twice(*edge) || edge->number < 2 || edge->kind == "front closing" || edge->kind == "back closing" || item.has("closings")) return;
+  report(file, {"closures", closure.named.name}, Severity::warning, "closings-unsaid", closure.named.at,
+         "Edge " + edge->named.name + " is there " + whole_number(edge->number) + " times; fasteners are counted for one closing.",
+         "`closings: " + whole_number(edge->number) + "` where each closes by itself; `closings: 1` where they are the two sides of one");
+}
+
 }  // namespace
 
 void fill_plackets(const Filling& file, Project& project) {
@@ -171,6 +191,7 @@ void fill_plackets(const Filling& file, Project& project) {
     placket.length = item.length("length");
     fall_back(placket.length, Length::inches(10), 'a', "10 in, where no length is written");
     placket.finish = choice(item.word("finish"), PlacketFinish::faced);
+    placket.number = item.count("number").value.value_or(on_each_side(project.edge(placket.edge)));
     project.plackets.push_back(std::move(placket));
   }
 }
@@ -208,6 +229,7 @@ void fill_closures(const Filling& file, Project& project) {
     fall_back(closure.alternate, false, 'c', "all hooks on one side unless it is written");
     closure.alone = item.yes_no("alone");
     closure.rows = item.count("rows").value.value_or(1);
+    fill_closings(file, item, project, closure);
     fill_set_back(item, project, closure);
     fill_closer(file, item, closure);
     for (const Entry* e : item.values("compare with"))

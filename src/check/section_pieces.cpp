@@ -17,8 +17,9 @@ constexpr PartWord kPartWords[] = {
     {"petticoat", PartOf::petticoat}, {"corset", PartOf::corset},      {"stays", PartOf::corset},
     {"ruche", PartOf::trimming},      {"bow", PartOf::trimming},       {"ruffle", PartOf::trimming},
     {"flounce", PartOf::skirt},       {"skirt", PartOf::skirt},        {"breadth", PartOf::skirt},
-    {"gore", PartOf::skirt},          {"bodice", PartOf::bodice},      {"front", PartOf::bodice},
-    {"back", PartOf::bodice},
+    {"gore", PartOf::skirt},          {"leg", PartOf::leg},            {"breeches", PartOf::leg},
+    {"trousers", PartOf::leg},        {"drawers", PartOf::leg},        {"bodice", PartOf::bodice},
+    {"front", PartOf::bodice},        {"back", PartOf::bodice},
 };
 
 bool hangs(const Piece& piece) {  // has a hem and a waist end
@@ -106,7 +107,7 @@ void check_sizes(const Filling& file, const Item& item, const Piece& piece) {
   }
 }
 
-void fill_allowances(const Item& item, const Item& garment, const Given<Length>& skirt_hem, Piece& piece) {
+void fill_allowances(const Item& item, const Item& garment, const std::optional<SkirtHem>& skirt_hem, Piece& piece) {
   const auto first_known = [](Given<Length> own, const Given<Length>& wide) { return own.known() ? own : wide; };
   const bool skirt = hangs(piece);
   piece.seam_allowance = first_known(item.length("seam allowance"), garment.length("seam"));
@@ -115,8 +116,10 @@ void fill_allowances(const Item& item, const Item& garment, const Given<Length>&
   piece.hem = item.length("hem");
   if (!piece.hem.known() && skirt) {
     piece.hem = garment.length("hem");
-    if (!piece.hem.known() && skirt_hem.known())
-      piece.hem = Given<Length>::guessed(*skirt_hem, "the depth of the skirt's hem", skirt_hem.at);
+    if (!piece.hem.known() && skirt_hem && !skirt_hem->faced_with.empty())
+      piece.hem = Given<Length>::guessed(*piece.seam_allowance, "its seam with the facing", piece.seam_allowance.at);
+    if (!piece.hem.known() && skirt_hem && skirt_hem->depth.known())
+      piece.hem = Given<Length>::guessed(*skirt_hem->depth, "the depth of the skirt's hem", skirt_hem->depth.at);
     if (!piece.hem.known())
       piece.hem = Given<Length>::standing(Length::inches(3), 'a', "3 in on skirts and petticoats");
   }
@@ -234,8 +237,7 @@ Given<PartOf> part_of_piece(const Item& item, const Named& named) {
 
 void fill_pieces(const Filling& file, Project& project) {
   const Item garment = file.root.block("allowances");
-  Given<Length> skirt_hem;
-  if (project.skirt && project.skirt->hem && project.skirt->hem->faced_with.empty()) skirt_hem = project.skirt->hem->depth;
+  const std::optional<SkirtHem> skirt_hem = project.skirt ? project.skirt->hem : std::nullopt;
   for (const Item& item : file.root.items("pieces")) {
     Piece piece;
     piece.named = named_of(file, item, "pieces", "piece");

@@ -18,6 +18,7 @@ void fill_skirt(const Filling& file, Project& project) {
   if (!skirt.clears_floor_by.known() && skirt.clears_floor_by.origin != Origin::to_measure)
     skirt.clears_floor_by = Given<Length>::standing(Length::inches(1), 'c', "1 in clear of the floor");
   skirt.weighs = item.mass("weighs");
+  skirt.hem_round = item.length("hem round");
   const Item hem = item.block("hem");
   if (hem.entry() != nullptr) {
     skirt.hem.emplace();

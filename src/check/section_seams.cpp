@@ -12,11 +12,13 @@ struct NameWord { std::string_view word, kind; };
 constexpr NameWord kSeamWords[] = {
     {"dart", "dart"},         {"princess", "princess"}, {"shoulder", "shoulder"}, {"centre back", "centre back"},
     {"sleeve", "sleeve"},     {"breadth", "breadth"},   {"waist", "waist"},       {"side", "side"},
+    {"outseam", "side"},
 };
 constexpr NameWord kEdgeWords[] = {
+    {"wrist", "wrist"},                {"knee", "knee"},                {"ankle", "knee"},
     {"centre front", "front closing"}, {"front edge", "front closing"}, {"front", "front closing"},
     {"centre back", "back closing"},   {"side", "side closing"},        {"neck", "neck"},
-    {"armhole", "armhole"},            {"wrist", "wrist"},              {"waist", "waist"},
+    {"armhole", "armhole"},            {"waist", "waist"},
     {"hem", "lower edge"},             {"lower edge", "lower edge"},
 };
 
@@ -101,6 +103,41 @@ void settle_edge(const Filling& file, const Project& project, const Item& item, 
          "drop one: left out, the edge is as long as that of its piece", {of.front().length.at});
 }
 
+// Edges of this name that the garment has: one on each piece, two where the piece is cut on a fold.
+std::int64_t edges_made(const EdgeOfPiece& edge, std::string_view written) {
+  const bool two_sides = edge.piece->on_fold.known() && *edge.piece->on_fold && !has_word(written, "centre");
+  return pieces_made(*edge.piece) * (two_sides ? 2 : 1);
+}
+
+// Where nothing says how many there are: as many seams as the pieces make of the edges they join. A sleeve or a leg is closed
+// by its own seam; another piece joined to its other hand, or a breadth to the next, is left to the maker.
+std::int64_t seams_made(const Project& project, const Seam& seam) {
+  if (seam.joins.size() != 2 || seam.kind == "breadth") return 1;
+  const EdgeOfPiece a = edge_of_piece(project, seam.joins[0]), b = edge_of_piece(project, seam.joins[1]);
+  if (a.piece == nullptr || b.piece == nullptr) return 1;
+  if (a.piece != b.piece) return std::min(edges_made(a, seam.joins[0]), edges_made(b, seam.joins[1]));
+  const bool tube = seam.kind == "sleeve" || (a.piece->part_of.known() && *a.piece->part_of == PartOf::sleeve);
+  const bool leg = a.piece->part_of.known() && *a.piece->part_of == PartOf::leg && a.edge != b.edge;
+  return tube || leg ? pieces_made(*a.piece) : 1;
+}
+
+// A body has two armholes, wrists and knees. One edge that is left or right, or one of several of its kind, stands for itself.
+std::int64_t edges_there(const Project& project, const EdgeLine& edge, std::int64_t of_its_kind) {
+  if (!comes_twice(edge) || of_its_kind > 1 || has_word(edge.named.name, "left") || has_word(edge.named.name, "right")) return 1;
+  if (edge.of.size() != 1) return 2;
+  const EdgeOfPiece of = edge_of_piece(project, edge.of.front());
+  if (of.piece == nullptr) return 2;
+  const std::int64_t made = edges_made(of, edge.of.front());
+  const bool all_of_them = made > 1 && of.length.known() && edge.length.known() && as_long_as(project, *edge.length, *of.length * made);
+  return all_of_them ? 1 : made;
+}
+
+void say_number(const Filling& file, const char* section, const Named& named, std::int64_t number, const std::string& why) {
+  if (number < 2) return;
+  report(file, {section, named.name}, Severity::note, "number-guessed", named.at,
+         capital(named.name) + " is counted " + whole_number(number) + " times: " + why + ".", "`number: " + whole_number(number) + "`, or as many as there are");
+}
+
 }  // namespace
 
 void fill_seams_and_edges(const Filling& file, Project& project) {
@@ -113,7 +150,9 @@ void fill_seams_and_edges(const Filling& file, Project& project) {
     seam.left_open = item.length("left open");
     seam.by_hand = item.word("sewn").value.value_or("") == "by hand";
     seam.kind = kind_of(item, seam.named.name, kSeamWords);
-    seam.number = item.count("number").value.value_or(1);
+    const auto seams = item.count("number");
+    seam.number = seams.known() ? *seams : seams_made(project, seam);
+    if (!item.has("number")) say_number(file, "seams", seam.named, seam.number, "its pieces have so many of these edges");
     settle_seam(file, project, seam);
     if (seam.left_open.known() && seam.length.known() && *seam.left_open > *seam.length)
       report(file, {"seams", seam.named.name}, Severity::error, "out-of-range", seam.left_open.at,
@@ -127,12 +166,19 @@ void fill_seams_and_edges(const Filling& file, Project& project) {
     edge.of = edges_in(item, "of");
     edge.length = item.length("length");
     edge.kind = kind_of(item, edge.named.name, kEdgeWords);
-    edge.number = item.count("number").value.value_or(1);
     edge.shape = item.word("shape").value.value_or("straight");
     edge.finish = item.word("finish").value.value_or("");
     edge.ease_to_draw = item.length("ease to draw");
     settle_edge(file, project, item, edge);
     project.edges.push_back(std::move(edge));
+  }
+  const std::vector<Item> items = items_of_map(file.root, "edges");
+  for (std::size_t i = 0; i < project.edges.size(); ++i) {
+    EdgeLine& edge = project.edges[i];
+    const auto edges = items[i].count("number");
+    const auto alike = std::count_if(project.edges.begin(), project.edges.end(), [&](const EdgeLine& e) { return e.kind == edge.kind; });
+    edge.number = edges.known() ? *edges : edges_there(project, edge, alike);
+    if (edge.length.known() && !items[i].has("number")) say_number(file, "edges", edge.named, edge.number, "a body has two");
   }
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "check/sections.h"
+#include "project/edges.h"
 #include "project/sizes.h"
 
 namespace gownsheaf {
@@ -28,6 +29,19 @@ void guess_moves(const Project& project, Strain& strain) {
                                              dances ? "its being worn for dancing" : "no more being said", strain.at);
 }
 
+// Neither a cuff nor a collar goes round the trunk: no skirt hangs there.
+bool off_the_trunk(const Project& project, const Strain& strain) {
+  const std::string round = folded_name(strain.goes_round);
+  for (const char* name : {"bust", "high bust", "underbust", "chest", "waist", "hip"})
+    if (round == name) return false;
+  const auto closing = std::find_if(project.closures.begin(), project.closures.end(), [&](const Closure& c) { return c.named.name == strain.closure; });
+  const EdgeLine* edge = closing == project.closures.end() ? nullptr : project.edge(closing->edge);
+  if (edge != nullptr && (comes_twice(*edge) || edge->kind == "neck")) return true;
+  for (const char* name : {"neck", "upper arm", "elbow", "wrist", "armhole", "head", "thigh", "calf"})
+    if (round == name) return true;
+  return false;
+}
+
 // Joined garments hang on the bodice's waist, or on its stay; a skirt apart has its own band.
 void guess_hang(const Project& project, Strain& strain) {
   if (strain.skirt_hangs_from.known()) return;
@@ -36,6 +50,10 @@ void guess_hang(const Project& project, Strain& strain) {
   });
   const bool joined = project.joined_at_waist.known() ? *project.joined_at_waist
                                                       : project.garment.known() && *project.garment == Garment::dress;
+  if (off_the_trunk(project, strain)) {
+    strain.skirt_hangs_from = Given<std::string>::guessed("nothing", "its going round no part of the trunk", strain.at);
+    return;
+  }
   const char* guess = !has_skirt ? "nothing" : !joined ? "own band" : strain.stay ? "bodice and stay" : "bodice waist";
   const char* why = !has_skirt ? "there being no skirt" : !joined ? "the skirt's being made apart" : "bodice and skirt being joined";
   strain.skirt_hangs_from = Given<std::string>::guessed(guess, why, strain.at);

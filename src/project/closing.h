@@ -40,6 +40,7 @@ struct Closure {
   SourceSpan one_at_at;
   Given<bool> alternate, alone;
   std::int64_t rows = 1;
+  Given<std::int64_t> closings;         // how many alike the garment has: one to each cuff
   Given<Length> set_back;
   std::vector<Fasten> compare_with;
   Given<Meets> meets;
@@ -70,6 +71,7 @@ struct Placket {                        // a slit that is finished
   Given<std::string> side;              // left | right | back | front
   Given<Length> length;
   Given<PlacketFinish> finish;
+  std::int64_t number = 1;              // one to each cuff
 };
 
 enum class BoneKind { whalebone, featherbone, flat_steel, spiral_steel, synthetic_whalebone, cane, cord };

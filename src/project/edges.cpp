@@ -16,6 +16,8 @@ EdgeOfPiece edge_of_piece(const Project& project, std::string_view name) {
   return found;
 }
 
+bool comes_twice(const EdgeLine& edge) { return edge.kind == "armhole" || edge.kind == "wrist" || edge.kind == "knee"; }
+
 std::int64_t pieces_made(const Piece& piece) {
   if (!piece.make.known()) return 1;
   if (piece.make->kind == Make::Kind::number) return piece.make->number;

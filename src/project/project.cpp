@@ -1,5 +1,8 @@
 #include "project/project.h"
 
+#include <algorithm>
+#include <iterator>
+
 #include "unicode/forms.h"
 
 namespace gownsheaf {
@@ -25,6 +28,24 @@ const Cloth* Project::cloth(std::string_view name) const { return by_name(cloths
 const Piece* Project::piece(std::string_view name) const { return by_name(pieces, name); }
 const PleatRun* Project::run(std::string_view name) const { return by_name(pleats, name); }
 const Round* Project::round(std::string_view name) const { return by_name(rounds, name); }
+const Round* Project::skirt_round() const {
+  for (const Round& round : rounds)
+    for (const std::string& name : round.of)
+      if (const Piece* p = piece(name); p != nullptr && p->part_of.known() && (*p->part_of == PartOf::skirt || *p->part_of == PartOf::petticoat)) return &round;
+  return nullptr;
+}
+const Round* Project::waist_round() const {
+  if (const Round* round = skirt_round(); round != nullptr) return round;
+  constexpr PartOf elsewhere[] = {PartOf::sleeve, PartOf::leg, PartOf::collar, PartOf::trimming, PartOf::pocket};
+  for (const Round& round : rounds) {
+    const bool other = std::any_of(round.of.begin(), round.of.end(), [&](const std::string& name) {
+      const Piece* p = piece(name);
+      return p != nullptr && p->part_of.known() && std::find(std::begin(elsewhere), std::end(elsewhere), *p->part_of) != std::end(elsewhere);
+    });
+    if (!other) return &round;
+  }
+  return nullptr;
+}
 const Closure* Project::closure(std::string_view name) const { return by_name(closures, name); }
 const EdgeLine* Project::edge(std::string_view name) const { return by_name(edges, name); }
 const Seam* Project::seam(std::string_view name) const { return by_name(seams, name); }

@@ -89,7 +89,7 @@ struct Notion {
   Given<Day> arrives = {};
 };
 
-enum class PartOf { bodice, skirt, sleeve, collar, band, facing, pocket, drapery, petticoat, corset, trimming };
+enum class PartOf { bodice, skirt, sleeve, leg, collar, band, facing, pocket, drapery, petticoat, corset, trimming };
 std::string_view word_for(PartOf p);
 enum class Grain { along, across, bias };
 std::string_view word_for(Grain g);
@@ -198,6 +198,7 @@ struct Skirt {
   Given<std::string> kind;            // straight breadths | gored | circle | tiers
   Given<std::string> levelled_at;     // waist | hem
   Given<Length> clears_floor_by;
+  Given<Length> hem_round;            // as written
   Given<Mass> weighs;                 // on a scale; replaces the estimate
   std::optional<SkirtHem> hem;
 };
@@ -278,6 +279,8 @@ struct Project {
   const Piece* piece(std::string_view name) const;
   const PleatRun* run(std::string_view name) const;
   const Round* round(std::string_view name) const;
+  const Round* skirt_round() const;     // the first whose pieces are a skirt's or a petticoat's
+  const Round* waist_round() const;     // that; else the first that is sewn to no sleeve, leg, collar or trimming
   const Closure* closure(std::string_view name) const;
   const EdgeLine* edge(std::string_view name) const;
   const Seam* seam(std::string_view name) const;

@@ -55,6 +55,7 @@ std::string_view word_for(PartOf p) {
     case PartOf::bodice: return "bodice";
     case PartOf::skirt: return "skirt";
     case PartOf::sleeve: return "sleeve";
+    case PartOf::leg: return "leg";
     case PartOf::collar: return "collar";
     case PartOf::band: return "band";
     case PartOf::facing: return "facing";

@@ -10,6 +10,7 @@ constexpr Phrase kPhrases[] = {
     {"bodice", "", "there is a bodice", "there is no bodice"},
     {"skirt", "", "there is a skirt", "there is no skirt"},
     {"sleeves", "", "there are sleeves", "there are no sleeves"},
+    {"legs", "", "there are legs", "there are no legs"},
     {"collar", "", "there is a collar", "there is no collar"},
     {"band", "", "there is a band", "there is no band"},
     {"petticoat", "", "there is a petticoat", "there is no petticoat"},
