@@ -52,7 +52,8 @@ TEST_CASE("numbers: a seam has as many as its pieces have of the two edges, the 
 }
 
 TEST_CASE("numbers: half an inch over the side seams of a pair and a back on the fold moves four edges", "[numbers]") {
-  const Counted c = counted(kPlainWool + R"(pieces:
+  const Counted c = counted(kPlainWool + R"(measures: { waist: 27 in }
+pieces:
   - { piece: front, make: pair, from: [wool], finished width: 10 in, finished length: 16 in, edges: { side: 8 in } }
   - { piece: back, on fold: yes, from: [wool], finished width: 15 in, finished length: 16 in, edges: { side: 8 in } }
 seams: { side: { joins: [side of front, side of back] } }

@@ -137,16 +137,17 @@ TEST_CASE("law: both long sides together never take less than two seams without 
     Piece piece = front();
     const Length seam = Length::ticks(draw.of(0, Length::kPerInch));
     piece.seam_allowance = said(seam);
+    piece.on_fold = said(draw.of(0, 1) == 1);
     std::vector<Length> long_ones;
     Length other_more;
     for (std::size_t i = 0; i < std::size(names); ++i) {
       if (draw.of(0, 2) > 0) continue;
       const Length own = Length::ticks(draw.of(0, 3 * Length::kPerInch));
       piece.edge_allowances[names[i]] = said(own);
+      if (*piece.on_fold && i == 3) continue;  // the centre lies on the fold
       if (i < 5) long_ones.push_back(own);
       else if (own > seam) other_more += own - seam;
     }
-    piece.on_fold = said(draw.of(0, 1) == 1);
     const LongSides s = sides_of(with(piece));
     std::sort(long_ones.rbegin(), long_ones.rend());
     while (long_ones.size() < 2) long_ones.push_back(seam);

@@ -95,6 +95,7 @@ inline WorkGarment any_garment(draws::Draws& dice) {
     p.seams.push_back(side);
   }
   if (some()) p.pieces.push_back(piece_named("collar", PartOf::collar, {"slate wool"}));
+  if (dice.of(0, 3) == 0) p.pieces.push_back(piece_named("front leg", PartOf::leg, some() ? std::vector<std::string>{"slate wool", "drab sateen"} : std::vector<std::string>{"slate wool"}));
   if (some() && p.sections_given.count("trims") > 0) {
     Trim bows;
     bows.kind = some() ? "bow" : "ruche";
