@@ -61,7 +61,7 @@ TEST_CASE("traps: each closing is sewn by its kind, and marked first", "[traps]"
   WorkGarment g = evening_dress();
   g.project.closures = {closure_named("laced back", Fasten::lacing, ""), closure_named("placket", Fasten::snaps, ""),
                         closure_named("cuffs", Fasten::buttons, ""), closure_named("neck", Fasten::drawstring, "")};
-  add_figure(g.figures, "closures/cuffs/count", std::int64_t{5}, Shown::exact);
+  add_figure(g.figures, "closures/cuffs/in all", std::int64_t{5}, Shown::exact);
   add_figure(g.figures, "closures/cuffs/pitch widest", Length::inches(1));
   const Order work = planned_by_library(g);
   for (const char* id : {"work-eyelets@laced back", "sew-snaps@placket", "sew-buttons@cuffs", "thread-drawstring@neck"}) {
@@ -72,7 +72,7 @@ TEST_CASE("traps: each closing is sewn by its kind, and marked first", "[traps]"
   CHECK(find_step(work, "mark-fasteners@neck") == nullptr);
   const PlannedStep* mark = find_step(work, "mark-fasteners@cuffs");
   REQUIRE(mark != nullptr);
-  CHECK(words_of(mark->act) == "Mark the places of cuffs, [closures/cuffs/count] in all, each measured from the top of its edge.");
+  CHECK(words_of(mark->act) == "Mark the places of cuffs, [closures/cuffs/in all] in all, each measured from the top of its edge.");
   REQUIRE(mark->shows.size() == 1);
   CHECK(words_of(mark->shows[0]) == "[closures/cuffs/pitch widest] at the widest");
   CHECK(words_of(find_step(work, "mark-fasteners@placket")->act) == "Mark the places of placket, each measured from the top of its edge.");
