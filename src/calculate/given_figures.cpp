@@ -101,7 +101,8 @@ void add_skirt(const Project& project, RoundSums& sums, Figures& figures) {
   }
   if (project.skirt && project.skirt->hem && project.skirt->hem->depth.known())
     figure("hem depth").is(*project.skirt->hem->depth).from("", project.skirt->hem->depth).add();
-  // As written; else the round of the skirt's pieces, which may be more than its full breadths; else those. A gore is as wide as at its hem.
+  // As written; else the round of the skirt's pieces, which may be more than its full breadths; else those. A gore is as
+  // wide as at its hem.
   if (project.skirt && project.skirt->hem_round.known()) {
     figure("hem round").is(*project.skirt->hem_round).from("", project.skirt->hem_round).written().at(project.skirt->hem_round.at).add();
     return;

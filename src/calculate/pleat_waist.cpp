@@ -74,7 +74,8 @@ Layers layers_of(const Project& project, const RoundSums& sums, const PleatRun& 
     return thickest;
   }
   for (const Piece& piece : project.pieces) {
-    if (!piece.make.known() || piece.make->kind != Make::Kind::fills || !piece.made_for.empty()) continue;  // a hem's facing is not at the waist
+    if (!piece.make.known() || piece.make->kind != Make::Kind::fills) continue;
+    if (!piece.made_for.empty()) continue;  // a hem's facing is not at the waist
     const bool fills = same_name(piece.make->fills, run.named.name) || (round != nullptr && same_name(piece.make->fills, round->named.name));
     const bool named = std::any_of(of.begin(), of.end(), [&](const std::string& n) { return same_name(n, piece.named.name); });
     if (fills && !named) put_cloths(project, piece, cut_away, thickest);
@@ -148,14 +149,16 @@ class Waist {
     }
   }
 
+  std::string gathered_flat() const { return s_.flat == flat_ ? "flat" : "(flat − plus)"; }
+
   void add_ridges() {
     if (!run_.stitch.known()) return;
     const Gauging g = gauge(flat_, *run_.stitch, layers_.thickness);
     const std::string n = whole_number(g.ridges);
     figure("ridges").is(g.ridges).from(key("flat")).from(key("stitch wished"), run_.stitch)
-        .working("ridges", std::string(s_.flat == flat_ ? "flat" : "(flat − plus)") + " / (2 × stitch wished), to the nearest", worked(flat_, in_) + " / (2 × " + worked(*run_.stitch, in_) + ")").add();
+        .working("ridges", gathered_flat() + " / (2 × stitch wished), to the nearest", worked(flat_, in_) + " / (2 × " + worked(*run_.stitch, in_) + ")").add();
     figure("stitch").is(g.stitch).from(key("flat")).from(key("ridges"))
-        .working("one stitch", std::string(s_.flat == flat_ ? "flat" : "(flat − plus)") + " / (2 × ridges)", worked(flat_, in_) + " / (2 × " + n + ")").add();
+        .working("one stitch", gathered_flat() + " / (2 × ridges)", worked(flat_, in_) + " / (2 × " + n + ")").add();
     if (!layers_.known) return;
     NewFigure f = figure("closes to");
     f.is(g.closes_to).from(key("ridges"));

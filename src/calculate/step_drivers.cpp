@@ -183,7 +183,8 @@ class Drivers {
       if (e.kind == "lower edge") lower.add(one, e.number);
     }
     Sum closing, felled, stayed = neck;
-    for (const Closure& c : project_.closures) closing.add(figures_.length("closures/" + c.named.name + "/edge length"), 2 * c.closings.value.value_or(1));
+    for (const Closure& c : project_.closures)
+      closing.add(figures_.length("closures/" + c.named.name + "/edge length"), 2 * c.closings.value.value_or(1));
     stayed.add(armholes);
     for (const Sum* s : {&neck, &armholes, &closing, &lower}) felled.add(*s);
     length("neck", "edges", neck);

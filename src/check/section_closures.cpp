@@ -173,7 +173,8 @@ void fill_closings(const Filling& file, const Item& item, const Project& project
   if (edge != nullptr && comes_twice(*edge) && edge->number > 1)
     closure.closings = Given<std::int64_t>::guessed(on_each_side(edge), "how many of the edge there are", edge->named.at);
   else closure.closings = Given<std::int64_t>::standing(1, 'c', "one closing");
-  if (edge == nullptr || comes_twice(*edge) || edge->number < 2 || edge->kind == "front closing" || edge->kind == "back closing" || item.has("closings")) return;
+  if (edge == nullptr || comes_twice(*edge) || edge->number < 2 || item.has("closings")) return;
+  if (edge->kind == "front closing" || edge->kind == "back closing") return;
   report(file, {"closures", closure.named.name}, Severity::warning, "closings-unsaid", closure.named.at,
          "Edge " + edge->named.name + " is there " + whole_number(edge->number) + " times; fasteners are counted for one closing.",
          "`closings: " + whole_number(edge->number) + "` where each closes by itself; `closings: 1` where they are the two sides of one");

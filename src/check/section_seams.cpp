@@ -135,7 +135,8 @@ std::int64_t edges_there(const Project& project, const EdgeLine& edge, std::int6
 void say_number(const Filling& file, const char* section, const Named& named, std::int64_t number, const std::string& why) {
   if (number < 2) return;
   report(file, {section, named.name}, Severity::note, "number-guessed", named.at,
-         capital(named.name) + " is counted " + whole_number(number) + " times: " + why + ".", "`number: " + whole_number(number) + "`, or as many as there are");
+         capital(named.name) + " is counted " + whole_number(number) + " times: " + why + ".",
+         "`number: " + whole_number(number) + "`, or as many as there are");
 }
 
 }  // namespace

@@ -34,8 +34,8 @@ bool off_the_trunk(const Project& project, const Strain& strain) {
   const std::string round = folded_name(strain.goes_round);
   for (const char* name : {"bust", "high bust", "underbust", "chest", "waist", "hip"})
     if (round == name) return false;
-  const auto closing = std::find_if(project.closures.begin(), project.closures.end(), [&](const Closure& c) { return c.named.name == strain.closure; });
-  const EdgeLine* edge = closing == project.closures.end() ? nullptr : project.edge(closing->edge);
+  const Closure* closing = project.closure(strain.closure);
+  const EdgeLine* edge = closing == nullptr ? nullptr : project.edge(closing->edge);
   if (edge != nullptr && (comes_twice(*edge) || edge->kind == "neck")) return true;
   for (const char* name : {"neck", "upper arm", "elbow", "wrist", "armhole", "head", "thigh", "calf"})
     if (round == name) return true;

@@ -30,8 +30,11 @@ const PleatRun* Project::run(std::string_view name) const { return by_name(pleat
 const Round* Project::round(std::string_view name) const { return by_name(rounds, name); }
 const Round* Project::skirt_round() const {
   for (const Round& round : rounds)
-    for (const std::string& name : round.of)
-      if (const Piece* p = piece(name); p != nullptr && p->part_of.known() && (*p->part_of == PartOf::skirt || *p->part_of == PartOf::petticoat)) return &round;
+    for (const std::string& name : round.of) {
+      const Piece* p = piece(name);
+      if (p == nullptr || !p->part_of.known()) continue;
+      if (*p->part_of == PartOf::skirt || *p->part_of == PartOf::petticoat) return &round;
+    }
   return nullptr;
 }
 const Round* Project::waist_round() const {
@@ -40,7 +43,8 @@ const Round* Project::waist_round() const {
   for (const Round& round : rounds) {
     const bool other = std::any_of(round.of.begin(), round.of.end(), [&](const std::string& name) {
       const Piece* p = piece(name);
-      return p != nullptr && p->part_of.known() && std::find(std::begin(elsewhere), std::end(elsewhere), *p->part_of) != std::end(elsewhere);
+      if (p == nullptr || !p->part_of.known()) return false;
+      return std::find(std::begin(elsewhere), std::end(elsewhere), *p->part_of) != std::end(elsewhere);
     });
     if (!other) return &round;
   }
