@@ -72,7 +72,7 @@ TEST_CASE("traps: each closing is sewn by its kind, and marked first", "[traps]"
   CHECK(find_step(work, "mark-fasteners@neck") == nullptr);
   const PlannedStep* mark = find_step(work, "mark-fasteners@cuffs");
   REQUIRE(mark != nullptr);
-  CHECK(words_of(mark->act) == "Mark the places of cuffs, [closures/cuffs/in all] in all, measured from the top of its edge.");
+  CHECK(words_of(mark->act) == "Mark the places of cuffs, [closures/cuffs/in all] in all, from the top of its edge.");
   REQUIRE(mark->shows.size() == 1);
   CHECK(words_of(mark->shows[0]) == "[closures/cuffs/pitch widest] at the widest");
   CHECK(words_of(find_step(work, "mark-fasteners@placket")->act) == "Mark the places of placket, each measured from the top of its edge.");
