@@ -307,7 +307,9 @@ Sheet layout_sheet(const PacketInput& input, const LayPlan& plan, bool with_tabl
   sheet.section = Section::cut;
   sheet.answer = answer(plan, strips, text);
   const std::string hold = holds_on_cutting(input, plan.cloth);
-  if (!hold.empty()) sheet.blocks.push_back(block(Paragraph{tag(Tag::hold) + words(" ") + sentence_text(hold, true), true}, true));
+  // What is short is said below, with what has no room.
+  const bool only_short = !plan.fits_bought && hold.find(" more of " + plan.cloth + " is here") != std::string::npos && hold.find("; ") == std::string::npos;
+  if (!hold.empty() && !only_short) sheet.blocks.push_back(block(Paragraph{tag(Tag::hold) + words(" ") + sentence_text(hold, true), true}, true));
   sheet.blocks.push_back(paragraph(lie_of_the_pieces(input, plan, strips.size() > 1, text) + cut_in_steps(input, plan), true));
   say_matching(plan, sheet);
   if (plan.cut_short)

@@ -71,7 +71,7 @@ Row row_of(const Figure& f, const Group& g, std::int64_t alike, const FigureText
   Text what = words(w.what + cloth_if_another(f, g)) + rests_on(f);
   if (alike > 0) what = what + condensed("; " + counted(alike, "more is", "more are") + " worked alike");
   row.cells.push_back({what});
-  Text sum = condensed(times_signs(w.formula));
+  Text sum = condensed(replaced(times_signs(w.formula), "`", ""));
   if (!w.numbers.empty() && w.numbers != w.formula) {
     if (!sum.empty()) {
       Inline line_break;
