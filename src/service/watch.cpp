@@ -349,8 +349,8 @@ class Watch {
 
   void tell_health() {
     if (order_.health.empty()) return;
-    const bool working = !pool_.idle() || !queue_.empty();
-    const std::string state = stopping() ? (pool_.idle() ? "stopped" : "stopping") : gone_ ? "folder gone" : working ? "working" : "watching";
+    const bool working = !pool_.idle() || !queue_.empty() || !list_pool_.idle() || list_stale_;  // the list belongs to the work
+    const std::string state = stopping() ? (pool_.idle() && list_pool_.idle() ? "stopped" : "stopping") : gone_ ? "folder gone" : working ? "working" : "watching";
     // Two flushes for each packet would be a good part of all the work: while it goes on the heartbeat tells how far it is.
     if (state == "working" && told_.find("\"working\"") != std::string::npos) return;
     std::size_t failed = 0;
