@@ -44,7 +44,8 @@ std::string work_calendar(const Project& project, const Figures& figures, const 
     add("gate " + step.id, day, (step.gate == "dress rehearsal" ? capital(step.gate) : "Fitting: " + step.gate), words);
   }
   for (const Delivery& d : days.deliveries) {
-    add("order " + d.what, d.order_by, "Order the " + d.what + " by today", d.needed ? "Work on it must begin by " + long_day(*d.needed) + "." : "");
+    add("order " + d.what, d.order_by, "Order the " + d.what + " by today",
+        d.needed ? "Work on it must begin by " + long_day(*d.needed) + "." : "");
     add("replace " + d.what, d.order_by_to_replace, "Order the " + d.what + " by today, so that it can be ordered once more");
     add("arrives " + d.what, d.arrives, "The " + d.what + " should be here");
   }

@@ -72,7 +72,8 @@ Fonts fonts_or_fault(const Order& order, Made& made) {
   return {std::move(fonts), set};
 }
 
-std::shared_ptr<const Templates> templates_or_fault(const std::string& folder, Diagnostics& diag, std::vector<SourceText>& sources, std::string& fault) {
+std::shared_ptr<const Templates> templates_or_fault(const std::string& folder, Diagnostics& diag,
+                                                    std::vector<SourceText>& sources, std::string& fault) {
   Diagnostics faults;  // the maker's file is not to blame for these
   auto templates = std::make_shared<const Templates>(load_templates(folder, faults, sources));
   if (!faults.has_errors() && !templates->sets.empty()) return templates;
@@ -147,7 +148,8 @@ FigureFile about(const Order& order, const Understood& u, const PacketSet* set, 
     file.options += ", outline work " + std::to_string(order.work.outline_work);
   // What the file says anyway is no option: the packet is then the same, to the byte.
   if (order.size && u.project.size.known() && u.project.size.at.line == 0) file.options += ", size " + *u.project.size;
-  if (std::any_of(u.worked.plans.lays.begin(), u.worked.plans.lays.end(), [](const LayPlan& lay) { return lay.cut_short; })) file.options += ", lays cut short";
+  if (std::any_of(u.worked.plans.lays.begin(), u.worked.plans.lays.end(), [](const LayPlan& lay) { return lay.cut_short; }))
+    file.options += ", lays cut short";
   if (!older.fingerprint.empty()) file.options += ", since " + older.fingerprint;
   file.hide_private = set != nullptr && !set->private_shown;
   file.shared = set != nullptr && set->shared;
@@ -186,7 +188,8 @@ PacketFacts facts_for_list(const Understood& u, bool shared, const std::vector<D
   if (!shared && u.project.wearer.name.known()) about.wearer = initials(*u.project.wearer.name);
   const ShownIn shown = u.project.show_lengths_in.known() ? *u.project.show_lengths_in : ShownIn::inches;
   for (const Cloth& cloth : u.project.cloths)
-    if (const Figure* needed = u.worked.figures.find("cloths/" + cloth.named.name + "/needed"); needed != nullptr && !(shared && needed->is_private))
+    if (const Figure* needed = u.worked.figures.find("cloths/" + cloth.named.name + "/needed");
+        needed != nullptr && !(shared && needed->is_private))
       about.cloths.push_back({cloth.named.name, plain_text(*needed, shown)});
   for (const Diagnostic& d : messages) {
     if (!d.accepted_because.empty() || (shared && d.is_private)) continue;
@@ -200,7 +203,7 @@ PageShape shape_for(const Project& project, const std::optional<std::string>& pa
   const bool a4 = paper_option ? *paper_option == "a4" : project.print.paper.known() && *project.print.paper == Paper::a4;
   HoleCount holes = a4 ? HoleCount::two : HoleCount::three;
   if (project.print.holes.known() && project.print.holes.origin == Origin::written) {
-    holes = *project.print.holes == Holes::none ? HoleCount::none
+    holes = *project.print.holes == Holes::none  ? HoleCount::none
             : *project.print.holes == Holes::two ? HoleCount::two
                                                  : HoleCount::three;
   }
@@ -218,7 +221,8 @@ std::string project_mark(std::string_view project, const std::vector<std::option
 FileResult<std::string> read_project(const Order& order) {
   if (order.confined_below.empty()) return read_named_file(order.project_path, kLargestProjectFile);
   const std::string root = order.confined_below == "/" ? "/" : order.confined_below + "/";
-  if (!order.project_path.starts_with(root)) return {std::nullopt, {"`" + order.project_path + "` lies outside the folder `" + order.confined_below + "`."}};
+  if (!order.project_path.starts_with(root))
+    return {std::nullopt, {"`" + order.project_path + "` lies outside the folder `" + order.confined_below + "`."}};
   return read_below(order.confined_below, order.project_path.substr(root.size()), kLargestProjectFile, Links::refused);
 }
 
@@ -229,7 +233,7 @@ FileResult<std::string> read_drawing(const Order& order, const std::string& rela
 }
 
 std::optional<LoadedOnce> load_shared(const std::string& template_folder, const std::string& font_root, Diagnostics& diag,
-                                  std::vector<SourceText>& sources, std::string& fault) {
+                                      std::vector<SourceText>& sources, std::string& fault) {
   LoadedOnce shared;
   shared.templates = templates_or_fault(template_folder, diag, sources, fault);
   if (!shared.templates) return std::nullopt;
@@ -290,9 +294,9 @@ Made make_packet(const Order& order, Diagnostics& diag) {
   const PageShape shape = shape_for(u.project, order.paper);
   const FactLookup facts = facts_of(u.project, u.worked.figures, u.worked.plans);
   const std::vector<Diagnostic> messages = diag.sorted();
-  const std::vector<Sheet> sheets = compose_packet(
-      {u.project, u.worked.figures, u.worked.plans, *set, facts, messages, typesetter, shape,
-       u.worked.changes ? &*u.worked.changes : nullptr, &u.templates->closing});
+  const std::vector<Sheet> sheets =
+      compose_packet({u.project, u.worked.figures, u.worked.plans, *set, facts, messages, typesetter, shape,
+                      u.worked.changes ? &*u.worked.changes : nullptr, &u.templates->closing});
   if (file.shared) {
     const PaperDocument unmarked = lay_out(sheets, shape, {u.project.title, set_word(set->name)}, typesetter);
     mark_of_content(file, page_listing(unmarked), figures_json(u.worked.figures, u.worked.plans, shown, file));

@@ -39,7 +39,11 @@ Length moved(const Figure& was, const Figure& is, ShownIn in) {
   return std::get<Length>(is.value).to_step(step, Rounding::up) - std::get<Length>(was.value).to_step(step, Rounding::up);
 }
 
-struct Sized { std::optional<Length> across, along; std::int64_t copies = 0; bool is_private = false; };
+struct Sized {
+  std::optional<Length> across, along;
+  std::int64_t copies = 0;
+  bool is_private = false;
+};
 
 Sized moved_sizes(const std::string& key, const Changes& changes, ShownIn in) {
   Sized sized;
@@ -49,7 +53,8 @@ Sized moved_sizes(const std::string& key, const Changes& changes, ShownIn in) {
     const bool lengths = std::holds_alternative<Length>(c.was->value) && std::holds_alternative<Length>(c.is->value);
     if (what == "cut width" && lengths) sized.across = moved(*c.was, *c.is, in);
     else if (what == "cut length" && lengths) sized.along = moved(*c.was, *c.is, in);
-    else if (what == "copies" && std::holds_alternative<std::int64_t>(c.was->value) && std::holds_alternative<std::int64_t>(c.is->value))
+    else if (what == "copies" && std::holds_alternative<std::int64_t>(c.was->value) &&
+             std::holds_alternative<std::int64_t>(c.is->value))
       sized.copies = std::get<std::int64_t>(c.is->value) - std::get<std::int64_t>(c.was->value);
     else continue;
     sized.is_private = sized.is_private || c.is_private;
@@ -57,9 +62,7 @@ Sized moved_sizes(const std::string& key, const Changes& changes, ShownIn in) {
   return sized;
 }
 
-std::string joined(const std::vector<std::string>& words) {
-  return words.size() == 2 ? words[0] + " and " + words[1] : words[0];
-}
+std::string joined(const std::vector<std::string>& words) { return words.size() == 2 ? words[0] + " and " + words[1] : words[0]; }
 
 // "1/2 in too narrow and 1 in too short"; empty when nothing of that sort is.
 std::string by_how_much(const Sized& s, bool small, ShownIn in) {
@@ -112,12 +115,17 @@ void add_already_cut(const Project& project, const Templates& templates, const P
       if (step.empty()) continue;
       Sized sized = moved_sizes(c.key, changes, in);
       if (c.full_width) sized.across.reset();  // selvage to selvage, however wide the cloth turned out to be
-      const std::string is = capital(c.piece) + (c.copies > 2 ? " (all " + whole_number(c.copies) + ")" : c.copies == 2 ? " (both)" : "") + " is cut from " + c.cloth + ", and ";
+      const std::string is = capital(c.piece) +
+                             (c.copies > 2    ? " (all " + whole_number(c.copies) + ")"
+                              : c.copies == 2 ? " (both)"
+                                              : "") +
+                             " is cut from " + c.cloth + ", and ";
       const std::string small = by_how_much(sized, true, in), large = by_how_much(sized, false, in);
       if (!small.empty()) {
         std::string strip = sized.across && *sized.across > Length() ? "add a strip at the side" : "add a strip at the end";
-        told.push_back({CutAlready::Kind::too_small, c.piece, c.cloth, is + small + (large.empty() ? "" : ", also " + large) + ".",
-                        strip + ", or cut again", sized.is_private, step});
+        told.push_back({CutAlready::Kind::too_small, c.piece, c.cloth,
+                        is + small + (large.empty() ? "" : ", also " + large) + ".", strip + ", or cut again", sized.is_private,
+                        step});
       } else if (!large.empty()) {
         told.push_back({CutAlready::Kind::too_large, c.piece, c.cloth, is + large + ".", "mark the new cutting line and trim it",
                         sized.is_private, step});
@@ -125,14 +133,16 @@ void add_already_cut(const Project& project, const Templates& templates, const P
       const std::string of = " of " + c.piece + " from " + c.cloth;
       if (sized.copies > 0) {
         const std::string more = whole_number(sized.copies);
-        told.push_back({CutAlready::Kind::wanted_more, c.piece, c.cloth,
-                        "The cutting" + of + " is done, and " + more + " more " + (sized.copies == 1 ? "is" : "are") + " wanted now.",
-                        "cut " + more + " more", sized.is_private, step});
+        told.push_back(
+            {CutAlready::Kind::wanted_more, c.piece, c.cloth,
+             "The cutting" + of + " is done, and " + more + " more " + (sized.copies == 1 ? "is" : "are") + " wanted now.",
+             "cut " + more + " more", sized.is_private, step});
       } else if (sized.copies < 0) {
         const std::string fewer = whole_number(-sized.copies);
-        told.push_back({CutAlready::Kind::wanted_fewer, c.piece, c.cloth,
-                        "The cutting" + of + " is done, and " + fewer + " fewer " + (sized.copies == -1 ? "is" : "are") + " wanted now.",
-                        "keep what is left over for small pieces", sized.is_private, step});
+        told.push_back(
+            {CutAlready::Kind::wanted_fewer, c.piece, c.cloth,
+             "The cutting" + of + " is done, and " + fewer + " fewer " + (sized.copies == -1 ? "is" : "are") + " wanted now.",
+             "keep what is left over for small pieces", sized.is_private, step});
       }
     }
   // A piece that is no more in a cloth whose cutting is done.
@@ -149,12 +159,14 @@ void add_already_cut(const Project& project, const Templates& templates, const P
     for (const Figure& f : older.figures.all())
       if (key_of_today(f.key, renamed) == width_key && std::holds_alternative<Length>(f.value)) {
         const Figure* wide = today.find("cloths/" + cloth + "/width");
-        full_width = wide != nullptr && std::holds_alternative<Length>(wide->value) && std::get<Length>(wide->value) == std::get<Length>(f.value);
+        full_width = wide != nullptr && std::holds_alternative<Length>(wide->value) &&
+                     std::get<Length>(wide->value) == std::get<Length>(f.value);
       }
     const std::string step = step_that_cut(piece, cloth, full_width);
     if (step.empty()) continue;
-    told.push_back({CutAlready::Kind::unused, piece, cloth, capital(piece) + " is cut from " + cloth + ", and no longer wanted of it.",
-                    "keep it for small pieces", c.is_private, step});
+    told.push_back({CutAlready::Kind::unused, piece, cloth,
+                    capital(piece) + " is cut from " + cloth + ", and no longer wanted of it.", "keep it for small pieces",
+                    c.is_private, step});
   }
   // What does not serve comes first; what is left over last.
   std::stable_sort(told.begin(), told.end(), [](const CutAlready& a, const CutAlready& b) {

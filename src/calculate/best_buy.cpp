@@ -49,11 +49,15 @@ void add_offers(const Project& project, const LayWork& work, Plans& plans, Figur
       f.at(cloth->named.at);
       return f;
     };
-    const bool priced = std::all_of(cloth->offered.begin(), cloth->offered.end(), [](const OfferedWidth& o) { return o.price && !o.price->per.empty() && o.price->per != "each"; });
-    if (!priced && std::any_of(cloth->offered.begin(), cloth->offered.end(), [](const OfferedWidth& o) { return o.price.has_value(); }))
-      diag.add(message({cloth->named.name, "cloths", "cutting layouts"}, Severity::warning, "price-missing", cloth->offered.front().at,
-                       "Not every width offered of " + cloth->named.name + " has a price for a length: they are compared by cloth alone.",
-                       "`{ width: 44 in, price: 9 per yd }`"));
+    const bool priced = std::all_of(cloth->offered.begin(), cloth->offered.end(), [](const OfferedWidth& o) {
+      return o.price && !o.price->per.empty() && o.price->per != "each";
+    });
+    if (!priced &&
+        std::any_of(cloth->offered.begin(), cloth->offered.end(), [](const OfferedWidth& o) { return o.price.has_value(); }))
+      diag.add(message(
+          {cloth->named.name, "cloths", "cutting layouts"}, Severity::warning, "price-missing", cloth->offered.front().at,
+          "Not every width offered of " + cloth->named.name + " has a price for a length: they are compared by cloth alone.",
+          "`{ width: 44 in, price: 9 per yd }`"));
     const std::size_t before = figures.all().size();
     std::optional<std::size_t> best;
     std::optional<Int128> least;
@@ -63,12 +67,18 @@ void add_offers(const Project& project, const LayWork& work, Plans& plans, Figur
       figure(name + "/width").is(offer.width).written().at(offer.at).add();
       plan.offers.push_back({"cloths/" + cloth->named.name + "/" + name, false, false});
       // Of its own width, and nothing there yet, it is laid already.
-      const bool as_laid = cloth->width.known() && *cloth->width == offer.width && (!cloth->bought.known() || cloth->bought->empty()) && cloth->remnants.empty() && cloth->keep.empty() && !plan.to_buy.placed.empty();
+      const bool as_laid = cloth->width.known() && *cloth->width == offer.width &&
+                           (!cloth->bought.known() || cloth->bought->empty()) && cloth->remnants.empty() && cloth->keep.empty() &&
+                           !plan.to_buy.placed.empty();
       const auto needed = as_laid ? std::optional<Length>(plan.needed) : needed_at_width(project, *cloth, offer.width, work);
       if (!needed) continue;
       plan.offers.back().goes = true;
-      figure(name + "/needed").is(*needed).from("cloths/" + cloth->named.name + "/" + name + "/width")
-          .working(cloth->named.name + " at " + worked(offer.width, in), "its pieces laid on this width, as to buy", worked(*needed, in)).add();
+      figure(name + "/needed")
+          .is(*needed)
+          .from("cloths/" + cloth->named.name + "/" + name + "/width")
+          .working(cloth->named.name + " at " + worked(offer.width, in), "its pieces laid on this width, as to buy",
+                   worked(*needed, in))
+          .add();
       Int128 measure = static_cast<Int128>(needed->in_ticks()) * offer.width.in_ticks();
       if (priced) {
         const Money cost = cost_of(*offer.price, *needed);

@@ -24,9 +24,7 @@ bool of_outer_cloth(const Project& project, const Piece& piece) {
   return cloth != nullptr && (!cloth->used_as.known() || *cloth->used_as == UsedAs::outer);
 }
 
-bool in_tiers(const Project& project) {
-  return project.skirt && project.skirt->kind.known() && *project.skirt->kind == "tiers";
-}
+bool in_tiers(const Project& project) { return project.skirt && project.skirt->kind.known() && *project.skirt->kind == "tiers"; }
 
 // Waist with its ease: known when the waist is written and its ease is not still to be settled.
 std::optional<Length> waist_with_ease(const Project& project) {
@@ -51,7 +49,8 @@ struct WaistEdge {
 std::optional<Length> finished_of(const RoundSums& sums, const std::vector<std::string>& runs) {
   Length sum;
   for (const std::string& name : runs) {
-    const auto s = std::find_if(sums.runs().begin(), sums.runs().end(), [&](const RunSum& r) { return same_name(r.run->named.name, name); });
+    const auto s =
+        std::find_if(sums.runs().begin(), sums.runs().end(), [&](const RunSum& r) { return same_name(r.run->named.name, name); });
     const auto part = s == sums.runs().end() ? std::nullopt : s->in_round(s->finished);
     if (!part) return std::nullopt;
     sum += *part;
@@ -93,7 +92,9 @@ std::vector<WaistEdge> waist_edges(const Project& project, const RoundSums& sums
     for (const PleatRun& other : project.pleats)
       if (other.of == run.of && sums.round_of(other) == nullptr) together.push_back(other.named.name);
     const auto finished = finished_of(sums, together);
-    if (finished) edges.push_back({&run.named, "pleats", together.size() == 1 ? "run " + run.named.name : "the runs of " + run.of.front(), *finished});
+    if (finished)
+      edges.push_back(
+          {&run.named, "pleats", together.size() == 1 ? "run " + run.named.name : "the runs of " + run.of.front(), *finished});
   }
   return edges;
 }
@@ -123,7 +124,10 @@ void judge_waist(const Project& project, const RoundSums& sums, Diagnostics& dia
   diag.add(std::move(d));
 }
 
-struct BodiceWaist { Length girth; std::string where; };
+struct BodiceWaist {
+  Length girth;
+  std::string where;
+};
 
 // The bodice's waist as it was last measured: at a fitting, else on the garment or its pattern.
 std::optional<BodiceWaist> bodice_waist(const Project& project) {
@@ -148,8 +152,8 @@ void judge_joined_waist(const Project& project, const RoundSums& sums, Diagnosti
   if (size_of(over) <= kJoinsBy) return;
   const ShownIn in = shown_in(project);
   Diagnostic d = about_the_body("skirt-meets-no-bodice", Severity::hold, *edge.named, edge.section, "pleats");
-  d.sentence = "The bodice's waist was " + worked(bodice->girth, in) + " " + bodice->where + "; " + edge.what + " finishes at " + worked(edge.finished, in) + ", " +
-               worked(size_of(over), in) + (over < Length{} ? " too small." : " too large.");
+  d.sentence = "The bodice's waist was " + worked(bodice->girth, in) + " " + bodice->where + "; " + edge.what + " finishes at " +
+               worked(edge.finished, in) + ", " + worked(size_of(over), in) + (over < Length{} ? " too small." : " too large.");
   d.hint = "pleat the skirt to the bodice that was fitted: `finished: " + worked(bodice->girth, in) + "`, and its runs with it";
   diag.add(std::move(d));
 }
@@ -190,26 +194,30 @@ void judge_floor(const Project& project, Diagnostics& diag) {
   } else if (has > *floor + kFloorBy) {
     Diagnostic d = about_the_body("long-for-floor", Severity::warning, longest->named, "pieces", "cutting list");
     d.sentence = "Longest breadth: " + so + " at most, so it lies " + worked(has - *floor, in) + " on the floor.";
-    d.hint = "`finished length: " + worked(wants, in) + "`; a train is accepted: `accept: [{ code: long-for-floor, at: " +
-             longest->named.name + ", because: it has a train }]`";
+    d.hint = "`finished length: " + worked(wants, in) +
+             "`; a train is accepted: `accept: [{ code: long-for-floor, at: " + longest->named.name +
+             ", because: it has a train }]`";
     diag.add(std::move(d));
   }
 }
 
 // A hem is turned up from its allowance: what was left for it must be as deep, but where it is faced.
 void judge_hem(const Project& project, Diagnostics& diag) {
-  if (!project.skirt || !project.skirt->hem || !project.skirt->hem->depth.known() || !project.skirt->hem->faced_with.empty()) return;
+  if (!project.skirt || !project.skirt->hem || !project.skirt->hem->depth.known() || !project.skirt->hem->faced_with.empty())
+    return;
   const Length depth = *project.skirt->hem->depth;
   const ShownIn in = shown_in(project);
   Length longest;
   for (const Piece& p : project.pieces)
     if (on_a_skirt(p)) longest = std::max(longest, p.length.value);
   for (const Piece& p : project.pieces) {
-    const bool breadth = on_a_skirt(p) && p.made_for.empty() && of_outer_cloth(project, p) && p.length.value * 2 > longest;  // no flounce
+    const bool breadth =
+        on_a_skirt(p) && p.made_for.empty() && of_outer_cloth(project, p) && p.length.value * 2 > longest;  // no flounce
     if (!breadth || p.drawn || p.length.kind != Size::Kind::finished || !p.hem.known() || *p.hem >= depth) continue;
-    diag.add(message({p.named.name, "pieces", "cutting list"}, Severity::hold, "hem-allowance-short", p.hem.at,
-                     "The hem is " + worked(depth, in) + " deep, and " + p.named.name + " is cut with " + worked(*p.hem, in) + " for it.",
-                     "`hem: " + worked(depth, in) + "` and what is turned under; or `faced with` a cloth"));
+    diag.add(message(
+        {p.named.name, "pieces", "cutting list"}, Severity::hold, "hem-allowance-short", p.hem.at,
+        "The hem is " + worked(depth, in) + " deep, and " + p.named.name + " is cut with " + worked(*p.hem, in) + " for it.",
+        "`hem: " + worked(depth, in) + "` and what is turned under; or `faced with` a cloth"));
   }
 }
 

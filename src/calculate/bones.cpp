@@ -52,16 +52,23 @@ class Boning {
   void add_bone(const Bone& bone, const BoneStock& stock, std::vector<CutBone>& bones) {
     const std::string key = "bones/" + bone.named.name + "/";
     if (bone.channel_length.known())
-      figure(bone, "channel length").is(*bone.channel_length).at(bone.channel_length.at).written().from("", bone.channel_length).add();
+      figure(bone, "channel length")
+          .is(*bone.channel_length)
+          .at(bone.channel_length.at)
+          .written()
+          .from("", bone.channel_length)
+          .add();
     figure(bone, "number").is(bone.number).written().add();
     judge_channel_width(bone, stock);
     judge_channel_length(bone);
     const auto length = bone_length(bone, stock, key);
     if (!length) return;
     for (std::int64_t n = 1; n <= bone.number; ++n) bones.push_back({bone.named.name, static_cast<int>(n), *length});
-    if (bone.crosses_waist_seam.known() && *bone.crosses_waist_seam && project_.joined_at_waist.known() && *project_.joined_at_waist)
+    if (bone.crosses_waist_seam.known() && *bone.crosses_waist_seam && project_.joined_at_waist.known() &&
+        *project_.joined_at_waist)
       say(Severity::warning, "bone-in-waist-seam", bone.named, bone.crosses_waist_seam.at,
-          "Bone " + bone.named.name + " crosses the waist seam that joins the skirt.", "end its channel above the seam's allowance");
+          "Bone " + bone.named.name + " crosses the waist seam that joins the skirt.",
+          "end its channel above the seam's allowance");
   }
 
   // A channel lies between the ends of what it follows.
@@ -72,19 +79,23 @@ class Boning {
     const Given<Length>* along = seam != nullptr ? &seam->length : edge != nullptr ? &edge->length : nullptr;
     if (along == nullptr || !along->known() || *bone.channel_length <= **along) return;
     say(Severity::warning, "bone-channel-long", bone.named, bone.channel_length.at,
-        "Channel " + bone.named.name + " is " + said(*bone.channel_length) + " long; " + (seam != nullptr ? bone.on_seam : bone.on_edge) +
-            ", which it follows, is " + said(**along) + ".",
-        "`length: " + said(**along) + "`, or another " + (seam != nullptr ? "`on seam`" : "`on edge`") + "; a channel that goes on past it is accepted under `accept`");
+        "Channel " + bone.named.name + " is " + said(*bone.channel_length) + " long; " +
+            (seam != nullptr ? bone.on_seam : bone.on_edge) + ", which it follows, is " + said(**along) + ".",
+        "`length: " + said(**along) + "`, or another " + (seam != nullptr ? "`on seam`" : "`on edge`") +
+            "; a channel that goes on past it is accepted under `accept`");
   }
 
   // 1/16 to 3/16 in more than the bone is wide (common practice; a log of 1/4 in bones in 3/4 in tape calls them too loose).
   void judge_channel_width(const Bone& bone, const BoneStock& stock) {
     if (!bone.channel_width.known() || !stock.width.known()) return;
-    const Length wide = *bone.channel_width, least = *stock.width + Length::sixty_fourths(4), most = *stock.width + Length::sixty_fourths(12);
-    const std::string seen = "Channel " + bone.named.name + " is " + said(wide) + " wide and its bone " + said(*stock.width) + ": ";
+    const Length wide = *bone.channel_width, least = *stock.width + Length::sixty_fourths(4),
+                 most = *stock.width + Length::sixty_fourths(12);
+    const std::string seen =
+        "Channel " + bone.named.name + " is " + said(wide) + " wide and its bone " + said(*stock.width) + ": ";
     const std::string hint = "`channel width: " + said(least) + "` to " + said(most) + "; common practice";
     if (wide < least)
-      say(Severity::warning, "bone-channel-tight", bone.named, bone.channel_width.at, seen + "it will hardly go in, and the cloth strains.", hint);
+      say(Severity::warning, "bone-channel-tight", bone.named, bone.channel_width.at,
+          seen + "it will hardly go in, and the cloth strains.", hint);
     else if (wide > most)
       say(Severity::warning, "bone-channel-loose", bone.named, bone.channel_width.at, seen + "it will twist and wander.", hint);
   }
@@ -101,7 +112,8 @@ class Boning {
     const Length less = usual_difference(stock.kind, *project_.rules.bone_length_is);
     if (!bone.bone_length.known() || !room || less > Length{} || length <= *room + less) return;
     say(Severity::warning, "bone-ends-tight", bone.named, bone.bone_length.at,
-        "Bone " + bone.named.name + " is " + said(length) + " in a channel of " + said(*room) + ": " + said(-less) + " less is usual, so that its ends lie clear.",
+        "Bone " + bone.named.name + " is " + said(length) + " in a channel of " + said(*room) + ": " + said(-less) +
+            " less is usual, so that its ends lie clear.",
         "`bone length: " + said(*room + less) + "`, or a `length` of its channel in its stead");
   }
 
@@ -123,9 +135,12 @@ class Boning {
       const bool less = more <= Length{};
       f.is(length).from(key + "channel length");
       if (clear.known()) f.from("bones/" + bone.named.name + "/end clear", clear);
-      else f.from("rules/bone length is").from("", Given<Length>::standing(more, published(stock.kind) ? 'a' : 'c', "the rule of its kind"));
-      f.working(std::string(word_for(stock.kind)) + " for " + bone.named.name, std::string("channel ") + (less ? "−" : "+") + " " +
-                    (clear.known() ? "2 × end clear" : rule_words()) + (*stock.may_be_cut ? "" : ", the next shorter that is sold"),
+      else
+        f.from("rules/bone length is")
+            .from("", Given<Length>::standing(more, published(stock.kind) ? 'a' : 'c', "the rule of its kind"));
+      f.working(std::string(word_for(stock.kind)) + " for " + bone.named.name,
+                std::string("channel ") + (less ? "−" : "+") + " " + (clear.known() ? "2 × end clear" : rule_words()) +
+                    (*stock.may_be_cut ? "" : ", the next shorter that is sold"),
                 said(*bone.channel_length) + (less ? " − " : " + ") + said(less ? -more : more));
     } else {
       return std::nullopt;  // to be measured
@@ -164,8 +179,8 @@ class Boning {
       if (l <= most) best = std::max(best, l);
     if (best.is_zero() && !stock.sold_as.empty())
       say(Severity::error, "no-stock-so-short", bone.named, stock.sold_as_at,
-          "No " + stock.named.name + " is short enough for " + bone.named.name + ", which has room for " + said(most) + "; the shortest is " +
-              said(stock.sold_as.front()) + ".",
+          "No " + stock.named.name + " is short enough for " + bone.named.name + ", which has room for " + said(most) +
+              "; the shortest is " + said(stock.sold_as.front()) + ".",
           "add a length to `sold as`, or `may be cut: yes`");
     return best;
   }
@@ -216,10 +231,12 @@ class Boning {
     total.is(sum);
     std::string numbers;
     for (const Bone& bone : project_.bones) {
-      if (!same_name(bone.stock, stock.named.name) || figures_.find("bones/" + bone.named.name + "/bone length") == nullptr) continue;
+      if (!same_name(bone.stock, stock.named.name) || figures_.find("bones/" + bone.named.name + "/bone length") == nullptr)
+        continue;
       count.from("bones/" + bone.named.name + "/number");
       total.from("bones/" + bone.named.name + "/bone length").from("bones/" + bone.named.name + "/number");
-      numbers += (numbers.empty() ? "" : " + ") + whole_number(bone.number) + " × " + said(*figures_.length("bones/" + bone.named.name + "/bone length"));
+      numbers += (numbers.empty() ? "" : " + ") + whole_number(bone.number) + " × " +
+                 said(*figures_.length("bones/" + bone.named.name + "/bone length"));
     }
     count.add();
     total.working("all bones of " + stock.named.name, "sum of number × bone length", numbers).add();
@@ -244,14 +261,17 @@ class Boning {
       NewFigure f(figures_, in_, "notions", notion.named.name, "casing needed");
       Length sum;
       for (const Bone& bone : project_.bones) {
-        if (!is_notion(project_, bone.casing) || !same_name(bone.casing, notion.named.name) || !bone.channel_length.known()) continue;
+        if (!is_notion(project_, bone.casing) || !same_name(bone.casing, notion.named.name) || !bone.channel_length.known())
+          continue;
         const BoneStock* stock = project_.stock(bone.stock);
         if (stock == nullptr) continue;
         const Length each = *bone.channel_length + *stock->casing_ends;
         for (std::int64_t n = 0; n < bone.number; ++n) pieces.push_back(each);
         sum += each * bone.number;
-        f.from("bones/" + bone.named.name + "/channel length").from("bone stock/" + stock->named.name + "/casing ends", stock->casing_ends);
-        numbers += (numbers.empty() ? "" : " + ") + whole_number(bone.number) + " × (" + said(*bone.channel_length) + " + " + said(*stock->casing_ends) + ")";
+        f.from("bones/" + bone.named.name + "/channel length")
+            .from("bone stock/" + stock->named.name + "/casing ends", stock->casing_ends);
+        numbers += (numbers.empty() ? "" : " + ") + whole_number(bone.number) + " × (" + said(*bone.channel_length) + " + " +
+                   said(*stock->casing_ends) + ")";
       }
       if (pieces.empty()) continue;
       f.is(sum).at(notion.named.at).working("casing", "number × (channel + its ends)", numbers).add();
@@ -264,7 +284,8 @@ class Boning {
       Length missing;
       for (const int i : cuts.left_out) missing += pieces[static_cast<std::size_t>(i)];
       say(Severity::hold, "casing-short", notion.named, notion.bought_lengths.at,
-          "Casing " + notion.named.name + ": the channels take " + said(sum) + "; on what was bought " + said(missing) + " of it find no room.",
+          "Casing " + notion.named.name + ": the channels take " + said(sum) + "; on what was bought " + said(missing) +
+              " of it find no room.",
           "buy that much more");
     }
   }

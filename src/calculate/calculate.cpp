@@ -1,14 +1,14 @@
 #include "calculate/calculate.h"
 
 #include "calculate/accepted.h"
-#include "calculate/body_and_skirt.h"
 #include "calculate/best_buy.h"
+#include "calculate/body_and_skirt.h"
 #include "calculate/bones.h"
 #include "calculate/closures.h"
 #include "calculate/cloth_weight.h"
 #include "calculate/cut_list.h"
-#include "calculate/facts.h"
 #include "calculate/days_left.h"
+#include "calculate/facts.h"
 #include "calculate/fitting.h"
 #include "calculate/fitting_pages.h"
 #include "calculate/gates.h"
@@ -19,14 +19,14 @@
 #include "calculate/lay_checked.h"
 #include "calculate/layers.h"
 #include "calculate/loads.h"
+#include "calculate/new_figure.h"
 #include "calculate/order_of_work.h"
 #include "calculate/order_questions.h"
+#include "calculate/plackets.h"
 #include "calculate/pleat_choices.h"
 #include "calculate/pleat_map.h"
 #include "calculate/pleat_waist.h"
 #include "calculate/pleats_figures.h"
-#include "calculate/new_figure.h"
-#include "calculate/plackets.h"
 #include "calculate/rounds.h"
 #include "calculate/rules.h"
 #include "calculate/safety.h"
@@ -63,7 +63,9 @@ Worked calculate(const Project& project, const Templates& templates, const WorkO
     for (const ClothCuts& cuts : cut_list(project, sums, figures, diag))
       plans.lays.push_back(lay_of(project, cuts, options, figures, diag));
   if (clean("cloths") && clean("pieces"))
-    add_offers(project, {options.lay_work, options.search_all ? std::min(options.outline_work, nest::kQuickWork) : 0, options.threads, options.watch, options.store},
+    add_offers(project,
+               {options.lay_work, options.search_all ? std::min(options.outline_work, nest::kQuickWork) : 0, options.threads,
+                options.watch, options.store},
                plans, figures, diag);
   if (clean("cloths") && clean("pieces")) check_layers(project, diag);
   if (clean("rounds") && clean("pleats")) add_rounds(project, sums, figures, diag);

@@ -17,11 +17,11 @@ struct Worked {
 };
 
 struct WorkOptions {
-  std::int64_t lay_work = 8000;   // steps of search for each lay of rectangles; 0: one shelf lay
+  std::int64_t lay_work = 8000;                  // steps of search for each lay of rectangles; 0: one shelf lay
   std::int64_t outline_work = nest::kUsualWork;  // … of a lay that holds an outline; 0: outlines lie as their boxes
-  int threads = 1;                // the time taken, never an output
+  int threads = 1;                               // the time taken, never an output
   const LayWatch* watch = nullptr;
-  bool search_all = true;         // false (`check`): rectangles only where a shelf lay finds something wrong, outlines never
+  bool search_all = true;           // false (`check`): rectangles only where a shelf lay finds something wrong, outlines never
   nest::LayStore* store = nullptr;  // of lays kept from earlier, or nothing; no output tells which
   const OlderFigures* since = nullptr;  // what today is compared with, or nothing
 };

@@ -31,7 +31,8 @@ void add_closing_notions(const Project& project, const std::vector<ClosingPlan>&
       }
     }
     const auto hold = [&](std::string code, std::string sentence, std::string hint, const SourceSpan& at) {
-      diag.add(message({notion.named.name, "notions", "to buy"}, Severity::hold, std::move(code), at, std::move(sentence), std::move(hint)));
+      diag.add(message({notion.named.name, "notions", "to buy"}, Severity::hold, std::move(code), at, std::move(sentence),
+                       std::move(hint)));
     };
     if (number > 0) {
       NewFigure f(figures, in, "notions", notion.named.name, "fasteners needed");
@@ -39,7 +40,9 @@ void add_closing_notions(const Project& project, const std::vector<ClosingPlan>&
       for (const std::string& key : number_keys) f.from(key);
       f.add();
       if (notion.bought_number.known() && *notion.bought_number < number)
-        hold("fasteners-short", capital(notion.named.name) + ": " + whole_number(number) + " needed, " + whole_number(*notion.bought_number) + " bought.",
+        hold("fasteners-short",
+             capital(notion.named.name) + ": " + whole_number(number) + " needed, " + whole_number(*notion.bought_number) +
+                 " bought.",
              "buy " + whole_number(number - *notion.bought_number) + " more, or set them wider apart", notion.bought_number.at);
     }
     if (laces.empty()) continue;
@@ -59,8 +62,10 @@ void add_closing_notions(const Project& project, const std::vector<ClosingPlan>&
         shelf.front() -= lace;
         continue;
       }
-      hold("lace-short", capital(notion.named.name) + (ties ? ": a tie of " : ": a lace of ") + text_of(lace, in, cut_step(in), Rounding::up).plain() +
-           " is needed in one piece; the longest left is " + text_of(shelf.empty() ? Length{} : shelf.front(), in, cut_step(in), Rounding::down).plain() + ".",
+      hold("lace-short",
+           capital(notion.named.name) + (ties ? ": a tie of " : ": a lace of ") +
+               text_of(lace, in, cut_step(in), Rounding::up).plain() + " is needed in one piece; the longest left is " +
+               text_of(shelf.empty() ? Length{} : shelf.front(), in, cut_step(in), Rounding::down).plain() + ".",
            "buy that length, or shorter `tie ends`", notion.bought_lengths.at);
       break;
     }

@@ -11,7 +11,11 @@ namespace {
 
 constexpr std::int64_t kMostPlaces = 200;
 
-struct Stretch { Length from, to; std::int64_t gaps = 1; std::optional<Length> at_most = {}; };
+struct Stretch {
+  Length from, to;
+  std::int64_t gaps = 1;
+  std::optional<Length> at_most = {};
+};
 
 class Places {
  public:
@@ -41,11 +45,15 @@ class Places {
   std::optional<ClosureFault> off_the_edge() const {
     for (const ForcedPlace& f : forced_)
       if (f.from_top > input_.edge_length)
-        return fault("level-off-edge", "levels", "Level " + f.level + " is " + said(f.from_top) + " down; " + input_.edge + " ends at " +
-                     said(input_.edge_length) + ".", "levels count from the top of the edge");
+        return fault("level-off-edge", "levels",
+                     "Level " + f.level + " is " + said(f.from_top) + " down; " + input_.edge + " ends at " +
+                         said(input_.edge_length) + ".",
+                     "levels count from the top of the edge");
     if (input_.top + input_.bottom > input_.edge_length)
-      return fault("edge-too-short", "top inset", "Insets of " + said(input_.top) + " and " + said(input_.bottom) + " leave nothing of the " +
-                   said(input_.edge_length) + " of " + input_.edge + ".", "`top inset` and `bottom inset` are usually 1/4 in each");
+      return fault("edge-too-short", "top inset",
+                   "Insets of " + said(input_.top) + " and " + said(input_.bottom) + " leave nothing of the " +
+                       said(input_.edge_length) + " of " + input_.edge + ".",
+                   "`top inset` and `bottom inset` are usually 1/4 in each");
     return std::nullopt;
   }
 
@@ -54,8 +62,10 @@ class Places {
                  "`number: 6`, or `at most:` the greatest distance between two");
   }
   ClosureFault too_many(Length apart) const {
-    return fault("fasteners-too-many", "at most", "More than " + whole_number(kMostPlaces) + " " + input_.many + " would stand on the " +
-                 said(input_.edge_length) + " of " + input_.edge + ", " + said(apart) + " apart.", "a greater `at most`; is the unit right?");
+    return fault("fasteners-too-many", "at most",
+                 "More than " + whole_number(kMostPlaces) + " " + input_.many + " would stand on the " +
+                     said(input_.edge_length) + " of " + input_.edge + ", " + said(apart) + " apart.",
+                 "a greater `at most`; is the unit right?");
   }
 
   ClosurePlaces single() const {
@@ -72,8 +82,10 @@ class Places {
     if (n > kMostPlaces) return too_many(*input_.pitch);
     const Length row = *input_.pitch * (n - 1);
     if (row > span)
-      return fault("edge-too-short", "pitch", whole_number(n) + " " + input_.many + " " + said(*input_.pitch) + " apart take " + said(row) + "; " +
-                   input_.edge + " has " + said(span) + " between its insets.", "fewer, a smaller `pitch`, or smaller insets");
+      return fault("edge-too-short", "pitch",
+                   whole_number(n) + " " + input_.many + " " + said(*input_.pitch) + " apart take " + said(row) + "; " +
+                       input_.edge + " has " + said(span) + " between its insets.",
+                   "fewer, a smaller `pitch`, or smaller insets");
     const Length start = input_.insets_free ? (input_.edge_length - row).times(1, 2) : input_.top;
     ClosurePlaces out;
     for (std::int64_t i = 0; i < n; ++i) out.places.push_back({start + *input_.pitch * i, "", false});
@@ -82,10 +94,13 @@ class Places {
       out.widest = *input_.pitch;
     }
     for (const ForcedPlace& f : forced_) {
-      const auto at = std::find_if(out.places.begin(), out.places.end(), [&](const Fastener& p) { return p.from_top == f.from_top; });
+      const auto at =
+          std::find_if(out.places.begin(), out.places.end(), [&](const Fastener& p) { return p.from_top == f.from_top; });
       if (at == out.places.end())
-        return fault("fasteners-contradict", "pitch", "A row " + said(*input_.pitch) + " apart from " + said(start) + " puts no " + input_.one +
-                     " at " + f.level + ", " + said(f.from_top) + " down.", "drop `pitch` and write `at most: " + said(*input_.pitch) + "`");
+        return fault("fasteners-contradict", "pitch",
+                     "A row " + said(*input_.pitch) + " apart from " + said(start) + " puts no " + input_.one + " at " + f.level +
+                         ", " + said(f.from_top) + " down.",
+                     "drop `pitch` and write `at most: " + said(*input_.pitch) + "`");
       at->level = f.level;
     }
     return out;
@@ -94,14 +109,16 @@ class Places {
   // Both sides together stand 2n - 1 equal half pitches from first to last.
   std::variant<ClosurePlaces, ClosureFault> staggered() const {
     if (!forced_.empty())
-      return fault("fasteners-contradict", "one at", "Staggered eyelets have their own places; none can be held at " + forced_.front().level + ".",
+      return fault("fasteners-contradict", "one at",
+                   "Staggered eyelets have their own places; none can be held at " + forced_.front().level + ".",
                    "drop `one at`, or lace it `cross`");
     const Length span = input_.edge_length - input_.top - input_.bottom;
     ClosurePlaces out;
     if (input_.pitch) {
       ClosureInput one_side = input_;
       one_side.staggered = false;
-      if (!one_side.number) one_side.number = std::max<std::int64_t>(1, count_of(span + input_.pitch->times(1, 2), *input_.pitch, Rounding::down));
+      if (!one_side.number)
+        one_side.number = std::max<std::int64_t>(1, count_of(span + input_.pitch->times(1, 2), *input_.pitch, Rounding::down));
       one_side.edge_length = input_.edge_length - input_.pitch->times(1, 2);
       auto made = Places(one_side, in_).made();
       if (made.index() == 1) return made;
@@ -144,10 +161,12 @@ class Places {
       fixed_.push_back({"", last});
     }
     if (const auto fault = fix_closer(first, last)) return fault;
-    for (std::size_t i = 1; i < fixed_.size(); ++i) stretches_.push_back({fixed_[i - 1].from_top, fixed_[i].from_top, 1, at_most_of(fixed_[i - 1].from_top)});
+    for (std::size_t i = 1; i < fixed_.size(); ++i)
+      stretches_.push_back({fixed_[i - 1].from_top, fixed_[i].from_top, 1, at_most_of(fixed_[i - 1].from_top)});
     if (stretches_.empty() && input_.number)
-      return fault("edge-too-short", "number", whole_number(*input_.number) + " " + input_.many + " have no room between the insets of " +
-                   input_.edge + ".", "smaller insets");
+      return fault("edge-too-short", "number",
+                   whole_number(*input_.number) + " " + input_.many + " have no room between the insets of " + input_.edge + ".",
+                   "smaller insets");
     return std::nullopt;
   }
 
@@ -155,12 +174,16 @@ class Places {
   std::optional<ClosureFault> fix_closer(Length first, Length last) {
     if (input_.closer.empty()) return std::nullopt;
     if (!input_.at_most || input_.number)
-      return fault("fasteners-contradict", "closer near", "`closer near` says how far apart they stand at " + input_.closer.front().level +
-                   "; their number is written as well.", "drop `number`, and write `at most`");
+      return fault(
+          "fasteners-contradict", "closer near",
+          "`closer near` says how far apart they stand at " + input_.closer.front().level + "; their number is written as well.",
+          "drop `number`, and write `at most`");
     for (const CloserPart& c : input_.closer) {
       if (c.at_most >= *input_.at_most)
-        return fault("closer-not-closer", "closer near", "Near " + c.level + " they stand " + said(c.at_most) + " apart at most, elsewhere " +
-                     said(*input_.at_most) + ".", "a smaller `at most` under `closer near`");
+        return fault(
+            "closer-not-closer", "closer near",
+            "Near " + c.level + " they stand " + said(c.at_most) + " apart at most, elsewhere " + said(*input_.at_most) + ".",
+            "a smaller `at most` under `closer near`");
       for (const Length end : {std::clamp(c.from, first, last), std::clamp(c.to, first, last)}) {
         const auto after = std::find_if(fixed_.begin(), fixed_.end(), [&](const ForcedPlace& f) { return f.from_top > end; });
         const Length half = c.at_most.times(1, 2);
@@ -194,8 +217,10 @@ class Places {
     const auto fixed = static_cast<std::int64_t>(fixed_.size());
     if (*input_.number > kMostPlaces) return too_many((input_.edge_length).times(1, *input_.number));
     if (*input_.number < fixed)
-      return fault("fasteners-contradict", "number", whole_number(*input_.number) + " " + input_.many + " cannot stand at " + whole_number(fixed) +
-                   " fixed places: the first, the last and those of `one at`.", "`number: " + whole_number(fixed) + "` or more");
+      return fault("fasteners-contradict", "number",
+                   whole_number(*input_.number) + " " + input_.many + " cannot stand at " + whole_number(fixed) +
+                       " fixed places: the first, the last and those of `one at`.",
+                   "`number: " + whole_number(fixed) + "` or more");
     // Each further gap goes where the pitch is widest, the upper of two alike; that keeps the widest as small as can be.
     for (std::int64_t left = *input_.number - fixed; left > 0; --left) {
       auto widest = stretches_.begin();
@@ -206,8 +231,9 @@ class Places {
     if (input_.at_most)
       for (const Stretch& s : stretches_)
         if (Exact(s.to - s.from) > Exact(*input_.at_most) * Exact(s.gaps))
-          return fault("fasteners-contradict", "number", whole_number(*input_.number) + " " + input_.many + " stand up to " +
-                       said((s.to - s.from).times(1, s.gaps)) + " apart; `at most` says " + said(*input_.at_most) + ".",
+          return fault("fasteners-contradict", "number",
+                       whole_number(*input_.number) + " " + input_.many + " stand up to " +
+                           said((s.to - s.from).times(1, s.gaps)) + " apart; `at most` says " + said(*input_.at_most) + ".",
                        "drop `number` or `at most`");
     return std::nullopt;
   }
@@ -219,7 +245,8 @@ class Places {
     for (std::size_t k = 0; k < stretches_.size(); ++k) {
       const Stretch& s = stretches_[k];
       for (std::int64_t i = 1; i <= s.gaps; ++i)
-        out.places.push_back({s.from + (s.to - s.from).times(i, s.gaps), i == s.gaps ? fixed_[k + 1].level : "", false, i == s.gaps});
+        out.places.push_back(
+            {s.from + (s.to - s.from).times(i, s.gaps), i == s.gaps ? fixed_[k + 1].level : "", false, i == s.gaps});
       out.gaps.push_back((s.to - s.from).times(1, s.gaps));
       out.widest = std::max(out.widest, out.gaps.back());
     }
@@ -285,12 +312,8 @@ Length lace_path(LaceAs as, std::int64_t pairs, Length gap, const std::vector<Le
     }
   };
   switch (as) {
-    case LaceAs::cross:
-      diagonals(2, false);
-      return all + gap;
-    case LaceAs::spiral:
-      diagonals(1, false);
-      return all + gap * pairs;
+    case LaceAs::cross: diagonals(2, false); return all + gap;
+    case LaceAs::spiral: diagonals(1, false); return all + gap * pairs;
     case LaceAs::staggered_spiral: {
       const Length half = pitches.front().times(1, 2);
       return diagonal(2 * pairs - 1, gap, half);

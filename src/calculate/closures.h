@@ -16,37 +16,48 @@
 
 namespace gownsheaf {
 
-struct ForcedPlace { std::string level; Length from_top; };
-struct CloserPart { std::string level; Length from, to, at_most; };  // down the edge; a place stands at both of its ends
+struct ForcedPlace {
+  std::string level;
+  Length from_top;
+};
+struct CloserPart {
+  std::string level;
+  Length from, to, at_most;
+};  // down the edge; a place stands at both of its ends
 struct ClosureInput {
   std::string one = "hook", many = "hooks";  // what it is called in messages
   std::string edge = "the edge";             // name in messages
   Length edge_length, top, bottom;           // top, bottom: insets
   std::optional<Length> at_most, pitch;
-  std::optional<std::int64_t> number;        // places; with `pitch` too
-  std::vector<ForcedPlace> forced;           // any order
-  std::vector<CloserPart> closer;            // any order; only with `at_most`
-  bool insets_free = false;                  // insets not written: a row of written pitch stands in the middle
-  bool staggered = false;                    // the other side stands half a pitch lower
-  Length closest;                            // forced places nearer than this are crowded
+  std::optional<std::int64_t> number;  // places; with `pitch` too
+  std::vector<ForcedPlace> forced;     // any order
+  std::vector<CloserPart> closer;      // any order; only with `at_most`
+  bool insets_free = false;            // insets not written: a row of written pitch stands in the middle
+  bool staggered = false;              // the other side stands half a pitch lower
+  Length closest;                      // forced places nearer than this are crowded
 };
 struct ClosurePlaces {
-  std::vector<Fastener> places;              // from the top down; other_way not filled
-  std::vector<Length> gaps;                  // pitch of each stretch, exact to the tick
-  std::vector<Length> other_side;            // staggered: places of the other side
-  Length widest;                             // greatest distance between two neighbours
+  std::vector<Fastener> places;                         // from the top down; other_way not filled
+  std::vector<Length> gaps;                             // pitch of each stretch, exact to the tick
+  std::vector<Length> other_side;                       // staggered: places of the other side
+  Length widest;                                        // greatest distance between two neighbours
   std::vector<std::pair<ForcedPlace, Length>> crowded;  // forced place and its distance to the fixed place above it
 };
 // Code is edge-too-short, level-off-edge, fasteners-contradict, fasteners-too-few or fasteners-too-many; key is the
 // closure's key that the sentence speaks of.
-struct ClosureFault { std::string code, sentence, hint, key; };
+struct ClosureFault {
+  std::string code, sentence, hint, key;
+};
 std::variant<ClosurePlaces, ClosureFault> place_fasteners(const ClosureInput& input, ShownIn shown_in);
 
 // Across and thickness; 1/8 in more where the rule says so: for a shank, or for every button.
 Length buttonhole_length(Length across, Length thickness, bool eighth_more);
 bool buttonhole_eighth_more(const Given<ButtonholeIs>& rule, bool shank);
 // A tie as it is cut: what hangs free to be tied, 2 in sewn down beneath the edge, 1/2 in hemmed at its end; common practice.
-struct TieCut { Length free, sewn_down, hemmed; Length cut() const { return free + sewn_down + hemmed; } };
+struct TieCut {
+  Length free, sewn_down, hemmed;
+  Length cut() const { return free + sewn_down + hemmed; }
+};
 TieCut tie_cut(Length free);
 // The lace through n pairs of eyelets, gap g between the edges, `pitches` between neighbours (n - 1 of them), both tie
 // ends not counted. Rounded once for each different diagonal.
@@ -58,16 +69,25 @@ Length lace_through(std::int64_t pairs, Length thickness);
 Length diagonal(std::int64_t factor, Length a, Length b);
 
 // How far one side is cut past the meeting line.
-struct SideCut { Length lap, turn; bool faced = false; Length past() const { return lap + turn; } };
+struct SideCut {
+  Length lap, turn;
+  bool faced = false;
+  Length past() const { return lap + turn; }
+};
 SideCut side_cut(const Closure& closure, const Piece* piece, bool under);
 
 // Pieces and minutes of one kind with so many places (pairs); minutes absent where no rate is known.
-struct FastenerWork { std::int64_t pieces = 0; std::optional<std::int64_t> minutes; };
+struct FastenerWork {
+  std::int64_t pieces = 0;
+  std::optional<std::int64_t> minutes;
+};
 FastenerWork fastener_work(Fasten kind, std::int64_t places, bool metal_eyelets);
 // The distance that a kind usually keeps: 1 1/4 in, 2 in, 30 mm; absent for kinds without a rule.
 std::optional<Length> usual_at_most(Fasten kind);
 
-struct FastenerWords { std::string one, many; };
+struct FastenerWords {
+  std::string one, many;
+};
 FastenerWords fastener_words(Fasten kind);
 
 // Figures and plans of the project's closings, in its order. Errors and holds go to diag.

@@ -17,18 +17,19 @@ const Length kLapLineToHole = Length::sixty_fourths(8);
 class Closing {
  public:
   Closing(const Project& project, const Closure& closure, Figures& figures, Diagnostics& diag)
-      : project_(project), closure_(closure), figures_(figures), diag_(diag), in_(shown_in(project)), words_(fastener_words(closure.fasten)) {}
+      : project_(project), closure_(closure), figures_(figures), diag_(diag), in_(shown_in(project)),
+        words_(fastener_words(closure.fasten)) {}
 
   std::optional<ClosingPlan> made() {
     if (!closure_.length.known()) return std::nullopt;
     if (closure_.fasten == Fasten::lacing && !closure_.gap.known() && closure_.gap.origin != Origin::to_measure) {
-      say(Severity::error, "lace-gap-needed", closure_.fasten_at, "Lacing needs `gap`.", "how far the edges stand apart when laced: `gap: 2 in`");
+      say(Severity::error, "lace-gap-needed", closure_.fasten_at, "Lacing needs `gap`.",
+          "how far the edges stand apart when laced: `gap: 2 in`");
       return std::nullopt;
     }
     begin_plan();
     if (closure_.fasten != Fasten::drawstring && !add_places()) return std::nullopt;
-    for (const Level& level : closure_.levels)
-      figure("at " + level.name).is(level.from_top).written().at(level.at).add();
+    for (const Level& level : closure_.levels) figure("at " + level.name).is(level.from_top).written().at(level.at).add();
     add_lap();
     add_strength();
     if (closure_.fasten == Fasten::buttons) add_buttonhole();
@@ -53,7 +54,8 @@ class Closing {
   std::string edge_name() const { return closure_.edge.empty() ? closure_.named.name : closure_.edge; }
 
   void say(Severity severity, std::string code, const SourceSpan& at, std::string sentence, std::string hint) {
-    diag_.add(message({closure_.named.name, "closures", "closures"}, severity, std::move(code), at.line > 0 ? at : closure_.named.at, std::move(sentence), std::move(hint)));
+    diag_.add(message({closure_.named.name, "closures", "closures"}, severity, std::move(code),
+                      at.line > 0 ? at : closure_.named.at, std::move(sentence), std::move(hint)));
   }
 
   void begin_plan() {
@@ -88,10 +90,12 @@ class Closing {
         if (same_name(level.name, name)) in.forced.push_back({level.name, level.from_top});
     for (const CloserNear& near : closure_.closer_near)
       for (const Level& level : closure_.levels)
-        if (same_name(level.name, near.level)) in.closer.push_back({level.name, level.from_top - *near.within, level.from_top + *near.within, *near.at_most});
+        if (same_name(level.name, near.level))
+          in.closer.push_back({level.name, level.from_top - *near.within, level.from_top + *near.within, *near.at_most});
     const Notion* notion = project_.notion(closure_.with);
     in.closest = kHoldsLevel;
-    if (closure_.fasten == Fasten::buttons && notion != nullptr && notion->across.known()) in.closest = std::max(in.closest, *notion->across);
+    if (closure_.fasten == Fasten::buttons && notion != nullptr && notion->across.known())
+      in.closest = std::max(in.closest, *notion->across);
     return in;
   }
 
@@ -123,13 +127,17 @@ class Closing {
     // Levels beyond the edge are wrong whether or not one must stand there.
     for (const Level& level : closure_.levels)
       if (level.from_top > *closure_.length) {
-        say(Severity::error, "level-off-edge", level.at, "Level " + level.name + " is " + worked(level.from_top, in_) + " down; " + edge_name() +
-            " ends at " + worked(*closure_.length, in_) + ".", "levels count from the top of the edge");
+        say(Severity::error, "level-off-edge", level.at,
+            "Level " + level.name + " is " + worked(level.from_top, in_) + " down; " + edge_name() + " ends at " +
+                worked(*closure_.length, in_) + ".",
+            "levels count from the top of the edge");
         return false;
       }
     for (const auto& [forced, away] : places.crowded)
-      say(Severity::hold, "levels-crowd", closure_.one_at_at, "Two " + words_.many + " would stand only " + worked(away, in_) + " apart at " +
-          (forced.level.empty() ? "the ends" : forced.level) + ".", "drop it from `one at`, or move the inset");
+      say(Severity::hold, "levels-crowd", closure_.one_at_at,
+          "Two " + words_.many + " would stand only " + worked(away, in_) + " apart at " +
+              (forced.level.empty() ? "the ends" : forced.level) + ".",
+          "drop it from `one at`, or move the inset");
     plan_.fasteners = places.places;
     plan_.gaps = places.gaps;
     plan_.widest_gap = places.widest;
@@ -165,10 +173,12 @@ class Closing {
       Length from = plan_.fasteners.front().from_top;
       for (const Fastener& p : plan_.fasteners)
         if ((p.fixed || &p == &plan_.fasteners.back()) && p.from_top > from) {
-          numbers += (numbers.empty() ? "" : " + ") + worked(p.from_top - from, in_) + " / " + worked(at_most_between(in, from, p.from_top), in_);
+          numbers += (numbers.empty() ? "" : " + ") + worked(p.from_top - from, in_) + " / " +
+                     worked(at_most_between(in, from, p.from_top), in_);
           from = p.from_top;
         }
-      f.working("number of " + words_.many, "gaps of each stretch = stretch / at most, up to a whole one; all gaps + 1", numbers + " + 1");
+      f.working("number of " + words_.many, "gaps of each stretch = stretch / at most, up to a whole one; all gaps + 1",
+                numbers + " + 1");
     }
     f.add();
     const bool lacing = closure_.fasten == Fasten::lacing;
@@ -178,7 +188,8 @@ class Closing {
     if (closure_.rows > 1 || lacing || plan_.times > 1)
       all.working(lacing ? "eyelets in all" : words_.many + " in all",
                   std::string(lacing ? "pairs × 2 × rows" : "count × rows") + (plan_.times > 1 ? " × closings" : ""),
-                  whole_number(n) + (lacing ? " × 2 × " : " × ") + whole_number(closure_.rows) + (plan_.times > 1 ? " × " + whole_number(plan_.times) : ""));
+                  whole_number(n) + (lacing ? " × 2 × " : " × ") + whole_number(closure_.rows) +
+                      (plan_.times > 1 ? " × " + whole_number(plan_.times) : ""));
     all.add();
     if (n > 1) figure("pitch widest").is(plan_.widest_gap).from(key("count")).from(key("edge length")).add();
     for (std::size_t i = 0; i < plan_.gaps.size(); ++i)
@@ -186,8 +197,17 @@ class Closing {
   }
 
   void add_positions() {
-    figure("top inset").is(plan_.fasteners.front().from_top).from("", closure_.top_inset).written().at(closure_.top_inset.at).add();
-    figure("bottom inset").is(plan_.edge_length - last_place()).from(key("edge length")).from("closures/" + closure_.named.name + "/bottom inset", closure_.bottom_inset).add();
+    figure("top inset")
+        .is(plan_.fasteners.front().from_top)
+        .from("", closure_.top_inset)
+        .written()
+        .at(closure_.top_inset.at)
+        .add();
+    figure("bottom inset")
+        .is(plan_.edge_length - last_place())
+        .from(key("edge length"))
+        .from("closures/" + closure_.named.name + "/bottom inset", closure_.bottom_inset)
+        .add();
     std::size_t start = 0;
     for (std::size_t i = 0; i < plan_.fasteners.size(); ++i) {
       const Fastener& p = plan_.fasteners[i];
@@ -199,18 +219,24 @@ class Closing {
         while (end + 1 < plan_.fasteners.size() && !plan_.fasteners[end].fixed) ++end;
         const auto k = static_cast<std::int64_t>(i - start), n = static_cast<std::int64_t>(end - start);
         const Length from = plan_.fasteners[start].from_top, to = plan_.fasteners[end].from_top;
-        f.working(words_.one + " " + whole_number(static_cast<std::int64_t>(i + 1)) + " from the top", "start + step × stretch / gaps",
+        f.working(words_.one + " " + whole_number(static_cast<std::int64_t>(i + 1)) + " from the top",
+                  "start + step × stretch / gaps",
                   worked(from, in_) + " + " + whole_number(k) + " × " + worked(to - from, in_) + " / " + whole_number(n));
       }
       f.add();
       if (p.fixed) start = i;
     }
     for (std::size_t i = 0; i < plan_.other_side.size(); ++i)
-      figure("other side " + whole_number(static_cast<std::int64_t>(i + 1))).is(plan_.other_side[i]).from(key("count")).from(key("edge length")).add();
+      figure("other side " + whole_number(static_cast<std::int64_t>(i + 1)))
+          .is(plan_.other_side[i])
+          .from(key("count"))
+          .from(key("edge length"))
+          .add();
   }
 
   Length last_place() const {
-    return plan_.other_side.empty() ? plan_.fasteners.back().from_top : std::max(plan_.other_side.back(), plan_.fasteners.back().from_top);
+    return plan_.other_side.empty() ? plan_.fasteners.back().from_top
+                                    : std::max(plan_.other_side.back(), plan_.fasteners.back().from_top);
   }
 
   void add_lap() {
@@ -238,15 +264,22 @@ class Closing {
   void add_side(const std::string& side, const Piece* piece, bool under) {
     const SideCut cut = side_cut(closure_, piece, under);
     const std::string lap = under ? "underlap" : "lap", turn = cut.faced ? "seam with facing" : "turn back";
-    figure("cut past meeting line/" + side).is(cut.past()).from(key(lap)).from(key(turn))
-        .working("cut edge of " + side, lap + " + " + turn, worked(cut.lap, in_) + " + " + worked(cut.turn, in_)).add();
+    figure("cut past meeting line/" + side)
+        .is(cut.past())
+        .from(key(lap))
+        .from(key(turn))
+        .working("cut edge of " + side, lap + " + " + turn, worked(cut.lap, in_) + " + " + worked(cut.turn, in_))
+        .add();
     plan_.cut_sides.push_back(side);
   }
 
   void add_strength() {
-    if (closure_.guard && closure_.guard->width.known()) figure("guard width").is(*closure_.guard->width).from("", closure_.guard->width).written().add();
-    if (closure_.backed_with.known()) figure("backing width").is(*closure_.backing_width).from("", closure_.backing_width).written().add();
-    if (closure_.stitches_each.known()) figure("stitches each").is(*closure_.stitches_each).from("", closure_.stitches_each).written().add();
+    if (closure_.guard && closure_.guard->width.known())
+      figure("guard width").is(*closure_.guard->width).from("", closure_.guard->width).written().add();
+    if (closure_.backed_with.known())
+      figure("backing width").is(*closure_.backing_width).from("", closure_.backing_width).written().add();
+    if (closure_.stitches_each.known())
+      figure("stitches each").is(*closure_.stitches_each).from("", closure_.stitches_each).written().add();
   }
 
   void add_buttonhole() {
@@ -254,13 +287,22 @@ class Closing {
     if (notion == nullptr || !notion->across.known()) return;
     const Length thick = notion->thickness.known() ? *notion->thickness : Length::sixty_fourths(8);
     const std::string of = "notions/" + notion->named.name + "/";
-    const Given<Length> thickness = notion->thickness.known() ? notion->thickness : Given<Length>::standing(thick, 'c', "1/8 in, where no thickness is written");
+    const Given<Length> thickness = notion->thickness.known()
+                                        ? notion->thickness
+                                        : Given<Length>::standing(thick, 'c', "1/8 in, where no thickness is written");
     const Given<ButtonholeIs>& rule = project_.rules.buttonhole_is;
     const bool more = buttonhole_eighth_more(rule, notion->shank);
-    figure("buttonhole").is(buttonhole_length(*notion->across, thick, more)).from(of + "across", notion->across).from(of + "thickness", thickness)
+    figure("buttonhole")
+        .is(buttonhole_length(*notion->across, thick, more))
+        .from(of + "across", notion->across)
+        .from(of + "thickness", thickness)
         .from("rules/buttonhole is")
-        .working("length of each buttonhole", std::string("across + thickness") + (!more ? "" : notion->shank ? " + 1/8 in for the shank" : " + 1/8 in, by the rule"),
-                 worked(*notion->across, in_) + " + " + worked(thick, in_) + (more ? " + " + worked(kLapLineToHole, in_) : "")).add();
+        .working("length of each buttonhole",
+                 std::string("across + thickness") + (!more           ? ""
+                                                      : notion->shank ? " + 1/8 in for the shank"
+                                                                      : " + 1/8 in, by the rule"),
+                 worked(*notion->across, in_) + " + " + worked(thick, in_) + (more ? " + " + worked(kLapLineToHole, in_) : ""))
+        .add();
     if (!closure_.buttonholes_along) figure("buttonhole begins").is(kLapLineToHole).from(key("buttonhole")).add();
   }
 
@@ -270,7 +312,8 @@ class Closing {
     const bool loops = closure_.waist_loops.known() && *closure_.waist_loops;
     figure("gap").is(gap).from("", closure_.gap).written().at(closure_.gap.at).add();
     std::vector<Length> pitches;
-    for (std::size_t i = 1; i < plan_.fasteners.size(); ++i) pitches.push_back(plan_.fasteners[i].from_top - plan_.fasteners[i - 1].from_top);
+    for (std::size_t i = 1; i < plan_.fasteners.size(); ++i)
+      pitches.push_back(plan_.fasteners[i].from_top - plan_.fasteners[i - 1].from_top);
     // Neighbours of one stretch differ by a tick at most; the pitch of the row stands for them where there is one stretch.
     if (plan_.gaps.size() == 1) std::fill(pitches.begin(), pitches.end(), plan_.gaps.front());
     const auto n = static_cast<std::int64_t>(plan_.fasteners.size());
@@ -282,8 +325,9 @@ class Closing {
     if (!through.is_zero()) f.from(key("through the eyelets"));
     f.working("lace of " + closure_.named.name,
               lace_formula() + (through.is_zero() ? "" : " + through the eyelets") + (loops ? " + 4 × loop" : " + 2 × tie end"),
-              "g " + worked(gap, in_) + ", d " + worked(plan_.widest_gap, in_) + ", n " + whole_number(n) + ": " + worked(path, in_) + " + " +
-                  (through.is_zero() ? "" : worked(through, in_) + " + ") + whole_number(times) + " × " + worked(ends, in_));
+              "g " + worked(gap, in_) + ", d " + worked(plan_.widest_gap, in_) + ", n " + whole_number(n) + ": " +
+                  worked(path, in_) + " + " + (through.is_zero() ? "" : worked(through, in_) + " + ") + whole_number(times) +
+                  " × " + worked(ends, in_));
     f.add();
   }
 
@@ -292,7 +336,8 @@ class Closing {
     const Piece* side = closure_.sides.empty() ? nullptr : project_.piece(closure_.sides.front());
     if (side == nullptr) return {};
     std::vector<std::string> layers = side->from;
-    if (closure_.backed_with.known() && std::none_of(layers.begin(), layers.end(), [&](const std::string& l) { return same_name(l, *closure_.backed_with); }))
+    if (closure_.backed_with.known() &&
+        std::none_of(layers.begin(), layers.end(), [&](const std::string& l) { return same_name(l, *closure_.backed_with); }))
       layers.push_back(*closure_.backed_with);
     Length thick;
     NewFigure f = figure("through the eyelets");
@@ -304,8 +349,11 @@ class Closing {
     }
     const Length all = lace_through(pairs, thick);
     const auto fine = [](Length l) { return text_of(l, ShownIn::centimetres, Length::tenth_mm(1), Rounding::nearest).plain(); };
-    f.is(all).from(key("count")).working("lace of " + closure_.named.name + " through its eyelets", "eyelets × 2 × thickness of the edge",
-                                         whole_number(2 * pairs) + " × 2 × " + fine(thick)).add();
+    f.is(all)
+        .from(key("count"))
+        .working("lace of " + closure_.named.name + " through its eyelets", "eyelets × 2 × thickness of the edge",
+                 whole_number(2 * pairs) + " × 2 × " + fine(thick))
+        .add();
     return all;
   }
 
@@ -324,20 +372,36 @@ class Closing {
   void add_ties() {
     if (plan_.fasteners.empty() || !closure_.tie_ends.known()) return;
     const TieCut tie = tie_cut(*closure_.tie_ends);
-    figure("ties").is(plan_.fasteners_in_all * 2).from(key("in all"))
-        .working("ties of " + closure_.named.name, "places × 2", whole_number(plan_.fasteners_in_all) + " × 2").add();
-    figure("tie length").is(tie.cut()).from("closures/" + closure_.named.name + "/tie ends", closure_.tie_ends)
+    figure("ties")
+        .is(plan_.fasteners_in_all * 2)
+        .from(key("in all"))
+        .working("ties of " + closure_.named.name, "places × 2", whole_number(plan_.fasteners_in_all) + " × 2")
+        .add();
+    figure("tie length")
+        .is(tie.cut())
+        .from("closures/" + closure_.named.name + "/tie ends", closure_.tie_ends)
         .working("each tie of " + closure_.named.name + ", as cut", "free to tie + sewn down + hemmed",
-                 worked(tie.free, in_) + " + " + worked(tie.sewn_down, in_) + " + " + worked(tie.hemmed, in_)).add();
+                 worked(tie.free, in_) + " + " + worked(tie.sewn_down, in_) + " + " + worked(tie.hemmed, in_))
+        .add();
     figure("tie free").is(tie.free).from("", closure_.tie_ends).written().add();
-    figure("tape length").is(tie.cut() * (plan_.fasteners_in_all * 2)).from(key("ties")).from(key("tie length"))
-        .working("tape for the ties of " + closure_.named.name, "ties × tie length", whole_number(plan_.fasteners_in_all * 2) + " × " + worked(tie.cut(), in_)).add();
+    figure("tape length")
+        .is(tie.cut() * (plan_.fasteners_in_all * 2))
+        .from(key("ties"))
+        .from(key("tie length"))
+        .working("tape for the ties of " + closure_.named.name, "ties × tie length",
+                 whole_number(plan_.fasteners_in_all * 2) + " × " + worked(tie.cut(), in_))
+        .add();
   }
 
   void add_cord() {
     const Length out = closure_.hangs_out.known() ? *closure_.hangs_out : Length{};
-    figure("lace length").is(plan_.edge_length + out * 2).from(key("edge length")).from(key("hangs out"), closure_.hangs_out)
-        .working("cord of " + closure_.named.name, "edge + 2 × what hangs out", worked(plan_.edge_length, in_) + " + 2 × " + worked(out, in_)).add();
+    figure("lace length")
+        .is(plan_.edge_length + out * 2)
+        .from(key("edge length"))
+        .from(key("hangs out"), closure_.hangs_out)
+        .working("cord of " + closure_.named.name, "edge + 2 × what hangs out",
+                 worked(plan_.edge_length, in_) + " + 2 × " + worked(out, in_))
+        .add();
   }
 
   void add_comparison() {
@@ -365,11 +429,19 @@ class Closing {
       const FastenerWork work = fastener_work(kind, places, closure_.eyelets_metal);
       const std::string compare = "compare " + word + "/";
       figure(compare + "places").is(places).from(key("edge length")).add();
-      figure(compare + "pieces").is(work.pieces).from(key(compare + "places"))
-          .working("pieces of " + word, work.pieces == places ? "one a place" : "places × 2", whole_number(places) + (work.pieces == places ? "" : " × 2")).add();
+      figure(compare + "pieces")
+          .is(work.pieces)
+          .from(key(compare + "places"))
+          .working("pieces of " + word, work.pieces == places ? "one a place" : "places × 2",
+                   whole_number(places) + (work.pieces == places ? "" : " × 2"))
+          .add();
       if (work.minutes)
-        figure(compare + "minutes").is(*work.minutes).from(key(compare + "places"))
-            .working("minutes of " + word, "places × minutes each, common practice", whole_number(places) + " × " + whole_number(*work.minutes / places)).add();
+        figure(compare + "minutes")
+            .is(*work.minutes)
+            .from(key(compare + "places"))
+            .working("minutes of " + word, "places × minutes each, common practice",
+                     whole_number(places) + " × " + whole_number(*work.minutes / places))
+            .add();
       plan_.compared.push_back(word);
     }
   }

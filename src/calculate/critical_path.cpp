@@ -18,7 +18,8 @@ CriticalPath critical_path(const std::vector<Activity>& activities) {
   for (std::size_t at = 0; at < order.size(); ++at) {
     const std::size_t i = order[at];
     ActivityTimes& t = result.times[i];
-    for (const std::size_t a : activities[i].after) t.earliest_start = std::max(t.earliest_start, result.times[a].earliest_finish);
+    for (const std::size_t a : activities[i].after)
+      t.earliest_start = std::max(t.earliest_start, result.times[a].earliest_finish);
     t.earliest_finish = t.earliest_start + activities[i].takes;
     result.length = std::max(result.length, t.earliest_finish);
     for (const std::size_t w : next[i])
@@ -33,8 +34,9 @@ CriticalPath critical_path(const std::vector<Activity>& activities) {
   }
   const auto goes_on = [&](std::size_t i) {
     const bool first = result.path.empty();
-    return result.times[i].slack() == 0 && (first ? activities[i].after.empty() || result.times[i].earliest_start == 0
-                                                  : result.times[i].earliest_start == result.times[result.path.back()].earliest_finish);
+    return result.times[i].slack() == 0 &&
+           (first ? activities[i].after.empty() || result.times[i].earliest_start == 0
+                  : result.times[i].earliest_start == result.times[result.path.back()].earliest_finish);
   };
   for (std::size_t i = 0; i < n; ++i)
     if (goes_on(i)) {

@@ -21,7 +21,7 @@ struct ActivityTimes {
 struct CriticalPath {
   std::int64_t length = 0;
   std::vector<ActivityTimes> times;
-  std::vector<std::size_t> path;   // one chain without slack from a first activity to a last; of several the first by number
+  std::vector<std::size_t> path;  // one chain without slack from a first activity to a last; of several the first by number
 };
 CriticalPath critical_path(const std::vector<Activity>& activities);
 

@@ -58,8 +58,10 @@ class CutList {
     return "pieces/" + piece.named.name + "/" + std::string(quantity);
   }
 
-  void say(Severity severity, std::string code, const Piece& piece, const SourceSpan& at, std::string sentence, std::string hint) {
-    diag_.add(message({piece.named.name, "pieces", "cutting list"}, severity, std::move(code), at, std::move(sentence), std::move(hint)));
+  void say(Severity severity, std::string code, const Piece& piece, const SourceSpan& at, std::string sentence,
+           std::string hint) {
+    diag_.add(message({piece.named.name, "pieces", "cutting list"}, severity, std::move(code), at, std::move(sentence),
+                      std::move(hint)));
   }
 
   void add_piece_figures(const Piece& piece) {
@@ -93,9 +95,11 @@ class CutList {
     for (const ClosingShort& s : long_sides(project_, piece).too_short)
       say(Severity::error, "closing-cut-short", piece, s.at,
           capital(piece.named.name) + " is cut " + worked(s.has, in_) + " past the " +
-              std::string(*s.closing->drawn_to == DrawnTo::fold ? "fold" : "meeting line") + " of " + s.closing->named.name + "; " +
-              worked(s.wants, in_) + " is needed" + (s.closing->facing.empty() ? " to turn back." : " for the lap and the seam with the facing."),
-          "cut " + worked(s.wants - s.has, in_) + " wider at that edge" + (s.closing->facing.empty() ? ", or give a `facing`" : "") +
+              std::string(*s.closing->drawn_to == DrawnTo::fold ? "fold" : "meeting line") + " of " + s.closing->named.name +
+              "; " + worked(s.wants, in_) + " is needed" +
+              (s.closing->facing.empty() ? " to turn back." : " for the lap and the seam with the facing."),
+          "cut " + worked(s.wants - s.has, in_) + " wider at that edge" +
+              (s.closing->facing.empty() ? ", or give a `facing`" : "") +
               "; if the width holds it already, `drawn to: cut edge`");
   }
 
@@ -104,7 +108,8 @@ class CutList {
     const std::string& name = cloth.named.name;
     if (!cloth.width.known()) {
       say(Severity::hold, "width-unknown", piece, cloth.named.at,
-          capital(name) + " has no width yet: what is cut from it cannot be laid.", "`width: 54 in` on the cloth, selvage to selvage");
+          capital(name) + " has no width yet: what is cut from it cannot be laid.",
+          "`width: 54 in` on the cloth, selvage to selvage");
       return;
     }
     const auto number = copies(piece, cloth, layers);
@@ -151,9 +156,14 @@ class CutList {
       if (*project_.rules.plaid_extra == PlaidExtra::one_repeat_a_piece) {
         cut.takes = c.along + *cloth.repeat->along;
         figure(piece, "repeat along", name).is(*cloth.repeat->along).at(cloth.repeat->at).written().add();
-        figure(piece, "taken", name).is(cut.takes).from(c.key + "/cut length").from(c.key + "/repeat along").from("rules/plaid extra")
+        figure(piece, "taken", name)
+            .is(cut.takes)
+            .from(c.key + "/cut length")
+            .from(c.key + "/repeat along")
+            .from("rules/plaid extra")
             .working("cloth that one " + c.piece + " takes", "cut length + one repeat",
-                     worked(c.along, in_) + " + " + worked(*cloth.repeat->along, in_)).add();
+                     worked(c.along, in_) + " + " + worked(*cloth.repeat->along, in_))
+            .add();
       } else if (full || covers) {
         cut.repeat = cloth.repeat->along;
         cut.takes = up_to_repeat(c.along, *cut.repeat);
@@ -167,8 +177,11 @@ class CutList {
     add_lines(piece, cloth, grain, a, full, c);
     add_copies(piece, cloth, *number, layers);
     if (c.on_fold)
-      figure(piece, "half width", name).is(wide->times(1, 2)).from(c.key + "/cut width")
-          .working("from the fold to the cut edge", "cut width / 2", worked(*wide, in_) + " / 2").add();
+      figure(piece, "half width", name)
+          .is(wide->times(1, 2))
+          .from(c.key + "/cut width")
+          .working("from the fold to the cut edge", "cut width / 2", worked(*wide, in_) + " / 2")
+          .add();
     for (Cut& one : settled(piece, cloth, std::move(cut), grain, rule)) cuts.cuts.push_back(std::move(one));
   }
 
@@ -183,11 +196,12 @@ class CutList {
       f.plain_input(make.kind == Make::Kind::fills ? (project_.run(make.fills) != nullptr ? "pleats/" : "rounds/") + make.fills
                                                    : key(piece, "joined round"));
       f.from("cloths/" + cloth.named.name + "/width").from(key(piece, "seam allowance"));
-      f.working("widths of " + cloth.named.name + " for " + piece.named.name, "flat / width between seam lines, up to a whole width" + times,
-                what + " / " + worked(one, in_));
+      f.working("widths of " + cloth.named.name + " for " + piece.named.name,
+                "flat / width between seam lines, up to a whole width" + times, what + " / " + worked(one, in_));
     } else {
       f.from(key(piece, "make"), piece.make);
-      if (layers > 1) f.working("copies of " + piece.named.name, "make × layers", whole_number(number / layers) + " × " + whole_number(layers));
+      if (layers > 1)
+        f.working("copies of " + piece.named.name, "make × layers", whole_number(number / layers) + " × " + whole_number(layers));
       else f.written();
     }
     f.add();
@@ -207,7 +221,8 @@ class CutList {
       if (matched) meet_neighbours(piece, cloth, c);
     } else if (matched && grain != Grain::across) {
       const bool far = same_name(piece.match_at.front(), "back") || same_name(piece.match_at.front(), "centre");
-      c.match = Point{std::min(c.along, a.skirt_ends ? a.top : a.seam), far ? c.across - std::min(c.across, a.seam) : std::min(c.across, a.seam)};
+      c.match = Point{std::min(c.along, a.skirt_ends ? a.top : a.seam),
+                      far ? c.across - std::min(c.across, a.seam) : std::min(c.across, a.seam)};
     }
   }
 
@@ -225,8 +240,10 @@ class CutList {
 
   void say_clash(const Piece& piece, const MatchClash& clash) {
     say(Severity::hold, "match-not-both", piece, piece.match_at_span,
-        capital(piece.named.name) + " is matched at one point of its drawing; at " + (clash.mark.empty() ? "the next" : "the mark " + clash.mark) + " the design is off by " +
-            worked(clash.along.to_step(mark_step(in_), Rounding::nearest), in_) + " along and " + worked(clash.across.to_step(mark_step(in_), Rounding::nearest), in_) + " across.",
+        capital(piece.named.name) + " is matched at one point of its drawing; at " +
+            (clash.mark.empty() ? "the next" : "the mark " + clash.mark) + " the design is off by " +
+            worked(clash.along.to_step(mark_step(in_), Rounding::nearest), in_) + " along and " +
+            worked(clash.across.to_step(mark_step(in_), Rounding::nearest), in_) + " across.",
         "match one point of it, or move a seam until both are whole repeats apart");
   }
 
@@ -241,8 +258,8 @@ class CutList {
       if (high <= *shrunk_usable_width(cloth)) return {std::move(cut)};
       cut.in_lay = false;
       say(cloth.width.origin == Origin::written ? Severity::error : Severity::hold, "wider-than-cloth", piece, piece.width.at,
-          capital(piece.named.name) + " on the bias takes " + worked(high, in_) + " across; " + worked(*shrunk_usable_width(cloth), in_) +
-              " of " + name + " can be used.",
+          capital(piece.named.name) + " on the bias takes " + worked(high, in_) + " across; " +
+              worked(*shrunk_usable_width(cloth), in_) + " of " + name + " can be used.",
           "draw it in parts, or a wider cloth");
       return {std::move(cut)};
     }
@@ -258,18 +275,22 @@ class CutList {
     }
     if (!piece.drawn && (covers || (piece.may_be_pieced.known() && *piece.may_be_pieced))) {
       const auto panel = piece_panel(panel_of(project_, piece, c.across, usable, c.seam));
-      const bool joins_allowed = panel && (!piece.joining.joins || static_cast<std::int64_t>(panel->joins.size()) <= *piece.joining.joins);
+      const bool joins_allowed =
+          panel && (!piece.joining.joins || static_cast<std::int64_t>(panel->joins.size()) <= *piece.joining.joins);
       if (joins_allowed) {
         if (!panel->kept_clear)
           say(Severity::warning, "join-not-clear", piece, piece.joining.at.line > 0 ? piece.joining.at : piece.named.at,
-              "A join of " + piece.named.name + " falls " + nearest_join(*panel, c.across) + " from its edge, nearer than it may.",
+              "A join of " + piece.named.name + " falls " + nearest_join(*panel, c.across) +
+                  " from its edge, nearer than it may.",
               "a wider cloth, or fewer places to keep clear");
         return parts_of_panel(project_, cut, *panel, figures_);
       }
       cut.in_lay = false;
-      const std::string many = panel ? whole_number(static_cast<std::int64_t>(panel->joins.size())) + " joins" : "more joins than can be counted";
+      const std::string many =
+          panel ? whole_number(static_cast<std::int64_t>(panel->joins.size())) + " joins" : "more joins than can be counted";
       say(Severity::error, "wider-than-cloth", piece, piece.joining.at.line > 0 ? piece.joining.at : piece.named.at,
-          seen + ", so it takes " + many + (piece.joining.joins ? "; it may have " + whole_number(*piece.joining.joins) : "") + ".",
+          seen + ", so it takes " + many + (piece.joining.joins ? "; it may have " + whole_number(*piece.joining.joins) : "") +
+              ".",
           "more under `joins`, or a wider cloth");
       return {std::move(cut)};
     }
@@ -277,9 +298,12 @@ class CutList {
     const std::string turn = grain == Grain::across ? "along" : "across";
     const bool sure = cloth.width.origin == Origin::written;
     say(sure ? Severity::error : Severity::hold, "wider-than-cloth", piece, piece.width.at, seen + ".",
-        piece.drawn && piece.may_be_pieced.known() && *piece.may_be_pieced ? "joined where it may be, a part of it would still be too wide or fall apart: draw it in parts"
-        : piece.drawn ? (turned_fits ? "turn it: `grain: " + turn + "`, or draw it in parts" : "draw it in parts, or a wider cloth")
-        : turned_fits ? "turn it: `grain: " + turn + "`, or `may be pieced: yes`" : "`may be pieced: yes`, or a wider cloth");
+        piece.drawn && piece.may_be_pieced.known() && *piece.may_be_pieced
+            ? "joined where it may be, a part of it would still be too wide or fall apart: draw it in parts"
+        : piece.drawn
+            ? (turned_fits ? "turn it: `grain: " + turn + "`, or draw it in parts" : "draw it in parts, or a wider cloth")
+        : turned_fits ? "turn it: `grain: " + turn + "`, or `may be pieced: yes`"
+                      : "`may be pieced: yes`, or a wider cloth");
     return {std::move(cut)};
   }
 
@@ -292,8 +316,9 @@ class CutList {
     if (!parts) return std::nullopt;
     parts->front().breadth = add_joins(project_, cut, *panel, figures_);
     say(Severity::note, "outline-joined", piece, piece.joining.at.line > 0 ? piece.joining.at : piece.named.at,
-        capital(piece.named.name) + " is " + worked(cut.piece.across, in_) + " across; " + worked(usable, in_) + " of " + cloth.named.name +
-            " can be used: it is joined of " + whole_number(static_cast<std::int64_t>(panel->parts.size())) + ", the joins along its length.",
+        capital(piece.named.name) + " is " + worked(cut.piece.across, in_) + " across; " + worked(usable, in_) + " of " +
+            cloth.named.name + " can be used: it is joined of " + whole_number(static_cast<std::int64_t>(panel->parts.size())) +
+            ", the joins along its length.",
         "a wider cloth has it whole");
     return parts;
   }
@@ -318,12 +343,17 @@ class CutList {
     const std::string& name = cloth.named.name;
     const auto add = [&](const std::string& way, const LayerWay& w, const char* formula) {
       figure(piece, way + "/joins", name).is(w.joins).from(cut.piece.key + "/cut length").add();
-      figure(piece, way + "/cloth", name).is(w.cloth).from(cut.piece.key + "/cut length").from("cloths/" + name + "/usable width")
-          .working(name + " for " + piece.named.name + ", " + way, formula, whole_number(w.joins) + " joins").add();
+      figure(piece, way + "/cloth", name)
+          .is(w.cloth)
+          .from(cut.piece.key + "/cut length")
+          .from("cloths/" + name + "/usable width")
+          .working(name + " for " + piece.named.name + ", " + way, formula, whole_number(w.joins) + " joins")
+          .add();
     };
     add("in pleats", ways->in_pleats, "widths joined right round × cut length");
     add("by breadths", ways->by_breadths, "the lay of the parts of every breadth");
-    std::string hint = "joins inside pleats: " + way_in_words(ways->in_pleats) + "; its seams over the shell's: " + way_in_words(ways->by_breadths);
+    std::string hint = "joins inside pleats: " + way_in_words(ways->in_pleats) +
+                       "; its seams over the shell's: " + way_in_words(ways->by_breadths);
     if (ways->turned) {
       add("turned", *ways->turned, "shell breadths × width between seam lines + 2 × seam");
       hint += "; turned, its length round the skirt: " + way_in_words(*ways->turned);

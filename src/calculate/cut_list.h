@@ -15,13 +15,13 @@ struct Cut {
   CutPiece piece;
   const Piece* source = nullptr;
   bool in_lay = true;
-  bool bias = false;      // at half a quarter to the length
-  bool may_turn = false;  // quarter turns allowed: `lay: any way`
-  bool end_for_end = true;  // its top may lie at either end: not with `lay: one way`
-  Length takes;           // of the cloth's length: the cut length, up to the repeat for full breadths
-  bool half_drop = false;         // every other copy begins half a repeat lower
+  bool bias = false;                   // at half a quarter to the length
+  bool may_turn = false;               // quarter turns allowed: `lay: any way`
+  bool end_for_end = true;             // its top may lie at either end: not with `lay: one way`
+  Length takes;                        // of the cloth's length: the cut length, up to the repeat for full breadths
+  bool half_drop = false;              // every other copy begins half a repeat lower
   std::optional<BreadthPlan> breadth;  // joins and repeats to be drawn
-  std::optional<Length> repeat;  // full breadths begin at a whole repeat
+  std::optional<Length> repeat;        // full breadths begin at a whole repeat
 };
 
 struct ClothCuts {

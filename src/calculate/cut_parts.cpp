@@ -31,7 +31,11 @@ BreadthPlan plan_of(const Cut& cut) {
 }
 
 // Parts of one width, in the order of their first part: a part that touches an edge of the panel is a side.
-struct Group { std::string name; Length cut; std::int64_t many = 0; };
+struct Group {
+  std::string name;
+  Length cut;
+  std::int64_t many = 0;
+};
 
 std::vector<Group> groups(const PiecedPanel& panel) {
   std::vector<Group> all;
@@ -39,7 +43,8 @@ std::vector<Group> groups(const PiecedPanel& panel) {
     const bool side = i == 0 || i + 1 == panel.parts.size();
     const Length cut = panel.parts[i].cut;
     const std::string name = side ? "side" : "middle";
-    const auto at = std::find_if(all.begin(), all.end(), [&](const Group& g) { return g.cut == cut && g.name.rfind(name, 0) == 0; });
+    const auto at =
+        std::find_if(all.begin(), all.end(), [&](const Group& g) { return g.cut == cut && g.name.rfind(name, 0) == 0; });
     if (at != all.end()) {
       ++at->many;
       continue;
@@ -75,16 +80,24 @@ BreadthPlan add_joins(const Project& project, const Cut& whole, const PiecedPane
   plan.repeat = whole.repeat ? *whole.repeat : Length{};
   plan.taken = whole.repeat ? whole.takes : Length{};
 
-  const std::string lose = project.rules.strips_lose.known() && *project.rules.strips_lose == StripsLose::one_seam ? "seam" : "2 × seam";
-  figure(project, figures, whole, "parts").is(static_cast<std::int64_t>(panel.parts.size()))
-      .from(key + "/cut width").from("cloths/" + whole.piece.cloth + "/usable width").from("pieces/" + whole.piece.piece + "/seam allowance")
+  const std::string lose =
+      project.rules.strips_lose.known() && *project.rules.strips_lose == StripsLose::one_seam ? "seam" : "2 × seam";
+  figure(project, figures, whole, "parts")
+      .is(static_cast<std::int64_t>(panel.parts.size()))
+      .from(key + "/cut width")
+      .from("cloths/" + whole.piece.cloth + "/usable width")
+      .from("pieces/" + whole.piece.piece + "/seam allowance")
       .from("rules/strips lose")
       .working("widths joined for " + whole.piece.piece, "least n with n × usable width ≥ cut width + (n − 1) × " + lose,
-               worked(whole.piece.across, in) + " of " + worked(whole.piece.seam, in) + " seams").add();
+               worked(whole.piece.across, in) + " of " + worked(whole.piece.seam, in) + " seams")
+      .add();
   for (std::size_t i = 0; i < panel.joins.size(); ++i)
-    figure(project, figures, whole, "join " + whole_number(static_cast<std::int64_t>(i) + 1)).is(panel.joins[i]).from(key + "/parts")
+    figure(project, figures, whole, "join " + whole_number(static_cast<std::int64_t>(i) + 1))
+        .is(panel.joins[i])
+        .from(key + "/parts")
         .working("joins of " + whole.piece.piece, "from its long edge, symmetric about the centre unless an edge is kept clear",
-                 worked(panel.joins[i], in)).add();
+                 worked(panel.joins[i], in))
+        .add();
   return plan;
 }
 
@@ -106,11 +119,19 @@ std::vector<Cut> parts_of_panel(const Project& project, const Cut& whole, const 
     c.full_width = false;
     c.allowances = (c.allowances == "none added" ? "" : c.allowances + ", ") + "joins " + worked(c.seam, in);
     const std::string name = "part " + g.name;
-    figure(project, figures, whole, name + "/cut width").is(g.cut).from(key + "/parts")
-        .working("cut width of " + c.piece, "between joins + what each join takes", worked(g.cut, in)).add();
+    figure(project, figures, whole, name + "/cut width")
+        .is(g.cut)
+        .from(key + "/parts")
+        .working("cut width of " + c.piece, "between joins + what each join takes", worked(g.cut, in))
+        .add();
     figure(project, figures, whole, name + "/cut length").is(c.along).from(key + "/cut length").add();
-    figure(project, figures, whole, name + "/copies").is(c.copies).from(key + "/copies").from(key + "/parts")
-        .working("copies of " + c.piece, "panels × such parts in each", whole_number(whole.piece.copies) + " × " + whole_number(g.many)).add();
+    figure(project, figures, whole, name + "/copies")
+        .is(c.copies)
+        .from(key + "/copies")
+        .from(key + "/parts")
+        .working("copies of " + c.piece, "panels × such parts in each",
+                 whole_number(whole.piece.copies) + " × " + whole_number(g.many))
+        .add();
     part.breadth.reset();
     if (cuts.empty()) part.breadth = plan;
     cuts.push_back(std::move(part));
@@ -123,11 +144,20 @@ void add_repeats(const Project& project, Cut& cut, Length repeat, Figures& figur
   const std::int64_t many = count_of(cut.takes, repeat, Rounding::nearest);
   const std::string& key = cut.piece.key;
   figure(project, figures, cut, "repeat along").is(repeat).written().add();
-  figure(project, figures, cut, "repeats").is(many).from(key + "/cut length").from(key + "/repeat along")
+  figure(project, figures, cut, "repeats")
+      .is(many)
+      .from(key + "/cut length")
+      .from(key + "/repeat along")
       .working("repeats for " + cut.piece.piece, "cut length / repeat, up to a whole one",
-               worked(cut.piece.along, in) + " / " + worked(repeat, in)).add();
-  figure(project, figures, cut, "taken").is(cut.takes).from(key + "/repeats").from(key + "/repeat along")
-      .working("cloth that one " + cut.piece.piece + " takes", "repeats × repeat", whole_number(many) + " × " + worked(repeat, in)).add();
+               worked(cut.piece.along, in) + " / " + worked(repeat, in))
+      .add();
+  figure(project, figures, cut, "taken")
+      .is(cut.takes)
+      .from(key + "/repeats")
+      .from(key + "/repeat along")
+      .working("cloth that one " + cut.piece.piece + " takes", "repeats × repeat",
+               whole_number(many) + " × " + worked(repeat, in))
+      .add();
   BreadthPlan plan = plan_of(cut);
   plan.repeat = repeat;
   plan.taken = cut.takes;

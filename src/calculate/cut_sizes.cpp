@@ -20,9 +20,13 @@ class CutSizes {
     const std::string& name = cloth.named.name;
     if (const auto cover = to_cover(project_, piece, cloth)) {
       const Length cut = *cover + 2 * a.seam;
-      figure(piece, "cut width", name).is(cut).from("cloths/" + piece.from.front() + "/width").from(key(piece, "seam allowance"))
+      figure(piece, "cut width", name)
+          .is(cut)
+          .from("cloths/" + piece.from.front() + "/width")
+          .from(key(piece, "seam allowance"))
           .working("cut width of " + piece.named.name + " from " + name, "the outer breadth between seam lines + 2 × seam",
-                   worked(*cover, in_) + " + 2 × " + worked(a.seam, in_)).add();
+                   worked(*cover, in_) + " + 2 × " + worked(a.seam, in_))
+          .add();
       return cut;
     }
     if (full) {
@@ -30,8 +34,7 @@ class CutSizes {
       if (!width) return std::nullopt;
       NewFigure f = figure(piece, "cut width", name);
       f.is(*width).shown_as(Shown::mark).from("cloths/" + name + "/width");
-      if (*width == *cloth.width)
-        f.working("a full breadth", "selvage to selvage", worked(*cloth.width, in_));
+      if (*width == *cloth.width) f.working("a full breadth", "selvage to selvage", worked(*cloth.width, in_));
       else
         f.working("a full breadth after shrinking", "width × (1 − shrinkage across)",
                   worked(*cloth.width, in_) + " × (1 − " + text_of(*cloth.shrinks_across) + ")");
@@ -48,8 +51,9 @@ class CutSizes {
     NewFigure f = figure(piece, "cut width", name);
     f.is(cut).from(key(piece, "finished width"));
     if (sides.one.edge.empty() && sides.one.closing == nullptr) {
-      f.from(key(piece, "seam allowance")).working("cut width of " + piece.named.name, "finished width + 2 × seam",
-                                                   worked(piece.width.value, in_) + " + 2 × " + worked(a.seam, in_));
+      f.from(key(piece, "seam allowance"))
+          .working("cut width of " + piece.named.name, "finished width + 2 × seam",
+                   worked(piece.width.value, in_) + " + 2 × " + worked(a.seam, in_));
     } else {
       std::string formula = "finished width", numbers = worked(piece.width.value, in_);
       add_side(f, piece, sides.one, formula, numbers);
@@ -64,13 +68,22 @@ class CutSizes {
     const std::string& name = cloth.named.name;
     const auto extra = lining_longer_by(project_, piece, cloth);
     if (extra && (piece.length.kind == Size::Kind::cut || piece.length.kind == Size::Kind::finished))
-      figure(piece, "lining longer by", name).is(**extra).from("", *extra).label(extra->label == 0 ? 'x' : extra->label).written().add();
+      figure(piece, "lining longer by", name)
+          .is(**extra)
+          .from("", *extra)
+          .label(extra->label == 0 ? 'x' : extra->label)
+          .written()
+          .add();
     const Length lining = extra ? **extra : Length{};
     const std::string lining_key = key(piece, name + "/lining longer by");
     if (piece.length.kind == Size::Kind::cut && !lining.is_zero()) {
-      figure(piece, "cut length", name).is(piece.length.value + lining).at(piece.length.at).from(lining_key)
+      figure(piece, "cut length", name)
+          .is(piece.length.value + lining)
+          .at(piece.length.at)
+          .from(lining_key)
           .working("cut length of " + piece.named.name + " from " + name, "cut length as written + more for a flat lining",
-                   worked(piece.length.value, in_) + " + " + worked(lining, in_)).add();
+                   worked(piece.length.value, in_) + " + " + worked(lining, in_))
+          .add();
       return piece.length.value + lining;
     }
     if (piece.length.kind == Size::Kind::cut) {
@@ -80,17 +93,23 @@ class CutSizes {
     if (piece.length.kind == Size::Kind::share_of_bought) {
       const auto share = share_of_bought(cloth, number);
       if (!share) return std::nullopt;
-      figure(piece, "cut length", name).is(*share).at(piece.length.at).plain_input("cloths/" + name + "/bought")
-          .from("cloths/" + name + "/straighten", cloth.straighten).from("cloths/" + name + "/shrinks", cloth.shrinks_along)
+      figure(piece, "cut length", name)
+          .is(*share)
+          .at(piece.length.at)
+          .plain_input("cloths/" + name + "/bought")
+          .from("cloths/" + name + "/straighten", cloth.straighten)
+          .from("cloths/" + name + "/shrinks", cloth.shrinks_along)
           .working("cut length of " + piece.named.name, "what is there, straightened and shrunk, shared out",
-                   lengths_in_words(cloth) + " / " + whole_number(number)).add();
+                   lengths_in_words(cloth) + " / " + whole_number(number))
+          .add();
       return share;
     }
     if (piece.length.kind != Size::Kind::finished) return std::nullopt;
     const Length finished = piece.length.value;
     const Length longer = long_sides(project_, piece).longer_by;
     const Length cut = (a.skirt_ends ? finished + a.top + a.hem : finished + 2 * a.seam) + longer + lining;
-    std::string more = longer.is_zero() ? "" : " + what other edges ask more", more_here = longer.is_zero() ? "" : " + " + worked(longer, in_);
+    std::string more = longer.is_zero() ? "" : " + what other edges ask more",
+                more_here = longer.is_zero() ? "" : " + " + worked(longer, in_);
     NewFigure f = figure(piece, "cut length", name);
     f.is(cut).from(key(piece, "finished length"));
     if (!lining.is_zero()) {
@@ -99,7 +118,8 @@ class CutSizes {
       more_here += " + " + worked(lining, in_);
     }
     if (a.skirt_ends)
-      f.from(key(piece, "hem")).from(key(piece, "top"))
+      f.from(key(piece, "hem"))
+          .from(key(piece, "top"))
           .working("cut length of " + piece.named.name, "finished length + hem + top" + more,
                    worked(finished, in_) + " + " + worked(a.hem, in_) + " + " + worked(a.top, in_) + more_here);
     else
@@ -160,7 +180,8 @@ class CutSizes {
 
   std::string lengths_in_words(const Cloth& cloth) const {
     std::string words;
-    for (const BoughtLength& b : *cloth.bought) words += (words.empty() ? "" : " and ") + worked(laid_length(cloth, b.length), in_);
+    for (const BoughtLength& b : *cloth.bought)
+      words += (words.empty() ? "" : " and ") + worked(laid_length(cloth, b.length), in_);
     return words;
   }
 
@@ -186,7 +207,8 @@ std::optional<Length> cut_width(const Project& project, const Piece& piece, cons
   return CutSizes(project, figures).cut_width(piece, cloth, allowed_on(piece), full);
 }
 
-std::optional<Length> cut_length(const Project& project, const Piece& piece, const Cloth& cloth, std::int64_t copies, Figures& figures) {
+std::optional<Length> cut_length(const Project& project, const Piece& piece, const Cloth& cloth, std::int64_t copies,
+                                 Figures& figures) {
   return CutSizes(project, figures).cut_length(piece, cloth, allowed_on(piece), copies);
 }
 
@@ -200,7 +222,9 @@ std::string allowances_in_words(const Project& project, const Piece& piece, cons
   const bool wide = full || piece.width.kind == Size::Kind::finished;
   const bool high = piece.length.kind == Size::Kind::finished;
   std::string words;
-  const auto add = [&](const char* what, Length l) { words += (words.empty() ? "" : ", ") + std::string(what) + " " + worked(l, shown_in(project)); };
+  const auto add = [&](const char* what, Length l) {
+    words += (words.empty() ? "" : ", ") + std::string(what) + " " + worked(l, shown_in(project));
+  };
   if (wide || (high && !a.skirt_ends)) add("seams", a.seam);
   if (!full && piece.width.kind == Size::Kind::finished) {
     const LongSides sides = long_sides(project, piece);

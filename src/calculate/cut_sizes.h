@@ -14,7 +14,8 @@ namespace gownsheaf {
 // Nothing while the cloth's width or the piece's size is not known. full: from selvage to selvage.
 std::optional<Length> cut_width(const Project& project, const Piece& piece, const Cloth& cloth, bool full, Figures& figures);
 // copies: how many are cut, for a length that is a share of what was bought.
-std::optional<Length> cut_length(const Project& project, const Piece& piece, const Cloth& cloth, std::int64_t copies, Figures& figures);
+std::optional<Length> cut_length(const Project& project, const Piece& piece, const Cloth& cloth, std::int64_t copies,
+                                 Figures& figures);
 
 // A layer cut with the shell, of narrower cloth: the width between seam lines of the shell's breadth that each of its own
 // breadths covers. Nothing where its cloth is as wide as the shell's.

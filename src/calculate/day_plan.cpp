@@ -93,11 +93,13 @@ std::int64_t DayHours::on(Day day) const {
 
 bool DayHours::helper_on(Day day) const { return !helper || std::binary_search(helper->begin(), helper->end(), day); }
 
-DayPlan plan_forward(const std::vector<DayStep>& steps, const std::vector<std::size_t>& order, const DayHours& hours, Day first, Day last) {
+DayPlan plan_forward(const std::vector<DayStep>& steps, const std::vector<std::size_t>& order, const DayHours& hours, Day first,
+                     Day last) {
   return Pass(steps, hours, false).over(order, first, last);
 }
 
-DayPlan plan_backward(const std::vector<DayStep>& steps, const std::vector<std::size_t>& order, const DayHours& hours, Day first, Day last) {
+DayPlan plan_backward(const std::vector<DayStep>& steps, const std::vector<std::size_t>& order, const DayHours& hours, Day first,
+                      Day last) {
   return Pass(steps, hours, true).over({order.rbegin(), order.rend()}, last, first);
 }
 

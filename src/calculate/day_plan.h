@@ -22,33 +22,39 @@
 namespace gownsheaf {
 
 struct DayHours {
-  std::array<std::int64_t, 7> minutes{};          // 0 = Monday
-  std::set<int> hand_only;                        // weekdays
-  std::vector<std::pair<Day, Day>> off;           // first and last
-  std::map<Day, std::int64_t> other;              // minutes of single days, days off too
-  std::optional<std::vector<Day>> helper;         // rising; absent: always there
+  std::array<std::int64_t, 7> minutes{};   // 0 = Monday
+  std::set<int> hand_only;                 // weekdays
+  std::vector<std::pair<Day, Day>> off;    // first and last
+  std::map<Day, std::int64_t> other;       // minutes of single days, days off too
+  std::optional<std::vector<Day>> helper;  // rising; absent: always there
   std::int64_t on(Day day) const;
   bool by_hand_only(Day day) const { return hand_only.count(calendar(day).weekday) > 0; }
   bool helper_on(Day day) const;
 };
 
 struct DayStep {
-  std::int64_t minutes = 0;                       // 0: done already
+  std::int64_t minutes = 0;  // 0: done already
   bool by_hand = false, helper = false, one_sitting = false;
-  std::int32_t rests = 0;                         // days between its last day and the first of what waits for it
-  std::optional<Day> not_before, not_after;       // not_after: its own deadline, looked at only backward
+  std::int32_t rests = 0;                    // days between its last day and the first of what waits for it
+  std::optional<Day> not_before, not_after;  // not_after: its own deadline, looked at only backward
   std::vector<std::size_t> after;
 };
 
-struct DayWork { Day day; std::size_t step = 0; std::int64_t minutes = 0; };
+struct DayWork {
+  Day day;
+  std::size_t step = 0;
+  std::int64_t minutes = 0;
+};
 struct DayPlan {
-  std::vector<std::optional<Day>> first, last;    // of each step; absent where it found no room (or is done)
-  std::vector<DayWork> work;                      // in the order done; backward: from the last day
-  std::int64_t left = 0;                          // minutes that found no room
+  std::vector<std::optional<Day>> first, last;  // of each step; absent where it found no room (or is done)
+  std::vector<DayWork> work;                    // in the order done; backward: from the last day
+  std::int64_t left = 0;                        // minutes that found no room
 };
 
 // `order`: all steps, each after what it waits for.
-DayPlan plan_forward(const std::vector<DayStep>& steps, const std::vector<std::size_t>& order, const DayHours& hours, Day first, Day last);
-DayPlan plan_backward(const std::vector<DayStep>& steps, const std::vector<std::size_t>& order, const DayHours& hours, Day first, Day last);
+DayPlan plan_forward(const std::vector<DayStep>& steps, const std::vector<std::size_t>& order, const DayHours& hours, Day first,
+                     Day last);
+DayPlan plan_backward(const std::vector<DayStep>& steps, const std::vector<std::size_t>& order, const DayHours& hours, Day first,
+                      Day last);
 
 }  // namespace gownsheaf

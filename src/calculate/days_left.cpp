@@ -46,7 +46,8 @@ class Planner {
   WorkPlan plan() {
     plan_.from = project_.today.value;
     plan_.worn_on = project_.worn_on.value;
-    if (plan_.worn_on) plan_.last = later(*plan_.worn_on, -1 - (project_.work.buffer.known() ? days_in(*project_.work.buffer) : 0));
+    if (plan_.worn_on)
+      plan_.last = later(*plan_.worn_on, -1 - (project_.work.buffer.known() ? days_in(*project_.work.buffer) : 0));
     make_steps();
     rehearse();
     longest_chain();
@@ -122,7 +123,8 @@ class Planner {
   }
 
   bool uses(const PlannedStep& p, const std::string& what) const {
-    return same_name(p.item, what) || std::any_of(p.uses.begin(), p.uses.end(), [&](const std::string& u) { return same_name(u, what); });
+    return same_name(p.item, what) ||
+           std::any_of(p.uses.begin(), p.uses.end(), [&](const std::string& u) { return same_name(u, what); });
   }
 
   void add_delivery(const std::string& what, std::optional<Day> arrives) {
@@ -144,12 +146,14 @@ class Planner {
         for (const BoughtLength& b : *cloth.bought)
           if (b.arrives) arrives = std::max(arrives.value_or(*b.arrives), *b.arrives);
       if (plan_.from && arrives && *arrives <= *plan_.from) arrives.reset();
-      const auto lay = std::find_if(plans_.lays.begin(), plans_.lays.end(), [&](const LayPlan& l) { return same_name(l.cloth, cloth.named.name); });
+      const auto lay = std::find_if(plans_.lays.begin(), plans_.lays.end(),
+                                    [&](const LayPlan& l) { return same_name(l.cloth, cloth.named.name); });
       const bool to_buy = lay != plans_.lays.end() && !lay->needed.is_zero() && (!lay->bought || *lay->bought < lay->needed);
       if (arrives || (to_buy && cloth.takes_to_arrive.known())) add_delivery(cloth.named.name, arrives);
     }
     for (const Notion& notion : project_.notions)
-      if (notion.arrives.known() && !(plan_.from && *notion.arrives <= *plan_.from)) add_delivery(notion.named.name, *notion.arrives);
+      if (notion.arrives.known() && !(plan_.from && *notion.arrives <= *plan_.from))
+        add_delivery(notion.named.name, *notion.arrives);
   }
 
   void backward() {
@@ -176,7 +180,8 @@ class Planner {
       one.minutes = hours_.on(day);
       one.by_hand_only = hours_.by_hand_only(day);
       one.helper = hours_.helper.has_value() && hours_.helper_on(day);
-      one.off = std::any_of(hours_.off.begin(), hours_.off.end(), [&](const auto& o) { return o.first <= day && day <= o.second; });
+      one.off =
+          std::any_of(hours_.off.begin(), hours_.off.end(), [&](const auto& o) { return o.first <= day && day <= o.second; });
       bool helped = false;
       for (; at != early.work.end() && at->day == day; ++at) {
         one.does.push_back({work(at->step).number, at->minutes});
@@ -195,7 +200,8 @@ class Planner {
         if (s.first_day && s.latest) s.latest = std::max(*s.latest, *s.first_day);
   }
 
-  void say(Severity severity, const char* code, const SourceSpan& at, const std::string& item, std::string sentence, std::string hint) {
+  void say(Severity severity, const char* code, const SourceSpan& at, const std::string& item, std::string sentence,
+           std::string hint) {
     Diagnostic d = message({item, "work", "calendar"}, severity, code, at, std::move(sentence), std::move(hint));
     diag_.add(std::move(d));
   }
@@ -208,22 +214,27 @@ class Planner {
       }
       const Cloth* cloth = project_.cloth(d.what);
       SourceSpan at = project_.title_at;
-      if (cloth != nullptr) at = cloth->arrives.known() ? cloth->arrives.at : cloth->takes_to_arrive.known() ? cloth->takes_to_arrive.at : cloth->named.at;
+      if (cloth != nullptr)
+        at = cloth->arrives.known()           ? cloth->arrives.at
+             : cloth->takes_to_arrive.known() ? cloth->takes_to_arrive.at
+                                              : cloth->named.at;
       if (const Notion* notion = project_.notion(d.what)) at = notion->arrives.at;
       if (cloth != nullptr && !d.arrives && d.needed && cloth->takes_to_arrive.known()) {
         d.order_by = later(*d.needed, -1 - days_in(*cloth->takes_to_arrive));
         if (cloth->restock.known()) d.order_by_to_replace = later(*d.order_by, -days_in(*cloth->restock));
         if (plan_.from && *d.order_by < *plan_.from) {
           d.late = true;
-          say(Severity::hold, "order-late", at, d.what, capital(d.what) + " should have been ordered by " + long_day(*d.order_by) +
-              ": it takes " + days_text_of(*cloth->takes_to_arrive) + " to come, and work on it must begin by " + long_day(*d.needed) + ".",
+          say(Severity::hold, "order-late", at, d.what,
+              capital(d.what) + " should have been ordered by " + long_day(*d.order_by) + ": it takes " +
+                  days_text_of(*cloth->takes_to_arrive) + " to come, and work on it must begin by " + long_day(*d.needed) + ".",
               "a shop that has it; or drop a step under `change steps`");
         }
       }
       if (d.arrives && d.needed && *d.arrives > *d.needed) {
         d.late = true;
-        say(Severity::hold, "arrives-late", at, d.what, capital(d.what) + " arrives on " + long_day(*d.arrives) + "; work on it must begin by " +
-            long_day(*d.needed) + ".", "the calendar says what can be done meanwhile");
+        say(Severity::hold, "arrives-late", at, d.what,
+            capital(d.what) + " arrives on " + long_day(*d.arrives) + "; work on it must begin by " + long_day(*d.needed) + ".",
+            "the calendar says what can be done meanwhile");
       }
       if (d.arrives) meanwhile(d);
     }
@@ -234,14 +245,16 @@ class Planner {
     for (const int number : d.uses_it) waits[static_cast<std::size_t>(number - 1)] = true;
     for (std::size_t i = 0; i < steps_.size(); ++i) {  // in order: what it waits for stands before it
       for (const std::size_t a : steps_[i].after) waits[i] = waits[i] || waits[a];
-      const bool other = steps_[i].not_before && (!plan_.from || *steps_[i].not_before > *plan_.from) && *steps_[i].not_before >= *d.arrives;
+      const bool other =
+          steps_[i].not_before && (!plan_.from || *steps_[i].not_before > *plan_.from) && *steps_[i].not_before >= *d.arrives;
       waits[i] = waits[i] || (other && !work(i).done);
       if (!waits[i] && !work(i).done) d.meanwhile.push_back(work(i).number);
     }
     for (const int number : d.uses_it) {
       PlannedStep& p = plans_.work[static_cast<std::size_t>(number - 1)];
       const std::string words = "until the " + d.what + " is here, " + long_day(*d.arrives);
-      if (plan_.from && *d.arrives > *plan_.from && std::find(p.holds.begin(), p.holds.end(), words) == p.holds.end()) p.holds.push_back(words);
+      if (plan_.from && *d.arrives > *plan_.from && std::find(p.holds.begin(), p.holds.end(), words) == p.holds.end())
+        p.holds.push_back(words);
     }
   }
 
@@ -251,8 +264,10 @@ class Planner {
       for_each_meant(due.step, [&](std::size_t i) {
         const PlannedStep& p = work(i);
         if (p.done || !p.last_day || *p.last_day <= due.day) return;
-        say(Severity::warning, "due-late", due.at, p.id, p.id + " is due on " + long_day(due.day) + "; in this order and these hours it is done on " +
-            long_day(*p.last_day) + ".", "more hours before it, or fewer steps");
+        say(Severity::warning, "due-late", due.at, p.id,
+            p.id + " is due on " + long_day(due.day) + "; in this order and these hours it is done on " + long_day(*p.last_day) +
+                ".",
+            "more hours before it, or fewer steps");
       });
   }
 
@@ -285,7 +300,10 @@ class Planner {
   }
 
   // One thing that could give way: what it saves, and the minutes that its steps then take.
-  struct Choice { TimeSaved saved; std::map<std::size_t, std::int64_t> minutes; };
+  struct Choice {
+    TimeSaved saved;
+    std::map<std::size_t, std::int64_t> minutes;
+  };
 
   Choice leaving_out(const std::vector<std::size_t>& gone) const {
     Choice c;
@@ -332,7 +350,8 @@ class Planner {
         c.saved.what = "sew the lace on flat, not gathered";
       } else if (work(i).id == "make-bows" && bows > 1) {
         saved = steps_[i].minutes * (bows / 2) / bows;
-        c.saved.what = "make " + whole_number(bows - bows / 2) + (bows - bows / 2 == 1 ? " bow" : " bows") + " instead of " + whole_number(bows);
+        c.saved.what = "make " + whole_number(bows - bows / 2) + (bows - bows / 2 == 1 ? " bow" : " bows") + " instead of " +
+                       whole_number(bows);
       }
       saved = saved / 5 * 5;
       if (saved == 0) continue;
@@ -397,20 +416,29 @@ class Planner {
 
   void judge_hours() {
     if (plan_.unfinished.milliseconds == 0) return;
-    if (!project_.failed_sections.empty()) return;  // what is not known of the garment may all be work, so the hours would be wrong
+    if (!project_.failed_sections.empty())
+      return;  // what is not known of the garment may all be work, so the hours would be wrong
     find_what_gives();
     const SourceSpan at = project_.work.hours_a_week.known() ? project_.work.hours_a_week.at : project_.worn_on.at;
     std::string hint;
     for (const TimeSaved& g : plan_.gives_way)
-      hint += (hint.empty() ? "" : plan_.one_is_enough ? "; or " : "; and ") + (g.step > 0 ? "leave out " + ids_of(g) : g.what) + " (" + text_of(g.saves) + ")";
-    if (!hint.empty() && plan_.still_wanting.milliseconds > 0) hint += "; then " + text_of(plan_.still_wanting) + " are still wanting";
+      hint += (hint.empty()          ? ""
+               : plan_.one_is_enough ? "; or "
+                                     : "; and ") +
+              (g.step > 0 ? "leave out " + ids_of(g) : g.what) + " (" + text_of(g.saves) + ")";
+    if (!hint.empty() && plan_.still_wanting.milliseconds > 0)
+      hint += "; then " + text_of(plan_.still_wanting) + " are still wanting";
     if (hint.empty()) hint = "more hours, or a step left out under `change steps`";
     if (plan_.needed > plan_.there)
-      say(Severity::hold, "days-short", at, "", text_of(plan_.needed) + " of work, " + text_of(plan_.there) + " until " + long_day(*plan_.last) + ": " +
-          text_of(Span{plan_.needed.milliseconds - plan_.there.milliseconds}) + " short.", hint);
+      say(Severity::hold, "days-short", at, "",
+          text_of(plan_.needed) + " of work, " + text_of(plan_.there) + " until " + long_day(*plan_.last) + ": " +
+              text_of(Span{plan_.needed.milliseconds - plan_.there.milliseconds}) + " short.",
+          hint);
     else
-      say(Severity::hold, "days-short", at, "", text_of(plan_.needed) + " of work would go into " + text_of(plan_.there) + " until " +
-          long_day(*plan_.last) + ", but " + text_of(plan_.unfinished) + " of it waits longer: for a delivery, a second person, a day with the machine, or what must rest.",
+      say(Severity::hold, "days-short", at, "",
+          text_of(plan_.needed) + " of work would go into " + text_of(plan_.there) + " until " + long_day(*plan_.last) +
+              ", but " + text_of(plan_.unfinished) +
+              " of it waits longer: for a delivery, a second person, a day with the machine, or what must rest.",
           hint);
   }
 

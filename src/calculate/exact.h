@@ -11,13 +11,20 @@ namespace gownsheaf {
 class Exact {
  public:
   Exact() = default;
-  Exact(std::int64_t whole) : n_(whole) {}  // NOLINT: a whole number is a fraction
+  Exact(std::int64_t whole) : n_(whole) {}         // NOLINT: a whole number is a fraction
   Exact(Length length) : n_(length.in_ticks()) {}  // NOLINT: in ticks
   static Exact of(Ratio r) { return make(r.n, r.d); }
   static Exact make(Int128 n, Int128 d) {
-    if (d < 0) { n = -n; d = -d; }
+    if (d < 0) {
+      n = -n;
+      d = -d;
+    }
     Int128 a = n < 0 ? -n : n, b = d;
-    while (b != 0) { const Int128 rest = a % b; a = b; b = rest; }
+    while (b != 0) {
+      const Int128 rest = a % b;
+      a = b;
+      b = rest;
+    }
     Exact e;
     e.n_ = n / a;
     e.d_ = d / a;

@@ -11,7 +11,8 @@ namespace {
 const std::map<std::string_view, FactFunction>& table() {
   static const std::map<std::string_view, FactFunction> facts = [] {
     std::map<std::string_view, FactFunction> all;
-    for (const auto& rows : {garment_facts(), wearer_facts(), cloth_facts(), bodice_facts(), skirt_facts(), closing_facts(), safety_facts()})
+    for (const auto& rows :
+         {garment_facts(), wearer_facts(), cloth_facts(), bodice_facts(), skirt_facts(), closing_facts(), safety_facts()})
       all.insert(rows.begin(), rows.end());
     return all;
   }();

@@ -132,7 +132,8 @@ std::vector<FactRow> bodice_facts() {
       {"machine seams", [](K k, S) { return sewn(k, false, false); }},
       {"skirt sewn by hand", [](K k, S) { return sewn(k, true, true); }},
       {"piped seams", piped_seams},
-      {"piped length", [](K k, S) {
+      {"piped length",
+       [](K k, S) {
          const auto length = k.figures.length("garment/piped");
          return length ? FactValue(*length) : kUnknown;
        }},
@@ -142,7 +143,8 @@ std::vector<FactRow> bodice_facts() {
       {"armhole edge", [](K k, S) { return edge_finish(k, "armhole"); }},
       {"bones", bones},
       {"longest bone", longest_bone},
-      {"bones on seams", [](K k, S) {
+      {"bones on seams",
+       [](K k, S) {
          return failed(k, "bones") ? kUnknown
                                    : any_of_items(k.project.bones, [](const Bone& b) { return truth_of(!b.on_seam.empty()); });
        }},

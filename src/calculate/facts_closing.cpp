@@ -61,13 +61,16 @@ std::vector<FactRow> closing_facts() {
       {"trims", [](K k, S) { return section_there(k, "trims"); }},
       {"bows", [](K k, S) { return trims_of(k, true); }},
       {"other trims", [](K k, S) { return trims_of(k, false); }},
-      {"lace", [](K k, S) {
-         return failed(k, "notions") ? kUnknown : any_of_items(k.project.notions, [](const Notion& n) { return truth_of(n.kind == "lace"); });
+      {"lace",
+       [](K k, S) {
+         return failed(k, "notions")
+                    ? kUnknown
+                    : any_of_items(k.project.notions, [](const Notion& n) { return truth_of(n.kind == "lace"); });
        }},
-      {"closures", [](K k, S) {
-         return failed(k, "closures") ? kUnknown : FactValue(static_cast<std::int64_t>(k.project.closures.size()));
-       }},
-      {"fasten", [](K k, S item) {
+      {"closures",
+       [](K k, S) { return failed(k, "closures") ? kUnknown : FactValue(static_cast<std::int64_t>(k.project.closures.size())); }},
+      {"fasten",
+       [](K k, S item) {
          return of_closure(k, item, [](const Closure& c) { return FactValue(std::string(word_for(c.fasten))); });
        }},
       {"closes at", closes_at},
@@ -76,10 +79,10 @@ std::vector<FactRow> closing_facts() {
       {"line load", line_load},
       {"load band", load_band},
       {"guard", [](K k, S item) { return of_closure(k, item, [](const Closure& c) { return FactValue(c.guard.has_value()); }); }},
-      {"drawstring at", [](K k, S item) {
-         return of_closure(k, item, [](const Closure& c) { return or_unknown(c.drawstring_at); });
-       }},
-      {"drawstring end", [](K k, S item) { return of_closure(k, item, [](const Closure& c) { return or_unknown(c.hangs_out); }); }},
+      {"drawstring at",
+       [](K k, S item) { return of_closure(k, item, [](const Closure& c) { return or_unknown(c.drawstring_at); }); }},
+      {"drawstring end",
+       [](K k, S item) { return of_closure(k, item, [](const Closure& c) { return or_unknown(c.hangs_out); }); }},
   };
 }
 

@@ -9,9 +9,8 @@ using S = std::string_view;
 
 FactValue kind_holds(const Known& k, std::string_view word) {
   if (failed(k, "cloths")) return kUnknown;
-  return any_of_items(k.project.cloths, [&](const Cloth& c) {
-    return c.kind.known() ? truth_of(holds_word(*c.kind, word)) : Truth::unknown;
-  });
+  return any_of_items(k.project.cloths,
+                      [&](const Cloth& c) { return c.kind.known() ? truth_of(holds_word(*c.kind, word)) : Truth::unknown; });
 }
 
 const LayPlan* lay_of(const Known& k, std::string_view cloth) {
@@ -77,31 +76,41 @@ FactValue of_cloth(const Known& k, std::string_view item, const Get& get) {
 
 std::vector<FactRow> cloth_facts() {
   return {
-      {"late cloth", [](K k, S item) {
+      {"late cloth",
+       [](K k, S item) {
          if (!k.plans.days) return kUnknown;
          for (const Delivery& d : k.plans.days->deliveries)
            if (same_name(d.what, item)) return FactValue(d.late);
          return FactValue(false);
        }},
-      {"cloths", [](K k, S) { return failed(k, "cloths") ? kUnknown : FactValue(static_cast<std::int64_t>(k.project.cloths.size())); }},
-      {"nap", [](K k, S) {
+      {"cloths",
+       [](K k, S) { return failed(k, "cloths") ? kUnknown : FactValue(static_cast<std::int64_t>(k.project.cloths.size())); }},
+      {"nap",
+       [](K k, S) {
          return any_of_items(k.project.cloths, [](const Cloth& c) {
-           return c.lay.known() ? truth_of(*c.lay == LayRule::one_way) : Truth::unknown; });
+           return c.lay.known() ? truth_of(*c.lay == LayRule::one_way) : Truth::unknown;
+         });
        }},
       {"silk", [](K k, S) { return kind_holds(k, "silk"); }},
       {"velvet", [](K k, S) { return kind_holds(k, "velvet"); }},
-      {"never wet", [](K k, S) {
-         return any_of_items(k.project.cloths, [](const Cloth& c) {
-           return c.care.known() ? truth_of(*c.care == "never wet") : Truth::unknown; });
+      {"never wet",
+       [](K k, S) {
+         return any_of_items(k.project.cloths,
+                             [](const Cloth& c) { return c.care.known() ? truth_of(*c.care == "never wet") : Truth::unknown; });
        }},
-      {"repeat", [](K k, S) {
-         return failed(k, "cloths") ? kUnknown : any_of_items(k.project.cloths, [](const Cloth& c) { return truth_of(c.repeat.has_value()); });
+      {"repeat",
+       [](K k, S) {
+         return failed(k, "cloths")
+                    ? kUnknown
+                    : any_of_items(k.project.cloths, [](const Cloth& c) { return truth_of(c.repeat.has_value()); });
        }},
       {"shrinkage differs", shrinkage_differs},
       {"used as", [](K k, S item) { return of_cloth(k, item, [](const Cloth& c) { return word_or_unknown(c.used_as); }); }},
       {"cloth care", [](K k, S item) { return of_cloth(k, item, [](const Cloth& c) { return or_unknown(c.care); }); }},
-      {"shrunk already", [](K k, S item) { return of_cloth(k, item, [](const Cloth& c) {
-         return FactValue(c.shrunk_already.known() && *c.shrunk_already); }); }},
+      {"shrunk already",
+       [](K k, S item) {
+         return of_cloth(k, item, [](const Cloth& c) { return FactValue(c.shrunk_already.known() && *c.shrunk_already); });
+       }},
       {"cloth short", cloth_short},
       {"cloth weight", [](K k, S item) { return of_cloth(k, item, [](const Cloth& c) { return or_unknown(c.weight); }); }},
       {"cloth breadths", [](K k, S item) { return parts_cut(k, item, true, false); }},

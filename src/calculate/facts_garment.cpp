@@ -17,9 +17,8 @@ bool garment_is(const Known& k, std::initializer_list<Garment> any) {
 FactValue has_part(const Known& k, PartOf part, std::initializer_list<Garment> garments) {
   if (failed(k, "pieces")) return kUnknown;
   if (k.project.pieces.empty()) return garment_is(k, garments) ? FactValue(true) : kUnknown;
-  return any_of_items(k.project.pieces, [&](const Piece& p) {
-    return p.part_of.known() ? truth_of(*p.part_of == part) : Truth::unknown;
-  });
+  return any_of_items(k.project.pieces,
+                      [&](const Piece& p) { return p.part_of.known() ? truth_of(*p.part_of == part) : Truth::unknown; });
 }
 
 FactValue part_cut_from(const Known& k, PartOf part, UsedAs use) {
@@ -120,8 +119,8 @@ FactValue drapery_held(const Known& k, std::string_view) {
 // Of the fittings that are written; one that was never held is not among them.
 FactValue gates_open(const Known& k, std::string_view) {
   if (failed(k, "fittings") || k.project.fittings.empty()) return kUnknown;
-  return static_cast<std::int64_t>(std::count_if(k.project.fittings.begin(), k.project.fittings.end(),
-                                                 [](const Fitting& f) { return !f.signed_on.known(); }));
+  return static_cast<std::int64_t>(
+      std::count_if(k.project.fittings.begin(), k.project.fittings.end(), [](const Fitting& f) { return !f.signed_on.known(); }));
 }
 
 }  // namespace
@@ -129,8 +128,14 @@ FactValue gates_open(const Known& k, std::string_view) {
 std::vector<FactRow> garment_facts() {
   return {
       {"garment kind", [](K k, S) { return word_or_unknown(k.project.garment); }},
-      {"bodice", [](K k, S) { return has_part(k, PartOf::bodice, {Garment::dress, Garment::bodice}); }},
-      {"skirt", [](K k, S) { return has_part(k, PartOf::skirt, {Garment::dress, Garment::skirt}); }},
+      {"bodice",
+       [](K k, S) {
+         return has_part(k, PartOf::bodice, {Garment::dress, Garment::bodice});
+       }},
+      {"skirt",
+       [](K k, S) {
+         return has_part(k, PartOf::skirt, {Garment::dress, Garment::skirt});
+       }},
       {"sleeves", [](K k, S) { return has_part(k, PartOf::sleeve, {}); }},
       {"legs", [](K k, S) { return has_legs(k); }},
       {"collar", [](K k, S) { return has_part(k, PartOf::collar, {}); }},
@@ -139,11 +144,16 @@ std::vector<FactRow> garment_facts() {
       {"corset", [](K k, S) { return has_part(k, PartOf::corset, {Garment::corset}); }},
       {"drapery", drapery},
       {"drapery held", drapery_held},
-      {"drapery foundation", [](K k, S) {
-         return failed(k, "drapery") ? kUnknown : any_of_items(k.project.drapery, [](const Drapery& d) { return truth_of(!d.foundation.empty()); });
+      {"drapery foundation",
+       [](K k, S) {
+         return failed(k, "drapery")
+                    ? kUnknown
+                    : any_of_items(k.project.drapery, [](const Drapery& d) { return truth_of(!d.foundation.empty()); });
        }},
-      {"tailored", [](K k, S) {
-         return k.project.garment.known() ? FactValue(garment_is(k, {Garment::waistcoat, Garment::coat, Garment::spencer})) : kUnknown;
+      {"tailored",
+       [](K k, S) {
+         return k.project.garment.known() ? FactValue(garment_is(k, {Garment::waistcoat, Garment::coat, Garment::spencer}))
+                                          : kUnknown;
        }},
       {"joined at waist", [](K k, S) { return or_unknown(k.project.joined_at_waist); }},
       {"fitted", fitted},

@@ -13,7 +13,9 @@ FactValue skirt_breadths(const Known& k, std::string_view) {
   for (const LayPlan& lay : k.plans.lays)
     for (const CutPiece& cut : lay.cut) {
       const Piece* p = k.project.piece(cut.as_named());
-      if (!cut.full_width || p == nullptr || !p->part_of.known() || (*p->part_of != PartOf::skirt && *p->part_of != PartOf::petticoat)) continue;
+      if (!cut.full_width || p == nullptr || !p->part_of.known() ||
+          (*p->part_of != PartOf::skirt && *p->part_of != PartOf::petticoat))
+        continue;
       const Cloth* cloth = k.project.cloth(cut.cloth);
       if (cloth != nullptr && cloth->used_as.known() && *cloth->used_as == UsedAs::outer) n += cut.copies;
     }
@@ -49,7 +51,7 @@ FactValue hem_round(const Known& k, std::string_view) {
   return length ? FactValue(*length) : kUnknown;
 }
 
-FactValue hem_has(const Known& k, std::string SkirtHem::* what) {
+FactValue hem_has(const Known& k, std::string SkirtHem::*what) {
   if (failed(k, "skirt")) return kUnknown;
   if (!k.project.skirt || !k.project.skirt->hem) return false;
   const std::string& name = (*k.project.skirt->hem).*what;
@@ -130,7 +132,8 @@ std::vector<FactRow> skirt_facts() {
       {"flounces", flounces},
       {"pleats", pleats},
       {"gauging", gauging},
-      {"pleat kind", [](K k, S item) {
+      {"pleat kind",
+       [](K k, S item) {
          const PleatRun* run = k.project.run(item);
          return run == nullptr ? kUnknown : FactValue(std::string(word_for(run->kind)));
        }},

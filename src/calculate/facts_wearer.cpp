@@ -23,7 +23,9 @@ FactValue child(const Known& k, std::string_view) {
 
 FactValue over_corset(const Known& k, std::string_view) {
   if (failed(k, "taken") || !k.project.taken || k.project.taken->over.empty()) return kUnknown;
-  return any_of_items(k.project.taken->over, [](const std::string& layer) { return truth_of(holds_word(layer, "corset") || holds_word(layer, "stays")); });
+  return any_of_items(k.project.taken->over, [](const std::string& layer) {
+    return truth_of(holds_word(layer, "corset") || holds_word(layer, "stays"));
+  });
 }
 
 FactValue underlayers_to_make(const Known& k, std::string_view) {
@@ -62,15 +64,21 @@ std::vector<FactRow> wearer_facts() {
       {"measures stale", measures_stale},
       {"rehearsal day", [](K k, S) { return failed(k, "work") ? kUnknown : FactValue(k.project.work.rehearsal.known()); }},
       {"all by hand", [](K k, S) { return failed(k, "pace") ? kUnknown : FactValue(k.project.pace.all_by_hand); }},
-      {"helper days", [](K k, S) {
-         return k.project.work.helper_here ? FactValue(static_cast<std::int64_t>(k.project.work.helper_here->size())) : kUnknown; }},
-      {"days left", [](K k, S) {
+      {"helper days",
+       [](K k, S) {
+         return k.project.work.helper_here ? FactValue(static_cast<std::int64_t>(k.project.work.helper_here->size())) : kUnknown;
+       }},
+      {"days left",
+       [](K k, S) {
          if (!k.project.today.known() || !k.project.worn_on.known()) return kUnknown;
-         return FactValue(static_cast<std::int64_t>(k.project.worn_on->serial - k.project.today->serial)); }},
-      {"hours short", [](K k, S) {
+         return FactValue(static_cast<std::int64_t>(k.project.worn_on->serial - k.project.today->serial));
+       }},
+      {"hours short",
+       [](K k, S) {
          if (!k.plans.days || !k.plans.days->from || !k.plans.days->last) return kUnknown;
          constexpr std::int64_t kHour = 3'600'000;
-         return FactValue((k.plans.days->unfinished.milliseconds + kHour - 1) / kHour); }},
+         return FactValue((k.plans.days->unfinished.milliseconds + kHour - 1) / kHour);
+       }},
       {"worn for street", [](K k, S) { return worn_for(k, "street"); }},
       {"worn for dancing", [](K k, S) { return worn_for(k, "dancing"); }},
       {"worn for stairs", [](K k, S) { return worn_for(k, "stairs"); }},

@@ -14,12 +14,16 @@ namespace gownsheaf {
 std::vector<Length> shared_out(Length whole, std::int64_t edges);
 
 // What edges that take `at_most` each can take of a change, and what is left for a second mock-up. whole >= 0.
-struct Shared { Length taken, each, left; };  // each: the most that one edge takes
+struct Shared {
+  Length taken, each, left;
+};  // each: the most that one edge takes
 Shared share(Length whole, std::int64_t edges, Length at_most);
 
 // A closing that stands open by `top` and `bottom` where `wanted` was meant: too much or too little all round, and what
 // goes off each of the two edges along the way so that they stand parallel.
-struct ClosingGap { Length all_round, taper_each; };  // all_round: more than nothing when the garment is too small
+struct ClosingGap {
+  Length all_round, taper_each;
+};  // all_round: more than nothing when the garment is too small
 ClosingGap closing_gap(Length top, Length bottom, Length wanted);
 
 // What a layer of this thickness adds to the girth that goes round it: 2 pi t, to the tick.

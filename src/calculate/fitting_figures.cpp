@@ -24,7 +24,9 @@ std::string together(const std::vector<std::string>& names) {
 // What is too large is taken in, what is too small is let out.
 bool too_large(const Finding& f) { return f.is == "loose" || f.is == "long"; }
 
-bool of_a_mock_up(const Fitting& fitting) { return is_mock_up(fitting.named.name) || fitting.cloth_thickness.origin == Origin::written; }
+bool of_a_mock_up(const Fitting& fitting) {
+  return is_mock_up(fitting.named.name) || fitting.cloth_thickness.origin == Origin::written;
+}
 
 class FittingWorked {
  public:
@@ -58,7 +60,8 @@ class FittingWorked {
       case ChangeRule::girth: girth(f, s, found, change); break;
       case ChangeRule::pleats: pleats(f, s, found, change); break;
       case ChangeRule::closing:
-        change.change = {say_words(too_large(f) ? "take in " : "let out "), say_figure(each_edge(f, s.edges, found, change)), say_words(" at each of the two closing edges")};
+        change.change = {say_words(too_large(f) ? "take in " : "let out "), say_figure(each_edge(f, s.edges, found, change)),
+                         say_words(" at each of the two closing edges")};
         break;
       case ChangeRule::wedge: wedge(f, found, change); break;
       case ChangeRule::shoulder_tip:
@@ -81,17 +84,29 @@ class FittingWorked {
     const bool whole = s.left.is_zero();
     const std::string total = whole ? worked(f.by, in_) : "(" + worked(f.by, in_) + " − " + worked(s.left, in_) + ")";
     NewFigure each = figure(f.where, "each edge", f.at);
-    each.is(s.taken.times(1, edges)).from(found).from(count).from("fittings/" + fitting_.named.name + "/" + f.where + "/at most", f.at_most);
-    const std::string key = each.working(f.where + " of " + fitting_.named.name + ", each edge",
-                                         whole ? "found / edges" : "(found − left over) / edges", total + " / " + whole_number(edges)).add().key;
+    each.is(s.taken.times(1, edges))
+        .from(found)
+        .from(count)
+        .from("fittings/" + fitting_.named.name + "/" + f.where + "/at most", f.at_most);
+    const std::string key =
+        each.working(f.where + " of " + fitting_.named.name + ", each edge",
+                     whole ? "found / edges" : "(found − left over) / edges", total + " / " + whole_number(edges))
+            .add()
+            .key;
     if (whole) return key;
-    const std::string left = figure(f.where, "left over", f.at).is(s.left).from(found).from(count)
-        .working("left for another mock-up", "found − edges × at most", worked(f.by, in_) + " − " + whole_number(edges) + " × " + worked(*f.at_most, in_))
-        .add().key;
+    const std::string left = figure(f.where, "left over", f.at)
+                                 .is(s.left)
+                                 .from(found)
+                                 .from(count)
+                                 .working("left for another mock-up", "found − edges × at most",
+                                          worked(f.by, in_) + " − " + whole_number(edges) + " × " + worked(*f.at_most, in_))
+                                 .add()
+                                 .key;
     change.left = {say_figure(left), say_words(" is left: sew another mock-up before good cloth is cut")};
     warn("second-mock-up", f,
-         capital(f.where) + " of " + fitting_.named.name + " is off by " + worked(f.by, in_) + "; " + whole_number(edges) + " edges take " +
-             worked(s.taken, in_) + " at " + worked(*f.at_most, in_) + " each, " + worked(s.left, in_) + " is left.",
+         capital(f.where) + " of " + fitting_.named.name + " is off by " + worked(f.by, in_) + "; " + whole_number(edges) +
+             " edges take " + worked(s.taken, in_) + " at " + worked(*f.at_most, in_) + " each, " + worked(s.left, in_) +
+             " is left.",
          "sew another mock-up, or share it over more seams");
     return key;
   }
@@ -104,13 +119,16 @@ class FittingWorked {
       return;
     }
     change.change = {say_words(too_large(f) ? "take in " : "let out "), say_figure(key), say_words(" at each of "),
-                     say_figure("fittings/" + fitting_.named.name + "/" + f.where + "/edges"), say_words(" edges: " + together(sharing.seams))};
+                     say_figure("fittings/" + fitting_.named.name + "/" + f.where + "/edges"),
+                     say_words(" edges: " + together(sharing.seams))};
   }
 
   void unshared(const Finding& f, FittingChange& change) {
-    change.change = {say_words((too_large(f) ? std::string("take in") : std::string("let out")) + ": no seam is named that takes it")};
+    change.change = {
+        say_words((too_large(f) ? std::string("take in") : std::string("let out")) + ": no seam is named that takes it")};
     warn("finding-unshared", f, "Nothing says which seams cross the " + f.where + ", so the change cannot be shared out.",
-         project_.seams.empty() ? "name the seams under `seams`" : "`shared over: [" + project_.seams.front().named.name + "]`, say");
+         project_.seams.empty() ? "name the seams under `seams`"
+                                : "`shared over: [" + project_.seams.front().named.name + "]`, say");
   }
 
   void pleats(const Finding& f, const Sharing& sharing, const std::string& found, FittingChange& change) {
@@ -119,25 +137,38 @@ class FittingWorked {
       return;
     }
     const std::string count = figure(f.where, "edges", f.at).is(sharing.edges).plain_input("pleats").add().key;
-    const std::string each = figure(f.where, "each pleat", f.at).is(f.by.times(1, sharing.edges)).from(found).from(count)
-        .working(f.where + " of " + fitting_.named.name + ", each pleat", "found / pleats", worked(f.by, in_) + " / " + whole_number(sharing.edges)).add().key;
-    change.change = {say_words("show "), say_figure(each), say_words(too_large(f) ? " less on each of " : " more on each of "), say_figure(count), say_words(" pleats")};
+    const std::string each = figure(f.where, "each pleat", f.at)
+                                 .is(f.by.times(1, sharing.edges))
+                                 .from(found)
+                                 .from(count)
+                                 .working(f.where + " of " + fitting_.named.name + ", each pleat", "found / pleats",
+                                          worked(f.by, in_) + " / " + whole_number(sharing.edges))
+                                 .add()
+                                 .key;
+    change.change = {say_words("show "), say_figure(each), say_words(too_large(f) ? " less on each of " : " more on each of "),
+                     say_figure(count), say_words(" pleats")};
   }
 
   void wedge(const Finding& f, const std::string& found, FittingChange& change) {
     if (f.is == "tight") {
-      change.change = {say_words("clip into the allowance first, no deeper than " + worked(Length::sixty_fourths(24), in_) + "; look again; pare it last")};
+      change.change = {say_words("clip into the allowance first, no deeper than " + worked(Length::sixty_fourths(24), in_) +
+                                 "; look again; pare it last")};
       return;
     }
     const std::string each = each_edge(f, 2, found, change);
-    change.change = {say_words("fold out a wedge of "), say_figure(found), say_words(" at the edge, nothing at the bust point; in the nearest seam that is "),
-                     say_figure(each), say_words(" at each of its two edges")};
+    change.change = {say_words("fold out a wedge of "), say_figure(found),
+                     say_words(" at the edge, nothing at the bust point; in the nearest seam that is "), say_figure(each),
+                     say_words(" at each of its two edges")};
   }
 
   void top(const Finding& f, const std::string& found, FittingChange& change) {
     const bool at_hem = project_.skirt && project_.skirt->levelled_at.known() && *project_.skirt->levelled_at == "hem";
-    if (at_hem) change.change = {say_words(too_large(f) ? "turn the hem up by " : "let the hem down by "), say_figure(found), say_words(" there")};
-    else change.change = {say_words(too_large(f) ? "sink the top edge by " : "raise the top edge by "), say_figure(found), say_words(" there; the hem stays")};
+    if (at_hem)
+      change.change = {say_words(too_large(f) ? "turn the hem up by " : "let the hem down by "), say_figure(found),
+                       say_words(" there")};
+    else
+      change.change = {say_words(too_large(f) ? "sink the top edge by " : "raise the top edge by "), say_figure(found),
+                       say_words(" there; the hem stays")};
   }
 
   // The garment is thicker than its mock-up was: its girth grows by 2 pi times the difference.
@@ -169,13 +200,20 @@ class FittingWorked {
               "2 π × (" + fine(most) + " − " + fine(*fitting_.cloth_thickness) + ")");
     const std::string whole = f.add().key;
     const std::string edges = figure(kLayers, "edges", fitting_.named.at).is(sharing.edges).plain_input("seams").add().key;
-    const std::string each = figure(kLayers, "each edge", fitting_.named.at).is(round.times(1, sharing.edges)).from(whole).from(edges)
-        .working("for the thicker layers, each edge", "round / edges", worked(round, in_) + " / " + whole_number(sharing.edges)).add().key;
+    const std::string each = figure(kLayers, "each edge", fitting_.named.at)
+                                 .is(round.times(1, sharing.edges))
+                                 .from(whole)
+                                 .from(edges)
+                                 .working("for the thicker layers, each edge", "round / edges",
+                                          worked(round, in_) + " / " + whole_number(sharing.edges))
+                                 .add()
+                                 .key;
     if (round > Length::sixty_fourths(16)) {
-      Diagnostic d = message({fitting_.named.name, "fittings", "fitting checklist", true}, Severity::warning, "layers-thicker", fitting_.named.at,
-                             "The layers of " + thickest->named.name + " go " + worked(round.to_step(cut_step(in_), Rounding::nearest), in_) +
-                                 " farther round than those of " + fitting_.named.name + ", and its pattern holds none of it.",
-                             "let it out as the fitting's page says; or `cloth thickness` of what the mock-up was made of");
+      Diagnostic d = message(
+          {fitting_.named.name, "fittings", "fitting checklist", true}, Severity::warning, "layers-thicker", fitting_.named.at,
+          "The layers of " + thickest->named.name + " go " + worked(round.to_step(cut_step(in_), Rounding::nearest), in_) +
+              " farther round than those of " + fitting_.named.name + ", and its pattern holds none of it.",
+          "let it out as the fitting's page says; or `cloth thickness` of what the mock-up was made of");
       diag_.add(std::move(d));
     }
     FittingChange change;
@@ -185,12 +223,14 @@ class FittingWorked {
     change.found = {say_words("thicker than the mock-up: "), say_figure(whole), say_words(" more all round")};
     change.change = {say_words("too little to mark on an edge; leave it")};
     if (!too_little(round.times(1, sharing.edges)))
-      change.change = {say_words("let out "), say_figure(each), say_words(" at each of "), say_figure(edges), say_words(" edges: " + together(sharing.seams))};
+      change.change = {say_words("let out "), say_figure(each), say_words(" at each of "), say_figure(edges),
+                       say_words(" edges: " + together(sharing.seams))};
     return change;
   }
 
   void warn(std::string code, const Finding& f, std::string sentence, std::string hint) {
-    diag_.add(message({fitting_.named.name, "fittings", "fitting checklist", true}, Severity::warning, std::move(code), f.at, std::move(sentence), std::move(hint)));
+    diag_.add(message({fitting_.named.name, "fittings", "fitting checklist", true}, Severity::warning, std::move(code), f.at,
+                      std::move(sentence), std::move(hint)));
   }
 
   const Project& project_;
@@ -221,7 +261,8 @@ bool needs_second_mock_up(const Project& project) {
   const std::vector<Finding>& found = project.fittings.back().found;
   return std::any_of(found.begin(), found.end(), [&](const Finding& f) {
     const Sharing s = sharing_at(project, f);
-    const bool shared = s.rule == ChangeRule::girth || s.rule == ChangeRule::closing || (s.rule == ChangeRule::wedge && f.is != "tight");
+    const bool shared =
+        s.rule == ChangeRule::girth || s.rule == ChangeRule::closing || (s.rule == ChangeRule::wedge && f.is != "tight");
     return shared && s.known && f.by > *f.at_most * s.edges;
   });
 }
@@ -235,18 +276,24 @@ void check_fittings(const Project& project, const std::vector<std::string>& gate
     const Subject about{fitting.named.name, "fittings", "fitting checklist"};
     if (!gates.empty() && !find_gate(fitting.named.name, gates).named)
       diag.add(message(about, Severity::warning, "gate-unnamed", fitting.named.at,
-                       capital(fitting.named.name) + " is named after none of the fittings in the order of work, or after several; it is taken for " + gate + ".",
+                       capital(fitting.named.name) +
+                           " is named after none of the fittings in the order of work, or after several; it is taken for " +
+                           gate + ".",
                        "name it after one of them: " + together(gates)));
     if (held_again) continue;
     if (!fitting.signed_on.known()) {
       const Day day = project.today.known() ? *project.today : fitting.day.known() ? *fitting.day : make_day(2027, 3, 1);
-      diag.add(message(about, Severity::hold, kGateUnsigned, fitting.signed_on.at.line > 0 ? fitting.signed_on.at : fitting.named.at,
-                       capital(fitting.named.name) + " is not signed; " + (gates.empty() ? "cutting waits." : "what comes after it and cannot be undone waits."),
+      diag.add(message(about, Severity::hold, kGateUnsigned,
+                       fitting.signed_on.at.line > 0 ? fitting.signed_on.at : fitting.named.at,
+                       capital(fitting.named.name) + " is not signed; " +
+                           (gates.empty() ? "cutting waits." : "what comes after it and cannot be undone waits."),
                        "when it is right: `signed: " + iso_day(day) + "`"));
     }
-    if (!project.taken || project.taken->over.empty() || fitting.wore.empty() || same_layers(project.taken->over, fitting.wore)) continue;
+    if (!project.taken || project.taken->over.empty() || fitting.wore.empty() || same_layers(project.taken->over, fitting.wore))
+      continue;
     Diagnostic d = message(about, Severity::warning, "layers-changed", fitting.named.at,
-                           "Measures were taken over " + together(project.taken->over) + "; " + fitting.named.name + " was tried on over " + together(fitting.wore) + ".",
+                           "Measures were taken over " + together(project.taken->over) + "; " + fitting.named.name +
+                               " was tried on over " + together(fitting.wore) + ".",
                            "measure again over what will be worn: waist, hip, waist to floor");
     d.also = {project.taken->at};
     diag.add(std::move(d));

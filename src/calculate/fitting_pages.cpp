@@ -37,8 +37,8 @@ class Pages {
  public:
   Pages(const Project& project, const Templates& templates, const Figures& figures, const FactLookup& facts,
         const std::vector<PlannedStep>& work, const std::vector<FittingChange>& changes)
-      : project_(project), templates_(templates), figures_(figures), facts_(facts), work_(work), changes_(changes), in_(shown_in(project)),
-        gates_(gates_in(work)) {}
+      : project_(project), templates_(templates), figures_(figures), facts_(facts), work_(work), changes_(changes),
+        in_(shown_in(project)), gates_(gates_in(work)) {}
 
   // In the order of work; a stage without a step stands after the gate before it in the file, the last ones at the end.
   std::vector<FittingPlan> all() const {

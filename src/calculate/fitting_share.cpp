@@ -29,21 +29,25 @@ void add_seam(Sharing& sharing, const Seam& seam) {
   sharing.seams.push_back(seam.named.name);
 }
 
-std::int64_t pleats_of(const PleatRun& run) { return run.count.known() && run.kind != PleatKind::plain ? *run.count * (run.half ? 2 : 1) : 0; }
+std::int64_t pleats_of(const PleatRun& run) {
+  return run.count.known() && run.kind != PleatKind::plain ? *run.count * (run.half ? 2 : 1) : 0;
+}
 
 // Pleats that the runs of a round have written; of runs that lie in no round, all.
 std::int64_t pleats_in(const Project& project, const Round* round) {
   std::int64_t n = 0;
   for (const PleatRun& run : project.pleats) {
-    const bool in = round == nullptr || std::any_of(round->runs.begin(), round->runs.end(), [&](const std::string& r) { return same_name(r, run.named.name); });
+    const bool in = round == nullptr || std::any_of(round->runs.begin(), round->runs.end(),
+                                                    [&](const std::string& r) { return same_name(r, run.named.name); });
     if (in) n += pleats_of(run);
   }
   return n;
 }
 
 bool has_bodice(const Project& project) {
-  return std::any_of(project.pieces.begin(), project.pieces.end(),
-                     [](const Piece& p) { return p.part_of.known() && (*p.part_of == PartOf::bodice || *p.part_of == PartOf::corset); });
+  return std::any_of(project.pieces.begin(), project.pieces.end(), [](const Piece& p) {
+    return p.part_of.known() && (*p.part_of == PartOf::bodice || *p.part_of == PartOf::corset);
+  });
 }
 
 Sharing over_pleats(std::int64_t pleats) { return {ChangeRule::pleats, pleats, {}, pleats > 0}; }

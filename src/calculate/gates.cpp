@@ -28,7 +28,9 @@ bool tells(const std::string& word) {
   return true;
 }
 
-bool holds(const std::vector<std::string>& words, const std::string& word) { return std::find(words.begin(), words.end(), word) != words.end(); }
+bool holds(const std::vector<std::string>& words, const std::string& word) {
+  return std::find(words.begin(), words.end(), word) != words.end();
+}
 
 }  // namespace
 
@@ -45,7 +47,8 @@ GateOfFitting find_gate(const std::string& fitting, const std::vector<std::strin
       whole = &gate;
       most = wanted.size();
     }
-    const auto shared = std::count_if(wanted.begin(), wanted.end(), [&](const std::string& w) { return tells(w) && holds(said, w); });
+    const auto shared =
+        std::count_if(wanted.begin(), wanted.end(), [&](const std::string& w) { return tells(w) && holds(said, w); });
     if (shared > 0 && shared == most_shared) alone = false;
     if (shared <= most_shared) continue;
     part = &gate;
@@ -57,7 +60,9 @@ GateOfFitting find_gate(const std::string& fitting, const std::vector<std::strin
   return {gates.front(), gates.size() == 1};
 }
 
-std::string gate_of_fitting(const std::string& fitting, const std::vector<std::string>& gates) { return find_gate(fitting, gates).gate; }
+std::string gate_of_fitting(const std::string& fitting, const std::vector<std::string>& gates) {
+  return find_gate(fitting, gates).gate;
+}
 
 bool is_mock_up(const std::string& fitting) { return holds(words_of_name(fitting), "mock-up"); }
 

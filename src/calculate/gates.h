@@ -13,10 +13,13 @@ inline constexpr const char* kGateUnsigned = "gate-unsigned";
 // The gate that a fitting is held at: the one all of whose words stand in the fitting's name ("first mock-up" is held at
 // "mock-up", a toile or a muslin too), the longest of several; else the one with which the name shares most words; else the
 // first. "" when there are none. Named: only one gate can be meant.
-struct GateOfFitting { std::string gate; bool named = false; };
+struct GateOfFitting {
+  std::string gate;
+  bool named = false;
+};
 GateOfFitting find_gate(const std::string& fitting, const std::vector<std::string>& gates);
 std::string gate_of_fitting(const std::string& fitting, const std::vector<std::string>& gates);
-bool is_mock_up(const std::string& fitting);  // by its name
+bool is_mock_up(const std::string& fitting);                              // by its name
 std::vector<std::string> gates_in(const std::vector<PlannedStep>& work);  // in their order, each once
 
 // Whether the hold is of an unsigned fitting, and this step waits for its gate and cannot be undone. Without a gate in the

@@ -65,9 +65,12 @@ void add_cloths_as_given(const Project& project, Figures& figures) {
       usable.is(*shrunk_usable_width(cloth)).from("cloths/" + name + "/width").from("cloths/" + name + "/selvage", cloth.selvage);
       const bool shrinks = *shrunk_width(cloth) != *cloth.width;
       if (shrinks) usable.from("cloths/" + name + "/shrinks/across", cloth.shrinks_across);
-      usable.working("usable width of " + name, std::string("width") + (shrinks ? " × (1 − shrinkage across)" : "") + " − 2 × selvage",
-                     worked(*cloth.width, in) + (shrinks ? " × (1 − " + text_of(*cloth.shrinks_across) + ")" : "") + " − 2 × " +
-                         worked(selvage_of(cloth), in)).add();
+      usable
+          .working("usable width of " + name,
+                   std::string("width") + (shrinks ? " × (1 − shrinkage across)" : "") + " − 2 × selvage",
+                   worked(*cloth.width, in) + (shrinks ? " × (1 − " + text_of(*cloth.shrinks_across) + ")" : "") + " − 2 × " +
+                       worked(selvage_of(cloth), in))
+          .add();
     }
     if (cloth.shrinks_along.known())
       figure("shrinks").is(Percent{shrinks_along(cloth)}).from("", cloth.shrinks_along).written().add();
@@ -77,7 +80,12 @@ void add_cloths_as_given(const Project& project, Figures& figures) {
 void add_eased_seams(const Project& project, Figures& figures) {
   for (const Seam& seam : project.seams) {
     if (!seam.ease_in.known() || seam.ease_in->is_zero()) continue;
-    NewFigure(figures, shown_in(project), "seams", seam.named.name, "ease in").is(*seam.ease_in).from("", seam.ease_in).written().at(seam.named.at).add();
+    NewFigure(figures, shown_in(project), "seams", seam.named.name, "ease in")
+        .is(*seam.ease_in)
+        .from("", seam.ease_in)
+        .written()
+        .at(seam.named.at)
+        .add();
   }
 }
 
@@ -104,10 +112,16 @@ void add_skirt(const Project& project, RoundSums& sums, Figures& figures) {
   // As written; else the round of the skirt's pieces, which may be more than its full breadths; else those. A gore is as
   // wide as at its hem.
   if (project.skirt && project.skirt->hem_round.known()) {
-    figure("hem round").is(*project.skirt->hem_round).from("", project.skirt->hem_round).written().at(project.skirt->hem_round.at).add();
+    figure("hem round")
+        .is(*project.skirt->hem_round)
+        .from("", project.skirt->hem_round)
+        .written()
+        .at(project.skirt->hem_round.at)
+        .add();
     return;
   }
-  if (project.skirt && project.skirt->kind.known() && (*project.skirt->kind == "tiers" || *project.skirt->kind == "circle")) return;
+  if (project.skirt && project.skirt->kind.known() && (*project.skirt->kind == "tiers" || *project.skirt->kind == "circle"))
+    return;
   const Round* round = project.skirt_round();
   const auto all = round == nullptr ? std::nullopt : figures.length("rounds/" + round->named.name + "/joined round");
   if (all && all != joined.length) figure("hem round").is(*all).from("rounds/" + round->named.name + "/joined round").add();

@@ -206,7 +206,9 @@ Order exact_order(const std::vector<SewStep>& steps, const Order& start) {
   const std::uint32_t sets = 1u << n;
   // least[done][last]: points of all that still comes, when `done` is done and `last` was the last of it.
   std::vector<std::int64_t> least(static_cast<std::size_t>(sets) * n, kNever);
-  const auto at = [&](std::uint32_t done, std::size_t last) -> std::int64_t& { return least[static_cast<std::size_t>(done) * n + last]; };
+  const auto at = [&](std::uint32_t done, std::size_t last) -> std::int64_t& {
+    return least[static_cast<std::size_t>(done) * n + last];
+  };
   const auto placing = [&](std::uint32_t done, std::size_t next) {
     std::int64_t points = 0;
     for (std::size_t i = 0; i < n; ++i)

@@ -22,11 +22,11 @@ enum class SetUp { table, machine, iron, hand, figure };
 
 struct SewStep {
   SetUp set_up = SetUp::hand;
-  int act = -1;       // which act of the library: steps with the same number are like work
-  int item = -1;      // which cloth, run, piece, closure; -1: none
-  int sitting = -1;   // steps with the same number are done in one sitting; -1: by itself
+  int act = -1;      // which act of the library: steps with the same number are like work
+  int item = -1;     // which cloth, run, piece, closure; -1: none
+  int sitting = -1;  // steps with the same number are done in one sitting; -1: by itself
   bool fitting = false;
-  int cut = -1;       // cuts good cloth: its place among all cuts, the largest first; -1: cuts none
+  int cut = -1;  // cuts good cloth: its place among all cuts, the largest first; -1: cuts none
   std::int64_t minutes = 0;
   std::vector<std::size_t> after;  // steps that must come first
 };

@@ -25,15 +25,19 @@ void add_hem_braid(const Project& project, Figures& figures, Diagnostics& diag) 
     const auto said = [&](Length l, Rounding r) { return text_of(l, in, cut_step(in), r).plain(); };
     const Length needed = *round + turned_under;
     NewFigure(figures, in, "notions", notion.named.name, "braid needed")
-        .is(needed).at(notion.named.at).from("skirt/hem round")
-        .working("hem-braid", "hem round + 1 in turned under at each end", said(*round, Rounding::nearest) + " + " + said(turned_under, Rounding::nearest)).add();
+        .is(needed)
+        .at(notion.named.at)
+        .from("skirt/hem round")
+        .working("hem-braid", "hem round + 1 in turned under at each end",
+                 said(*round, Rounding::nearest) + " + " + said(turned_under, Rounding::nearest))
+        .add();
     if (!notion.bought_lengths.known()) return;
     Length longest;
     for (const Length l : *notion.bought_lengths) longest = std::max(longest, l);
     if (longest < needed)
       diag.add(message({notion.named.name, "notions", "to buy"}, Severity::hold, "braid-short", notion.bought_lengths.at,
-                       capital(notion.named.name) + ": the hem takes " + said(needed, Rounding::up) + " in one piece; the longest bought is " +
-                           said(longest, Rounding::down) + ".",
+                       capital(notion.named.name) + ": the hem takes " + said(needed, Rounding::up) +
+                           " in one piece; the longest bought is " + said(longest, Rounding::down) + ".",
                        "buy that length; a join shows"));
     return;
   }

@@ -15,15 +15,18 @@ namespace gownsheaf {
 
 struct LayerInput {
   std::int64_t shell_breadths = 1;
-  Length shell_joined;                 // J
+  Length shell_joined;  // J
   Length cut_length, seam;
-  Length width, usable, selvage;       // of the layer's cloth
+  Length width, usable, selvage;  // of the layer's cloth
   StripsLose lose = StripsLose::both_seams;
 };
-struct LayerWay { std::int64_t joins = 0; Length cloth; };
+struct LayerWay {
+  std::int64_t joins = 0;
+  Length cloth;
+};
 struct LayerWays {
   LayerWay in_pleats, by_breadths;
-  std::int64_t joins_in_each = 0;      // by breadths
+  std::int64_t joins_in_each = 0;  // by breadths
   std::optional<LayerWay> turned;
 };
 
@@ -31,7 +34,10 @@ struct LayerWays {
 std::optional<LayerWays> ways_to_join(const LayerInput& input);
 
 // What the layer is held against: the shell's full breadths of the same part of the garment.
-struct Shell { const Piece* piece = nullptr; const Cloth* cloth = nullptr; };
+struct Shell {
+  const Piece* piece = nullptr;
+  const Cloth* cloth = nullptr;
+};
 std::optional<Shell> shell_of(const Project& project, const Piece& piece, const Cloth& layer);
 
 }  // namespace gownsheaf

@@ -15,7 +15,9 @@ namespace {
 Polygon held(const Polygon& ring, bool along) { return along ? nest::posed(ring, {1, false}) : ring; }
 Polygon let_go(const Polygon& ring, bool along) { return along ? nest::posed(ring, {3, false}) : ring; }
 Point held(const Point& p, const Cut& cut, bool along) { return along ? Point{cut.piece.across - p.y, p.x} : p; }
-Point let_go(const Point& p, const Box& box, bool along) { return along ? Point{p.y - box.y, box.right() - p.x} : Point{p.x - box.x, p.y - box.y}; }
+Point let_go(const Point& p, const Box& box, bool along) {
+  return along ? Point{p.y - box.y, box.right() - p.x} : Point{p.x - box.x, p.y - box.y};
+}
 
 // The ring in one piece, or nothing: what hangs together along a join only is two pieces.
 std::optional<Polygon> whole_ring(Polygon ring) {
@@ -25,7 +27,9 @@ std::optional<Polygon> whole_ring(Polygon ring) {
   return resolved.crossings.empty() ? ring : resolved.region.rings.front();
 }
 
-struct Side { Length from, to; };  // of a part, with its seams
+struct Side {
+  Length from, to;
+};  // of a part, with its seams
 std::vector<Side> sides(const std::vector<Length>& joins, Length whole, Length seam) {
   std::vector<Side> all;
   for (std::size_t k = 0; k <= joins.size(); ++k)
@@ -44,7 +48,8 @@ std::optional<std::vector<Polygon>> rings_of(const Polygon& ring, const std::vec
 }
 
 // What is drawn in the piece and lies in this part, and the stitch lines of its joins from edge to edge.
-std::vector<LineInPiece> lines_of(const Cut& cut, const Polygon& ring, const Side& side, const std::vector<Length>& joins, const Box& box, bool along) {
+std::vector<LineInPiece> lines_of(const Cut& cut, const Polygon& ring, const Side& side, const std::vector<Length>& joins,
+                                  const Box& box, bool along) {
   std::vector<LineInPiece> lines;
   for (const LineInPiece& line : cut.piece.lines) {
     LineInPiece one{line.kind, {}, line.closed};
@@ -67,7 +72,8 @@ std::vector<LineInPiece> lines_of(const Cut& cut, const Polygon& ring, const Sid
 
 // "first part", "second part".
 std::string nth_part(std::size_t k) {
-  static constexpr const char* kNth[] = {"first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"};
+  static constexpr const char* kNth[] = {"first", "second",  "third",  "fourth", "fifth",
+                                         "sixth", "seventh", "eighth", "ninth",  "tenth"};
   return k < std::size(kNth) ? std::string(kNth[k]) + " part" : "part " + whole_number(static_cast<std::int64_t>(k) + 1);
 }
 
@@ -78,7 +84,12 @@ void name_part(const Cut& whole, const std::string& name, CutPiece& part) {
   part.key = whole.piece.key + "/part " + name.substr(0, end);
 }
 
-struct Joined { Polygon ring; std::vector<Length> joins; Length seam; bool along = false; };  // ring: held
+struct Joined {
+  Polygon ring;
+  std::vector<Length> joins;
+  Length seam;
+  bool along = false;
+};  // ring: held
 
 std::optional<std::vector<Cut>> parts_at(const Cut& whole, const Joined& how, const std::vector<std::string>& names) {
   const bool drawn = !whole.piece.outline.empty();
@@ -103,7 +114,8 @@ std::optional<std::vector<Cut>> parts_at(const Cut& whole, const Joined& how, co
     }
     if (c.match) {  // in the places of the part
       const Box in_held = bounds((*rings)[k]);
-      c.match = how.along ? Point{c.match->x - in_held.y, c.match->y - (whole.piece.across - in_held.right())} : Point{c.match->x - in_held.x, c.match->y - in_held.y};
+      c.match = how.along ? Point{c.match->x - in_held.y, c.match->y - (whole.piece.across - in_held.right())}
+                          : Point{c.match->x - in_held.x, c.match->y - in_held.y};
     }
     part.takes = c.along;
     part.breadth.reset();
@@ -139,7 +151,8 @@ std::vector<Length> drawn_joins(const Cut& cut, bool along) {
     const Box box = bounds(points);
     if (50 * box.width > box.height) continue;  // it leans, or runs the other way
     const Length x = box.x + box.width.times(1, 2);
-    if (std::none_of(at.begin(), at.end(), [&](Length other) { return (x < other ? other - x : x - other) < Length::mm(1); })) at.push_back(x);
+    if (std::none_of(at.begin(), at.end(), [&](Length other) { return (x < other ? other - x : x - other) < Length::mm(1); }))
+      at.push_back(x);
   }
   std::sort(at.begin(), at.end());
   return at;
@@ -185,7 +198,9 @@ std::optional<std::vector<Length>> fewest(const std::vector<Length>& allowed, Le
 
 bool symmetric(const std::vector<Length>& joins, Length width) {
   for (std::size_t k = 0; k < joins.size(); ++k)
-    if (const Length sum = joins[k] + joins[joins.size() - 1 - k]; (sum < width ? width - sum : sum - width) > Length::tenth_mm(1)) return false;
+    if (const Length sum = joins[k] + joins[joins.size() - 1 - k];
+        (sum < width ? width - sum : sum - width) > Length::tenth_mm(1))
+      return false;
   return true;
 }
 
@@ -222,7 +237,8 @@ std::optional<std::vector<Cut>> joined_of(const Cut& cut, int parts, const std::
   const Joining& rules = cut.source != nullptr ? cut.source->joining : none;
   if (rules.joins && *rules.joins < parts - 1) return std::nullopt;
   const bool drawn = any_drawn_join(cut);
-  const bool along = drawn ? drawn_joins(cut, false).empty() : !rules.clear_of.empty();  // a join across would meet the long edges
+  const bool along =
+      drawn ? drawn_joins(cut, false).empty() : !rules.clear_of.empty();  // a join across would meet the long edges
   if (along && c.on_fold) return std::nullopt;
   const Polygon ring = held(c.outline.empty() ? rectangle(c.along, c.across) : c.outline, along);
   const Length whole = bounds(ring).width;
@@ -239,14 +255,17 @@ std::optional<std::vector<Cut>> joined_of(const Cut& cut, int parts, const std::
   for (std::size_t k = 1; k < joins.size(); ++k)
     if (joins[k] - joins[k - 1] < (drawn ? 2 : 4) * c.seam) return std::nullopt;
   std::vector<std::string> names = numbered_parts(static_cast<std::size_t>(parts));
-  if (parts == 2) names = along ? std::vector<std::string>{"far part", "near part"} : std::vector<std::string>{"upper part", "lower part"};
+  if (parts == 2)
+    names = along ? std::vector<std::string>{"far part", "near part"} : std::vector<std::string>{"upper part", "lower part"};
   auto cuts = parts_at(cut, {ring, joins, c.seam, along}, names);
   if (cuts) carry_match(*cuts, repeat);
   return cuts;
 }
 
-std::optional<std::vector<Cut>> joined_outline(const Project& project, const Cut& whole, const PanelInput& input, PiecedPanel& panel, Figures& figures) {
-  const Length lost = input.lose == StripsLose::both_seams ? input.seam : input.seam.times(1, 2, Rounding::up), width = whole.piece.across;
+std::optional<std::vector<Cut>> joined_outline(const Project& project, const Cut& whole, const PanelInput& input,
+                                               PiecedPanel& panel, Figures& figures) {
+  const Length lost = input.lose == StripsLose::both_seams ? input.seam : input.seam.times(1, 2, Rounding::up),
+               width = whole.piece.across;
   // Held, the far side of the outline is first; the panel counts from the near one.
   const Polygon ring = held(whole.piece.outline, true);
   std::optional<std::vector<Cut>> parts;
@@ -255,7 +274,8 @@ std::optional<std::vector<Cut>> joined_outline(const Project& project, const Cut
     std::vector<Length> joins;
     for (const Length join : from_near) joins.push_back(width - join - shift);
     std::reverse(joins.begin(), joins.end());
-    if (joins.front() > 2 * lost && width - joins.back() > 2 * lost) parts = parts_at(whole, {ring, joins, lost, true}, numbered_parts(joins.size() + 1));
+    if (joins.front() > 2 * lost && width - joins.back() > 2 * lost)
+      parts = parts_at(whole, {ring, joins, lost, true}, numbered_parts(joins.size() + 1));
   };
   if (any_drawn_join(whole)) {
     std::vector<Length> allowed;
@@ -301,8 +321,11 @@ void add_part_figures(const Project& project, const Cut& whole, const std::vecto
       return f;
     };
     one("cut width").is(part.piece.across).from(whole.piece.key + "/cut width").add();
-    one("cut length").is(part.piece.along).from(whole.piece.key + "/cut length")
-        .working("cut length of " + part.piece.piece, "its side of the join + seam", worked(part.piece.along, in)).add();
+    one("cut length")
+        .is(part.piece.along)
+        .from(whole.piece.key + "/cut length")
+        .working("cut length of " + part.piece.piece, "its side of the join + seam", worked(part.piece.along, in))
+        .add();
     one("copies").is(part.piece.copies).from(whole.piece.key + "/copies").add();
   }
 }

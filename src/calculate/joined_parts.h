@@ -22,7 +22,8 @@ std::optional<std::vector<Cut>> joined_of(const Cut& cut, int parts, const std::
 // An outline wider than the cloth, joins along its length as `panel` has them, a little to one side where a part would fall apart
 // else; `panel` is then as it was done. The repeat goes on over the joins where the piece is matched. Of an outline that is opened
 // out on the fold the outer parts are pairs, and a middle one lies on the fold. Adds the figures of parts and joins.
-std::optional<std::vector<Cut>> joined_outline(const Project& project, const Cut& whole, const PanelInput& input, PiecedPanel& panel, Figures& figures);
+std::optional<std::vector<Cut>> joined_outline(const Project& project, const Cut& whole, const PanelInput& input,
+                                               PiecedPanel& panel, Figures& figures);
 
 // Figures of parts: cut width, cut length, copies.
 void add_part_figures(const Project& project, const Cut& whole, const std::vector<Cut>& parts, Figures& figures);

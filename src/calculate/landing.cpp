@@ -56,9 +56,10 @@ std::vector<Length> breadth_seams(const Project& project, RoundSums& sums, const
   const auto number = sums.number_of(*piece, *cloth);
   if (!breadth || !number || *number < 2) return {};
   if (piece->make.known() && piece->make->kind == Make::Kind::fills) return {};  // cut back to its run: where is not said
-  const std::int64_t first = seam_at_front ? 0 : 1;  // in half breadths
+  const std::int64_t first = seam_at_front ? 0 : 1;                              // in half breadths
   std::vector<Length> at;
-  for (std::int64_t i = 0; 2 * i + first <= (half ? *number : 2 * *number); ++i) at.push_back((*breadth * (2 * i + first)).times(1, 2));
+  for (std::int64_t i = 0; 2 * i + first <= (half ? *number : 2 * *number); ++i)
+    at.push_back((*breadth * (2 * i + first)).times(1, 2));
   return at;
 }
 

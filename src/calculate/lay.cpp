@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "calculate/lay_places.h"
 #include "calculate/exact.h"
+#include "calculate/lay_places.h"
 #include "calculate/lay_shelf.h"
 #include "calculate/lay_strips.h"
 #include "calculate/lay_words.h"
@@ -88,8 +88,7 @@ class ClothLay {
 
   void from_cuts(NewFigure& f) const {
     for (const Cut& cut : cuts_)
-      if (cut.in_lay)
-        f.from(cut.piece.key + "/cut length").from(cut.piece.key + "/cut width").from(cut.piece.key + "/copies");
+      if (cut.in_lay) f.from(cut.piece.key + "/cut length").from(cut.piece.key + "/cut width").from(cut.piece.key + "/copies");
     f.from(key("usable width"));
   }
 
@@ -99,7 +98,8 @@ class ClothLay {
     if (!cloth_.envelope_says) {
       if (by_chart)
         say(Severity::warning, "chart-without-envelope", project_.rules.yardage_by.at,
-            "Cloth is to be reckoned by the width chart, and " + name_ + " has no `envelope says`: its pieces are laid out instead.",
+            "Cloth is to be reckoned by the width chart, and " + name_ +
+                " has no `envelope says`: its pieces are laid out instead.",
             "`envelope says: { length: 4 1/4 yd, width: 36 in }` on the cloth");
       return;
     }
@@ -108,15 +108,22 @@ class ClothLay {
     figure("envelope width").is(says.width).at(says.at).written().add();
     chart_ = cloth_.width.known() ? by_width_chart(says.length, says.width, *cloth_.width) : std::nullopt;
     if (chart_) {
-      figure("by the chart").is(*chart_).from(key("envelope length")).from(key("envelope width")).from(key("width"))
-          .label('a').working(name_ + " by the width chart", "the row of the envelope's length and width, in the cloth's column",
-                              worked(says.length, in_) + " at " + worked(says.width, in_)).add();
+      figure("by the chart")
+          .is(*chart_)
+          .from(key("envelope length"))
+          .from(key("envelope width"))
+          .from(key("width"))
+          .label('a')
+          .working(name_ + " by the width chart", "the row of the envelope's length and width, in the cloth's column",
+                   worked(says.length, in_) + " at " + worked(says.width, in_))
+          .add();
       return;
     }
     if (by_chart)
       say(Severity::warning, "not-in-chart", says.at,
-          "The width chart has no row for " + worked(says.length, in_) + " at " + worked(says.width, in_) + " that leads to cloth of " +
-              (cloth_.width.known() ? worked(*cloth_.width, in_) : "an unknown width") + ": the pieces of " + name_ + " are laid out instead.",
+          "The width chart has no row for " + worked(says.length, in_) + " at " + worked(says.width, in_) +
+              " that leads to cloth of " + (cloth_.width.known() ? worked(*cloth_.width, in_) : "an unknown width") +
+              ": the pieces of " + name_ + " are laid out instead.",
           "it goes from 1 to 5 yd and from 35 to 66 in; mend what is mistyped, or `yardage by: lay`");
   }
 
@@ -138,8 +145,14 @@ class ClothLay {
   void add_panels() {
     usable_ = open_strip(cloth_).usable_width * (open_strip(cloth_).folded == Folded::lengthwise ? 2 : 1);
     for (Cut& panel : panels_to_keep(cloth_, usable_)) {
-      figure("keep/" + panel.piece.piece.substr(std::string("kept for ").size()) + "/across").is(panel.piece.across).written().add();
-      figure("keep/" + panel.piece.piece.substr(std::string("kept for ").size()) + "/along").is(panel.piece.along).written().add();
+      figure("keep/" + panel.piece.piece.substr(std::string("kept for ").size()) + "/across")
+          .is(panel.piece.across)
+          .written()
+          .add();
+      figure("keep/" + panel.piece.piece.substr(std::string("kept for ").size()) + "/along")
+          .is(panel.piece.along)
+          .written()
+          .add();
       plan_.kept.push_back(panel.piece);
       cuts_.push_back(std::move(panel));
     }
@@ -151,9 +164,12 @@ class ClothLay {
     for (const Cut& cut : cuts_)
       if (cut.in_lay && !cut.piece.kept) area += area_of(cut, usable_) * cut.piece.copies;
     if (plan_.total <= Length{} || usable_ <= Length{} || !plan_.pieced.empty()) return;
-    figure("density").is(count_of(100 * area.over(usable_, Rounding::nearest), plan_.total, Rounding::nearest)).from(key("lay length"))
+    figure("density")
+        .is(count_of(100 * area.over(usable_, Rounding::nearest), plan_.total, Rounding::nearest))
+        .from(key("lay length"))
         .working("how close " + name_ + " is laid", "100 × area of the pieces / (usable width × lay length)",
-                 "100 × " + worked(area.over(usable_, Rounding::nearest), in_) + " / " + worked(plan_.total, in_)).add();
+                 "100 × " + worked(area.over(usable_, Rounding::nearest), in_) + " / " + worked(plan_.total, in_))
+        .add();
   }
 
   // False when nothing can be laid; then a hold says why.
@@ -179,9 +195,11 @@ class ClothLay {
     from_cuts(bound);
     const bool drawn = any_outline() && work_.outlines > 0;
     if (plan_.to_buy.folded != Folded::no || drawn)
-      bound.working("no lay can be shorter", plan_.to_buy.folded != Folded::no ? kBoundFolded : kBoundDrawn, bound_in_words(cuts_, usable_, true, in_)).add();
-    else
-      bound.working("no lay can be shorter", kBoundBoxes, bound_in_words(cuts_, usable_, false, in_)).add();
+      bound
+          .working("no lay can be shorter", plan_.to_buy.folded != Folded::no ? kBoundFolded : kBoundDrawn,
+                   bound_in_words(cuts_, usable_, true, in_))
+          .add();
+    else bound.working("no lay can be shorter", kBoundBoxes, bound_in_words(cuts_, usable_, false, in_)).add();
     return true;
   }
 
@@ -203,7 +221,8 @@ class ClothLay {
     }
     OnShelf on = lay_on_shelf(cloth_, cuts_, open_, asked_, figures_, project_);
     if (!on.unsupported.empty()) {
-      hold("not-laid", capital(name_) + " could not be laid on the lengths bought: " + on.unsupported + ".", "lay it by hand before it is cut");
+      hold("not-laid", capital(name_) + " could not be laid on the lengths bought: " + on.unsupported + ".",
+           "lay it by hand before it is cut");
       return;
     }
     plan_.cut_short = plan_.cut_short || on.cut_short;
@@ -230,7 +249,8 @@ class ClothLay {
       if (!cut.piece.kept) plan_.cut.push_back(cut.piece);
     for (const std::string& piece : plan_.pieced)
       say(Severity::warning, "pieced-last", cloth_.named.at,
-          capital(piece) + " is joined of " + parts_in_words(plan_, piece) + ": in one piece there is no room for it on the " + name_ + " that was bought.",
+          capital(piece) + " is joined of " + parts_in_words(plan_, piece) + ": in one piece there is no room for it on the " +
+              name_ + " that was bought.",
           "it lies so on the layout; buy more, or take `may be pieced` out, to have it whole");
   }
 
@@ -249,7 +269,8 @@ class ClothLay {
     const int first = copies.front() + 1, last = copies.back() + 1, many = static_cast<int>(copies.size());
     if (many > 2 && last - first + 1 == many) return whole_number(first) + " to " + whole_number(last);
     std::string words = whole_number(first);
-    for (std::size_t i = 1; i < copies.size(); ++i) words += (i + 1 == copies.size() ? " and " : ", ") + whole_number(copies[i] + 1);
+    for (std::size_t i = 1; i < copies.size(); ++i)
+      words += (i + 1 == copies.size() ? " and " : ", ") + whole_number(copies[i] + 1);
     return words;
   }
 
@@ -258,12 +279,22 @@ class ClothLay {
     std::string name = c.piece;
     if (static_cast<std::int64_t>(missing.copies.size()) < c.copies) name += " " + copies_in_words(missing.copies);
     const std::string at = "missing/" + name + "/";
-    figure(at + "alone").is(to_buy(missing.alone, true)).from(c.key + "/cut length").from(c.key + "/cut width")
-        .working("cloth for " + name + " by itself", "its lay on an open length, as to buy", worked(missing.alone, in_)).add();
+    figure(at + "alone")
+        .is(to_buy(missing.alone, true))
+        .from(c.key + "/cut length")
+        .from(c.key + "/cut width")
+        .working("cloth for " + name + " by itself", "its lay on an open length, as to buy", worked(missing.alone, in_))
+        .add();
     if (missing.more) {
       const Ratio s = shrinks_along(cloth_);
-      figure(at + "more").is(missing.more->times(s.d, s.d - s.n, Rounding::up)).from(c.key + "/cut length").from(c.key + "/cut width").from(key("bought"))
-          .working("longer for " + name + " to go as well", "the lay with it − the length there is", worked(missing.more->to_step(cut_step(in_), Rounding::up), in_)).add();
+      figure(at + "more")
+          .is(missing.more->times(s.d, s.d - s.n, Rounding::up))
+          .from(c.key + "/cut length")
+          .from(c.key + "/cut width")
+          .from(key("bought"))
+          .working("longer for " + name + " to go as well", "the lay with it − the length there is",
+                   worked(missing.more->to_step(cut_step(in_), Rounding::up), in_))
+          .add();
     }
     plan_.missing.push_back({name, key("missing/" + name), missing.on});
   }
@@ -273,7 +304,10 @@ class ClothLay {
     if (plan_.missing.empty() || plan_.missing.front().on.empty()) return first_left_out();
     const std::string more = plain_text(figures_.at(plan_.missing.front().key + "/more"), in_);
     const std::size_t others = plan_.missing.size() - 1;
-    return plan_.missing.front().piece + ", for which " + more + " is missing" + (others == 0 ? "" : others == 1 ? ", and one piece more" : ", and " + whole_number(static_cast<std::int64_t>(others)) + " pieces more");
+    return plan_.missing.front().piece + ", for which " + more + " is missing" +
+           (others == 0   ? ""
+            : others == 1 ? ", and one piece more"
+                          : ", and " + whole_number(static_cast<std::int64_t>(others)) + " pieces more");
   }
 
   Length to_buy(Length lay, bool to_step) const {
@@ -289,7 +323,8 @@ class ClothLay {
       const LaidStrip& s = plan_.on_bought[k];
       const bool rest = k > 0 && plan_.on_bought[k - 1].folded != Folded::no && s.name.rfind(plan_.on_bought[k - 1].name, 0) == 0;
       if (rest || s.name.rfind("bought", 0) != 0) continue;
-      const bool opened = k + 1 < plan_.on_bought.size() && s.folded != Folded::no && plan_.on_bought[k + 1].name.rfind(s.name, 0) == 0;
+      const bool opened =
+          k + 1 < plan_.on_bought.size() && s.folded != Folded::no && plan_.on_bought[k + 1].name.rfind(s.name, 0) == 0;
       const Length used = taken(s, opened ? &plan_.on_bought[k + 1] : nullptr);
       if (!used.is_zero()) sum += to_buy(used, false);
     }
@@ -304,7 +339,8 @@ class ClothLay {
     const Length straighten = straighten_each_end(cloth_);
     const std::string shrunk = s.n == 0 ? "" : " / (1 − " + text_of(Percent{s}) + ")";
     std::string formula = std::string("lay") + (s.n == 0 ? "" : " / (1 − shrinkage)") + " + 2 × straightening";
-    std::string numbers = worked(lay, in_) + shrunk + " + 2 × " + worked(straighten, in_) + " = " + worked(to_buy(lay, false), in_);
+    std::string numbers =
+        worked(lay, in_) + shrunk + " + 2 × " + worked(straighten, in_) + " = " + worked(to_buy(lay, false), in_);
     const bool on_shelf = !plan_.on_bought.empty() && plan_.fits_bought;
     if (on_shelf && !plan_.bought) {
       plan_.needed = Length{};
@@ -325,9 +361,13 @@ class ClothLay {
       formula = "by the width chart, as `rules` asks";
       numbers = "the lay would take " + worked(laid, in_);
     }
-    f.is(plan_.needed).from(key("lay length")).from(key("shrinks"), cloth_.shrinks_along)
-        .from(key("straighten"), cloth_.straighten).from(key("sold by"), cloth_.sold_by)
-        .working("cloth to buy of " + name_, formula, numbers).add();
+    f.is(plan_.needed)
+        .from(key("lay length"))
+        .from(key("shrinks"), cloth_.shrinks_along)
+        .from(key("straighten"), cloth_.straighten)
+        .from(key("sold by"), cloth_.sold_by)
+        .working("cloth to buy of " + name_, formula, numbers)
+        .add();
     open_length();
     if (plan_.bought) add_bought();
     else if (!plan_.on_bought.empty() && !plan_.fits_bought && !left_out_.empty()) add_short_of_remnants();
@@ -358,16 +398,26 @@ class ClothLay {
     f.add();
     const std::string left = worked(bought, in_) + " − " + worked(plan_.needed, in_);
     if (*plan_.spare >= Length{} && plan_.fits_bought)
-      figure("spare").is(*plan_.spare).from(key("bought")).from(key("needed")).working("spare of " + name_, "bought − needed", left).add();
+      figure("spare")
+          .is(*plan_.spare)
+          .from(key("bought"))
+          .from(key("needed"))
+          .working("spare of " + name_, "bought − needed", left)
+          .add();
     if (plan_.fits_bought) return;
     // Not needed − bought: the pieces that found no room seldom fit on that. What is printed as short is what, bought by
     // itself, holds them.
-    figure("short").is(bought.is_zero() ? plan_.needed : rest_in_one_piece()).from(key("needed")).from(key("bought"))
-        .working("to buy more of " + name_ + ", in one piece", "the lay of what is left out, as above", first_left_out()).add();
+    figure("short")
+        .is(bought.is_zero() ? plan_.needed : rest_in_one_piece())
+        .from(key("needed"))
+        .from(key("bought"))
+        .working("to buy more of " + name_ + ", in one piece", "the lay of what is left out, as above", first_left_out())
+        .add();
     const std::string more = printed("short") + " more, in one piece";
     if (*plan_.spare < Length{}) {
       hold("cloth-short",
-           capital(name_) + ": " + printed("needed") + " needed in one length, " + printed("bought") + " bought; buy " + more + ".",
+           capital(name_) + ": " + printed("needed") + " needed in one length, " + printed("bought") + " bought; buy " + more +
+               ".",
            bought.is_zero() ? "buy it, then write the length under `bought`"
                             : "on what was bought there is no room for " + no_room_for() + other_ways());
     } else {
@@ -388,9 +438,13 @@ class ClothLay {
 
   // Only remnants lie there, and they do not hold everything.
   void add_short_of_remnants() {
-    figure("short").is(rest_in_one_piece()).from(key("needed"))
-        .working("to buy more of " + name_ + ", in one piece", "the lay of what the remnants do not hold", first_left_out()).add();
-    hold("cloth-short", capital(name_) + ": the remnants do not hold " + first_left_out() + "; buy " + printed("short") + ", in one piece.",
+    figure("short")
+        .is(rest_in_one_piece())
+        .from(key("needed"))
+        .working("to buy more of " + name_ + ", in one piece", "the lay of what the remnants do not hold", first_left_out())
+        .add();
+    hold("cloth-short",
+         capital(name_) + ": the remnants do not hold " + first_left_out() + "; buy " + printed("short") + ", in one piece.",
          "or turn the piece, `grain: across`, where its thread may run that way");
   }
 
@@ -430,8 +484,9 @@ class ClothLay {
 void mark_cut_short(LayPlan& plan, const Cloth& cloth, Diagnostics& diag) {
   plan.cut_short = true;
   diag.add(message({plan.cloth, "cloths", "cutting layouts"}, Severity::warning, "lay-cut-short", cloth.named.at,
-                   "The search for the lay of " + plan.cloth + " was stopped before its end: every piece lies right, but less cloth may do, "
-                   "and this lay can be had no second time.",
+                   "The search for the lay of " + plan.cloth +
+                       " was stopped before its end: every piece lies right, but less cloth may do, "
+                       "and this lay can be had no second time.",
                    "make the packet again and let it end; or cut by this one, and keep it"));
 }
 

@@ -39,14 +39,15 @@ std::string impossible(const ClothCuts& cuts, ShownIn in) {
              (longest.is_zero() ? "no cloth is there" : "the longest cloth there is has " + worked(longest, in)) + ".";
   }
   if (pieces <= there || usable <= Length{}) return "";
-  return capital(cloth.named.name) + ": laid without any gap its pieces would take a length of " + worked(pieces.over(usable, Rounding::up), in) +
-         ", and there is " + worked(there.over(usable, Rounding::down), in) + ".";
+  return capital(cloth.named.name) + ": laid without any gap its pieces would take a length of " +
+         worked(pieces.over(usable, Rounding::up), in) + ", and there is " + worked(there.over(usable, Rounding::down), in) + ".";
 }
 
 }  // namespace
 
 bool of_the_search(const std::string& code) {
-  static constexpr const char* kCodes[] = {"chart-short", "cloth-short", "lengths-too-short", "not-laid", "panel-lost", "pieced-last"};
+  static constexpr const char* kCodes[] = {"chart-short", "cloth-short", "lengths-too-short",
+                                           "not-laid",    "panel-lost",  "pieced-last"};
   return std::any_of(std::begin(kCodes), std::end(kCodes), [&](const char* c) { return code == c; });
 }
 
@@ -72,11 +73,13 @@ LayPlan lay_checked(const Project& project, const ClothCuts& cuts, const LayWork
   const std::string never = impossible(cuts, shown_in(project));
   const Subject about{cloth.named.name, "cloths", "cutting layouts"};
   if (!never.empty())
-    diag.add(message(about, Severity::hold, "cloth-short", at, never, "`gownsheaf packet` lays the pieces out and says how much to buy"));
+    diag.add(message(about, Severity::hold, "cloth-short", at, never,
+                     "`gownsheaf packet` lays the pieces out and says how much to buy"));
   else
     diag.add(message(about, Severity::note, "lay-unsearched", at,
-                     "Whether the pieces of " + cloth.named.name + " go on what there is only a search can say, and `check` does not search: "
-                     "laid in rows as boxes they do not.",
+                     "Whether the pieces of " + cloth.named.name +
+                         " go on what there is only a search can say, and `check` does not search: "
+                         "laid in rows as boxes they do not.",
                      "`gownsheaf packet` searches, and says"));
   return plan;
 }

@@ -91,7 +91,8 @@ FoldedJobs folded_jobs(const std::vector<Cut>& cuts, const std::vector<std::vect
       continue;
     }
     const bool alike = c.outline.empty() || symmetric_across(c.outline);
-    const bool double_cut = !c.kept && !c.full_width && !c.on_fold && (c.pair || alike) && !(folded == Folded::crosswise && c.match);
+    const bool double_cut =
+        !c.kept && !c.full_width && !c.on_fold && (c.pair || alike) && !(folded == Folded::crosswise && c.match);
     if (!double_cut) {
       rest[i] = copies[i];
       continue;
@@ -99,7 +100,8 @@ FoldedJobs folded_jobs(const std::vector<Cut>& cuts, const std::vector<std::vect
     LayJob job{i, Lies::doubled};
     for (std::size_t k = 0; k < copies[i].size(); ++k) {
       // A pair lies together; where it was torn apart, or the last is odd, one is cut by itself.
-      const bool together = k + 1 < copies[i].size() && (!c.pair || (copies[i][k] % 2 == 0 && copies[i][k + 1] == copies[i][k] + 1));
+      const bool together =
+          k + 1 < copies[i].size() && (!c.pair || (copies[i][k] % 2 == 0 && copies[i][k + 1] == copies[i][k] + 1));
       if (!together) {
         rest[i].push_back(copies[i][k]);
         continue;
@@ -138,7 +140,9 @@ nest::Part part_of_job(const Cut& cut, const LayJob& job, const LayAsked& asked,
   nest::Part part;
   part.copies = static_cast<int>(job.copies.size());
   const Polygon ring = drawn ? ring_of(cut, across) : rectangle(cut.takes, across);
-  part.outline = half ? (drawn && !cut.piece.outline.empty() ? half_of(ring) : rectangle(cut.takes, across.times(1, 2, Rounding::up))) : ring;
+  part.outline =
+      half ? (drawn && !cut.piece.outline.empty() ? half_of(ring) : rectangle(cut.takes, across.times(1, 2, Rounding::up)))
+           : ring;
   if (cut.bias && !drawn) {  // the box of the piece as it will lie
     const Box box = bounds(nest::posed(ring_of(cut, across), {0, false, 45'000}));
     part.outline = rectangle(box.width, box.height);

@@ -11,8 +11,8 @@ enum class Lies { flat, doubled, on_fold };
 struct LayJob {
   std::size_t cut = 0;
   Lies lies = Lies::flat;
-  bool other_hand = false;     // mirrored: the second of each pair
-  bool drops = false;          // begins half a repeat lower
+  bool other_hand = false;       // mirrored: the second of each pair
+  bool drops = false;            // begins half a repeat lower
   std::vector<int> copies = {};  // as many places as copies
   std::vector<int> also = {};    // of what is cut double: the copy beneath, or -1
 };
@@ -20,7 +20,9 @@ struct LayJob {
 // In one layer.
 std::vector<LayJob> flat_jobs(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies);
 // On folded cloth: first what lies double or on the fold, then what does not.
-struct FoldedJobs { std::vector<LayJob> folded, flat; };
+struct FoldedJobs {
+  std::vector<LayJob> folded, flat;
+};
 FoldedJobs folded_jobs(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies, Folded folded);
 
 // The half of a ring that is symmetric about the line along its middle: y from that line.

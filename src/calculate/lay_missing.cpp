@@ -16,7 +16,8 @@ std::vector<Missing> by_cut(const LaidOut& laid) {
 
 std::vector<std::vector<int>> copies_that_go(const std::vector<Cut>& cuts, const LaidOut& laid) {
   std::vector<std::vector<int>> copies = all_copies(cuts);
-  for (const auto& [cut, copy] : laid.left_out) copies[cut].erase(std::remove(copies[cut].begin(), copies[cut].end(), copy), copies[cut].end());
+  for (const auto& [cut, copy] : laid.left_out)
+    copies[cut].erase(std::remove(copies[cut].begin(), copies[cut].end(), copy), copies[cut].end());
   return copies;
 }
 
@@ -37,12 +38,14 @@ void close(LaidOut& laid, std::size_t k, Length whole) {
 
 }  // namespace
 
-std::optional<WithOneOpen> lay_with_one_open(const Cloth& cloth, const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies,
-                                             const LayAsked& asked) {
+std::optional<WithOneOpen> lay_with_one_open(const Cloth& cloth, const std::vector<Cut>& cuts,
+                                             const std::vector<std::vector<int>>& copies, const LayAsked& asked) {
   std::vector<LaidStrip> strips = shelf(cloth);
-  const auto longest = std::find_if(strips.begin(), strips.end(), [](const LaidStrip& s) { return s.name.rfind("bought", 0) == 0; });
+  const auto longest =
+      std::find_if(strips.begin(), strips.end(), [](const LaidStrip& s) { return s.name.rfind("bought", 0) == 0; });
   if (longest == strips.end()) return std::nullopt;
-  const bool all_alike = std::all_of(strips.begin(), strips.end(), [&](const LaidStrip& s) { return s.folded == longest->folded; });
+  const bool all_alike =
+      std::all_of(strips.begin(), strips.end(), [&](const LaidStrip& s) { return s.folded == longest->folded; });
   if (!all_alike) return std::nullopt;
   const Length whole = longest->folded == Folded::crosswise ? 2 * longest->length : longest->length;
   std::rotate(longest, longest + 1, strips.end());  // the open one must be the last
@@ -52,14 +55,16 @@ std::optional<WithOneOpen> lay_with_one_open(const Cloth& cloth, const std::vect
   out.on = strips.back().name;
   out.laid = lay_on(cuts, copies, std::move(strips), asked);
   if (!out.laid.unsupported.empty() || !out.laid.left_out.empty()) return std::nullopt;
-  const auto at = std::find_if(out.laid.strips.begin(), out.laid.strips.end(), [&](const LaidStrip& s) { return s.name == out.on; });
+  const auto at =
+      std::find_if(out.laid.strips.begin(), out.laid.strips.end(), [&](const LaidStrip& s) { return s.name == out.on; });
   const bool opened = at + 1 != out.laid.strips.end() && (at + 1)->open;
   out.more = taken(*at, opened ? &*(at + 1) : nullptr) - whole;
   if (out.more <= Length{}) close(out.laid, static_cast<std::size_t>(at - out.laid.strips.begin()), whole);
   return out;
 }
 
-std::vector<Missing> what_is_missing(const Cloth& cloth, const std::vector<Cut>& cuts, LaidOut& laid, const LayAsked& asked, std::size_t at_most) {
+std::vector<Missing> what_is_missing(const Cloth& cloth, const std::vector<Cut>& cuts, LaidOut& laid, const LayAsked& asked,
+                                     std::size_t at_most) {
   std::vector<Missing> all = by_cut(laid);
   for (std::size_t i = 0; i < std::min(all.size(), at_most); ++i) {
     std::vector<std::vector<int>> copies = copies_that_go(cuts, laid);

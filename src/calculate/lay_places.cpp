@@ -13,7 +13,7 @@ namespace {
 
 constexpr int kLeftOverShown = 3;  // on each length
 constexpr int kSearchedForBias = 12;
-constexpr int kSlabs = 16;         // an outline is taken as so many boxes side by side
+constexpr int kSlabs = 16;  // an outline is taken as so many boxes side by side
 
 std::vector<Box> taken_on(const LaidStrip& strip) {  // y from the inner edge of the selvage
   std::vector<Box> taken;
@@ -98,16 +98,21 @@ void add_places(const Cloth& cloth, LayPlan& plan, ShownIn in, Figures& figures)
       figure(at + "along").is(box.width.to_step(step, Rounding::down)).from(lay_length).add();
     }
   }
-  const Length wide = in == ShownIn::inches ? Length::inches(5).times(1, 4) : Length::cm(3);  // flat piping strip, common practice
+  const Length wide =
+      in == ShownIn::inches ? Length::inches(5).times(1, 4) : Length::cm(3);  // flat piping strip, common practice
   Length bias;
   for (const LaidStrip* strip : printed_strips)
     if (strip->length > Length{} && strip->usable_width > Length{}) bias = std::max(bias, longest_bias(*strip, wide));
   bias = bias.to_step(mark_step(in), Rounding::down);
   if (bias < 4 * wide) return;
   figure("bias strip width").is(wide).written().add();
-  figure("bias strip").is(bias).from(lay_length).from("cloths/" + cloth.named.name + "/bias strip width")
+  figure("bias strip")
+      .is(bias)
+      .from(lay_length)
+      .from("cloths/" + cloth.named.name + "/bias strip width")
       .working("longest bias strip left in " + cloth.named.name, "least side of a left-over rectangle × √2 − strip width",
-               worked(bias + wide, in) + " − " + worked(wide, in)).add();
+               worked(bias + wide, in) + " − " + worked(wide, in))
+      .add();
 }
 
 std::vector<Length> straight_cuts(const std::vector<LaidPiece>& placed) {

@@ -8,8 +8,8 @@
 namespace gownsheaf {
 namespace {
 
-constexpr int kMostPieced = 3;  // pieces joined to make it go
-constexpr int kMostParts = 4;   // of which each is joined
+constexpr int kMostPieced = 3;           // pieces joined to make it go
+constexpr int kMostParts = 4;            // of which each is joined
 constexpr std::size_t kMostMissing = 6;  // pieces of which it is asked how much is missing
 
 bool whole_open_fits(const LaidStrip& strip, const LaidOut& open) {
@@ -76,7 +76,8 @@ class Shelf {
   }
 
  private:
-  LaidOut lay(const Cloth& cloth, const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies, const LayAsked& asked) {
+  LaidOut lay(const Cloth& cloth, const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies,
+              const LayAsked& asked) {
     LaidOut laid = lay_on(cuts, copies, shelf(cloth), asked);
     out_.cut_short = out_.cut_short || laid.cut_short;
     return laid;
@@ -96,7 +97,8 @@ class Shelf {
       else pieces.push_back(c);
     }
     if (panels.empty()) return;
-    const bool only_panels = std::all_of(laid.left_out.begin(), laid.left_out.end(), [&](const auto& l) { return out_.cuts[l.first].piece.kept; });
+    const bool only_panels =
+        std::all_of(laid.left_out.begin(), laid.left_out.end(), [&](const auto& l) { return out_.cuts[l.first].piece.kept; });
     if (only_panels && laid.unsupported.empty()) {
       for (const auto& [cut, copy] : laid.left_out) out_.not_kept.push_back(out_.cuts[cut].piece.piece);
       laid.left_out.clear();
@@ -125,7 +127,8 @@ class Shelf {
   }
 
   // The cuts with one of them joined of so many parts.
-  std::optional<std::vector<Cut>> with_joined(const std::vector<Cut>& cuts, const std::string& key, int parts, std::vector<Cut>* joined) const {
+  std::optional<std::vector<Cut>> with_joined(const std::vector<Cut>& cuts, const std::string& key, int parts,
+                                              std::vector<Cut>* joined) const {
     std::vector<Cut> out;
     for (const Cut& c : cuts) {
       if (c.piece.key != key) {
@@ -200,7 +203,8 @@ class Shelf {
     const Cut facing = out_.cuts[facings.front()];
     if (auto cuts = with_joined(out_.cuts, facing.piece.key, 2, nullptr))
       ask(cloth_, *cuts, "with " + facing.piece.piece + " joined of two, `may be pieced: yes`");
-    if (auto cuts = with_joined(out_.cuts, facing.piece.key, 3, nullptr); cuts && !out_.other_ways.empty() && !out_.other_ways.back().goes)
+    if (auto cuts = with_joined(out_.cuts, facing.piece.key, 3, nullptr);
+        cuts && !out_.other_ways.empty() && !out_.other_ways.back().goes)
       ask(cloth_, *cuts, "with " + facing.piece.piece + " joined of three, `may be pieced: yes`");
   }
 
@@ -214,7 +218,8 @@ class Shelf {
 
 }  // namespace
 
-OnShelf lay_on_shelf(const Cloth& cloth, const std::vector<Cut>& cuts, const LaidOut& open, const LayAsked& asked, Figures& figures, const Project& project) {
+OnShelf lay_on_shelf(const Cloth& cloth, const std::vector<Cut>& cuts, const LaidOut& open, const LayAsked& asked,
+                     Figures& figures, const Project& project) {
   return Shelf(cloth, open, asked, figures, project).made(cuts);
 }
 
@@ -238,7 +243,9 @@ std::vector<Cut> panels_to_keep(const Cloth& cloth, Length usable) {
 }
 
 Area area_of(const Cut& cut, Length breadth_usable) {
-  const Area ring = cut.piece.outline.empty() ? Area::of(cut.piece.along, cut.piece.full_width ? breadth_usable : cut.piece.across) : area(cut.piece.outline);
+  const Area ring = cut.piece.outline.empty()
+                        ? Area::of(cut.piece.along, cut.piece.full_width ? breadth_usable : cut.piece.across)
+                        : area(cut.piece.outline);
   return ring < Area{} ? Area{} - ring : ring;
 }
 

@@ -25,7 +25,8 @@ struct OnShelf {
 };
 
 // open: the lay on an open length, taken where one length of the shelf holds it.
-OnShelf lay_on_shelf(const Cloth& cloth, const std::vector<Cut>& cuts, const LaidOut& open, const LayAsked& asked, Figures& figures, const Project& project);
+OnShelf lay_on_shelf(const Cloth& cloth, const std::vector<Cut>& cuts, const LaidOut& open, const LayAsked& asked,
+                     Figures& figures, const Project& project);
 
 // The panels to be kept, as cuts that lie in the lay and are not cut.
 std::vector<Cut> panels_to_keep(const Cloth& cloth, Length usable);

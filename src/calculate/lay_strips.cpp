@@ -69,7 +69,9 @@ class Placing {
   }
 
   // Where a matched piece may begin to be counted from.
-  Length up_to_line(Length x) const { return asked_.repeat && asked_.repeat->along ? x.to_step(*asked_.repeat->along, Rounding::up) : x; }
+  Length up_to_line(Length x) const {
+    return asked_.repeat && asked_.repeat->along ? x.to_step(*asked_.repeat->along, Rounding::up) : x;
+  }
 
  private:
   bool as_drawn(const LayJob& job) const {
@@ -115,7 +117,8 @@ class Placing {
     request.threads = asked_.work.threads;
     if (const LayWatch* watch = asked_.work.watch) {
       request.stop = watch->stop;
-      if (watch->tell) request.told = [watch, cloth = cuts_[jobs.front().cut].piece.cloth](double done) { watch->tell(cloth, done); };
+      if (watch->tell)
+        request.told = [watch, cloth = cuts_[jobs.front().cut].piece.cloth](double done) { watch->tell(cloth, done); };
     }
     const nest::Lay lay = nest::lay_kept(request, {asked_.work.rectangles, asked_.work.outlines}, asked_.work.store);
     out_.cut_short = out_.cut_short || lay.cut_short;
@@ -171,21 +174,25 @@ class Placing {
       piece.outline = moved_to(nest::posed(shown, pose), at.x, at.y);
       piece.at = bounds(piece.outline);
       for (const LineInPiece& line : cut.piece.lines)
-        if (auto points = with_the_ring(shown, line.points, pose, job, cut); !points.empty()) piece.lines.push_back({line.kind, moved_to(std::move(points), at.x, at.y), line.closed});
+        if (auto points = with_the_ring(shown, line.points, pose, job, cut); !points.empty())
+          piece.lines.push_back({line.kind, moved_to(std::move(points), at.x, at.y), line.closed});
     }
     if (cut.piece.match && !cut.bias && !piece.turned && !cut.repeat) {
       const Polygon box = cut.piece.outline.empty() ? rectangle(cut.piece.along, cut.piece.across) : cut.piece.outline;
       const Polygon shown = job.lies == Lies::on_fold ? half_of(box) : box;
       const Polygon points = with_the_ring(shown, {*cut.piece.match}, p.pose, job, cut);
-      const bool in_it = contains({Length{}, Length{}, cut.piece.along, cut.piece.across}, {cut.piece.match->x, cut.piece.match->y, Length{}, Length{}});
+      const bool in_it = contains({Length{}, Length{}, cut.piece.along, cut.piece.across},
+                                  {cut.piece.match->x, cut.piece.match->y, Length{}, Length{}});
       if (!points.empty() && in_it) piece.match = Point{points.front().x + at.x, points.front().y + at.y};
     }
     if (cut.piece.full_width) {  // selvage to selvage
       piece.at.y = Length{};
       piece.at.height = piece.on_fold ? cut.piece.across.times(1, 2) : cut.piece.across;
     }
-    strip.used = std::max(strip.used, at.x + (piece.turned || cut.bias || !cut.piece.outline.empty() ? piece.at.width : cut.takes));
-    if (!cut.piece.outline.empty() && cut.takes != cut.piece.along && !piece.turned) strip.used = std::max(strip.used, at.x + cut.takes);
+    strip.used =
+        std::max(strip.used, at.x + (piece.turned || cut.bias || !cut.piece.outline.empty() ? piece.at.width : cut.takes));
+    if (!cut.piece.outline.empty() && cut.takes != cut.piece.along && !piece.turned)
+      strip.used = std::max(strip.used, at.x + cut.takes);
     if (strip.folded == Folded::lengthwise) turn_to_the_fold(strip, piece);
     strip.placed.push_back(std::move(piece));
   }
@@ -208,7 +215,8 @@ class Placing {
     Polygon both = shown;
     both.insert(both.end(), points.begin(), points.end());
     both = nest::posed(both, pose);
-    const Point one = both.front(), other = nest::posed(shown, pose).front();  // a point past the turned ring moves its least corner
+    const Point one = both.front(),
+                other = nest::posed(shown, pose).front();  // a point past the turned ring moves its least corner
     for (Point& p : both) p = {p.x + other.x - one.x, p.y + other.y - one.y};
     return Polygon(both.end() - static_cast<std::ptrdiff_t>(points.size()), both.end());
   }
@@ -242,8 +250,8 @@ LaidStrip opened_out(const LaidStrip& folded, Length whole_width, bool matched) 
 
 // First what is cut double, on the folded strips; then the rest in one layer, on the same lengths behind what is folded, and on
 // the flat ones. What found no room double is tried in one layer too. `flat` is then all strips, each folded one followed by its rest.
-void lay_folded(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies, const LayAsked& asked, Placing& placing,
-                std::vector<LaidStrip>& folded, std::vector<LaidStrip>& flat, LaidOut& out) {
+void lay_folded(const std::vector<Cut>& cuts, const std::vector<std::vector<int>>& copies, const LayAsked& asked,
+                Placing& placing, std::vector<LaidStrip>& folded, std::vector<LaidStrip>& flat, LaidOut& out) {
   const Folded way = folded.front().folded;
   const FoldedJobs jobs = folded_jobs(cuts, copies, way);
   const Length half_gap = asked.gap.times(1, 2, Rounding::up);
@@ -264,7 +272,8 @@ void lay_folded(const std::vector<Cut>& cuts, const std::vector<std::vector<int>
   std::vector<LaidStrip> single;
   for (const LaidStrip& s : folded) {
     const Length whole_length = way == Folded::crosswise ? 2 * s.length : s.length;
-    LaidStrip one = opened_out(s, way == Folded::lengthwise ? 2 * s.width : s.width, asked.repeat.has_value() && way == Folded::lengthwise);
+    LaidStrip one =
+        opened_out(s, way == Folded::lengthwise ? 2 * s.width : s.width, asked.repeat.has_value() && way == Folded::lengthwise);
     if (!s.placed.empty()) one.starts_at = placing.up_to_line(taken(s, nullptr) + asked.gap);
     one.length = s.open ? Length{} : std::max(Length{}, whole_length - one.starts_at);
     one.bad_places.clear();
@@ -313,14 +322,16 @@ std::vector<LaidStrip> shelf(const Cloth& cloth) {
     for (const BoughtLength& b : *cloth.bought) {
       ++n;
       const Length width = after_shrinking_across(cloth, b.width ? *b.width : *cloth.width);
-      strips.push_back(strip_of(cloth, one ? "bought length" : "bought length " + whole_number(n), width, laid_length(cloth, b.length)));
+      strips.push_back(
+          strip_of(cloth, one ? "bought length" : "bought length " + whole_number(n), width, laid_length(cloth, b.length)));
       fold(cloth, strips.back());
     }
   }
   const Ratio s = shrinks_along(cloth);
   for (const Remnant& r : cloth.remnants) {
     const auto along = [&](Length l, Rounding way) { return l.times(s.d - s.n, s.d, way); };
-    LaidStrip strip = strip_of(cloth, "remnant " + r.named.name, after_shrinking_across(cloth, r.width), along(r.length, Rounding::down));
+    LaidStrip strip =
+        strip_of(cloth, "remnant " + r.named.name, after_shrinking_across(cloth, r.width), along(r.length, Rounding::down));
     for (const Box& bad : r.bad_places) {  // rather too large: across it reaches from where it has shrunk to, to where it lay
       const Length x = along(bad.x, Rounding::down), low = after_shrinking_across(cloth, bad.y);
       strip.bad_places.push_back({x, low, along(bad.right(), Rounding::up) - x, bad.bottom() - low});

@@ -29,18 +29,18 @@ struct LayWork {
 };
 
 struct LayAsked {
-  Length breadth_usable;         // of a full breadth, without selvages
+  Length breadth_usable;  // of a full breadth, without selvages
   Length gap;
   LayWork work;
   std::optional<Repeat> repeat;  // pieces that are matched lie by it
 };
 
 struct LaidOut {
-  std::vector<LaidStrip> strips;                    // as asked, placed filled in; folded ones are followed by their rest in one layer
+  std::vector<LaidStrip> strips;  // as asked, placed filled in; folded ones are followed by their rest in one layer
   std::vector<std::pair<std::size_t, int>> left_out;  // index of the cut, copy from 0
-  Length bound;                                     // of the cloth's length
+  Length bound;                                       // of the cloth's length
   std::string unsupported;
-  bool cut_short = false;                           // a search was stopped before its end
+  bool cut_short = false;  // a search was stopped before its end
 };
 
 // copies[i]: which copies of cuts[i] are to be laid (0-based numbers), so that a rest can be laid by itself.

@@ -12,8 +12,7 @@ std::string lay_in_words(const std::vector<Cut>& cuts, ShownIn in) {
   for (const Cut& cut : cuts) {
     if (!cut.in_lay) continue;
     words += (words.empty() ? "" : ", ") + whole_number(cut.piece.copies) + " × " + worked(cut.takes, in);
-    if (cut.repeat)
-      words += " (" + worked(cut.piece.along, in) + " up to whole repeats of " + worked(*cut.repeat, in) + ")";
+    if (cut.repeat) words += " (" + worked(cut.piece.along, in) + " up to whole repeats of " + worked(*cut.repeat, in) + ")";
     if (!cut.piece.full_width) words += " by " + worked(cut.piece.across, in);
   }
   return words;

@@ -10,7 +10,7 @@ namespace gownsheaf {
 namespace {
 
 constexpr std::string_view kStiffness[] = {"limp", "soft", "crisp", "stiff", "board"};
-constexpr double kStifferBy = 2;  // of measured rigidities; common practice, no source
+constexpr double kStifferBy = 2;                        // of measured rigidities; common practice, no source
 const Length kShrinkApart = Length::sixty_fourths(16);  // 1/4 in, common practice
 
 std::optional<int> class_of(const Cloth& cloth) {
@@ -32,9 +32,7 @@ std::string capital(std::string text) {
   return text;
 }
 
-bool may_get_wet(const Cloth& cloth) {
-  return cloth.care.known() && *cloth.care != "never wet" && *cloth.care != "dry clean";
-}
+bool may_get_wet(const Cloth& cloth) { return cloth.care.known() && *cloth.care != "never wet" && *cloth.care != "dry clean"; }
 
 bool shrunk(const Cloth& cloth) { return cloth.shrunk_already.known() && *cloth.shrunk_already; }
 
@@ -49,14 +47,18 @@ class Layers {
     if (outer == nullptr) return;
     for (std::size_t i = 1; i < piece.from.size(); ++i) {
       const Cloth* inner = project_.cloth(piece.from[i]);
-      if (inner == nullptr || inner == outer || std::find(piece.from.begin(), piece.from.begin() + static_cast<std::ptrdiff_t>(i), piece.from[i]) != piece.from.begin() + static_cast<std::ptrdiff_t>(i)) continue;
+      if (inner == nullptr || inner == outer ||
+          std::find(piece.from.begin(), piece.from.begin() + static_cast<std::ptrdiff_t>(i), piece.from[i]) !=
+              piece.from.begin() + static_cast<std::ptrdiff_t>(i))
+        continue;
       check_stiffness(piece, *outer, *inner);
       check_shrinkage(piece, *outer, *inner);
     }
   }
 
  private:
-  void say(Severity severity, const char* code, const Piece& piece, const SourceSpan& at, std::string sentence, std::string hint) {
+  void say(Severity severity, const char* code, const Piece& piece, const SourceSpan& at, std::string sentence,
+           std::string hint) {
     diag_.add(message({piece.named.name, "pieces", "cutting list"}, severity, code, at, std::move(sentence), std::move(hint)));
   }
 
@@ -96,8 +98,8 @@ class Layers {
     const Length apart = one > other ? one - other : other - one;
     if (apart <= kShrinkApart) return;
     say(Severity::warning, "shrink-differs", piece, piece.from_at,
-        capital(outer.named.name) + " and " + inner.named.name + " shrink apart by " + worked(apart.to_step(cut_step(in_), Rounding::nearest), in_) +
-            " over the length of " + piece.named.name + ".",
+        capital(outer.named.name) + " and " + inner.named.name + " shrink apart by " +
+            worked(apart.to_step(cut_step(in_), Rounding::nearest), in_) + " over the length of " + piece.named.name + ".",
         "shrink both before they are cut, then write `shrunk already: yes` on each");
   }
 
@@ -107,8 +109,8 @@ class Layers {
       const Cloth* cloth = project_.cloth(name);
       if (cloth == nullptr || !cloth->lay.known() || *cloth->lay != LayRule::one_way) continue;
       say(Severity::hold, "nap-turned", piece, piece.lay.at.line > 0 ? piece.lay.at : piece.named.at,
-          capital(piece.named.name) + " may lie " + (*piece.lay == LayRule::any_way ? "turned any way" : "head down") + " on " + name +
-              ", which lies one way: its shade would differ from the pieces beside it.",
+          capital(piece.named.name) + " may lie " + (*piece.lay == LayRule::any_way ? "turned any way" : "head down") + " on " +
+              name + ", which lies one way: its shade would differ from the pieces beside it.",
           "take `lay` out of the piece; one way may need more cloth");
       return;
     }
@@ -136,7 +138,8 @@ class Layers {
 
 std::optional<Given<Length>> lining_longer_by(const Project& project, const Piece& piece, const Cloth& cloth) {
   if (piece.from.empty() || piece.drawn) return std::nullopt;
-  if (same_name(piece.from.front(), cloth.named.name) || !cloth.used_as.known() || *cloth.used_as != UsedAs::lining) return std::nullopt;
+  if (same_name(piece.from.front(), cloth.named.name) || !cloth.used_as.known() || *cloth.used_as != UsedAs::lining)
+    return std::nullopt;
   if (piece.lining_longer_by.known()) return piece.lining_longer_by;
   if (!piece.part_of.known() || *piece.part_of != PartOf::bodice) return std::nullopt;
   if (!project.lining_sewn_in.known() || *project.lining_sewn_in != "flat") return std::nullopt;

@@ -32,26 +32,26 @@ Pressure corset_pressure(CorsetPressure study, std::string_view place);
 double corset_moving_factor(CorsetPressure study, std::string_view moves);
 // Factor of a deep breath at a place in the file's words ("ribs", "natural waist"); 1 when nothing is known of it.
 double breath_factor(std::string_view place);
-double movement_factor(std::string_view moves);        // dancing 1.5, else 1
+double movement_factor(std::string_view moves);                         // dancing 1.5, else 1
 double posture_factor(std::string_view place, std::string_view moves);  // 2 at the waist and navel of one who does not only stand
 double share_carried(std::string_view skirt_hangs_from, bool stay_small_and_anchored, bool band_loose);
 // Weight that the lowest fastener feels: three inches of seam to each side of it.
 Force hanging_pull(Mass weight, Length seam, double share_carried_elsewhere);
-Force fastener_pull(LoadPerLength along, Length reach);                    // reach: half the gap on each side
-Force with_hanging(Force across, Force hanging);                           // at right angles
+Force fastener_pull(LoadPerLength along, Length reach);  // reach: half the gap on each side
+Force with_hanging(Force across, Force hanging);         // at right angles
 // Band R0 to R4 by the line load with breath or movement.
 std::string_view load_band(LoadPerLength moving);
 // What one fastener holds, untested. `backed`: a strip lies beneath; an eyelet without one tears sooner.
 Force usual_capacity(std::string_view fasten, std::string_view size, bool backed = true, bool metal_eyelets = false);
 
-double tangent(Angle angle);                            // below a right angle
-Angle angle_of(double tangent);                        // its inverse, from 0 to 57 degrees; less than nothing as well
+double tangent(Angle angle);     // below a right angle
+Angle angle_of(double tangent);  // its inverse, from 0 to 57 degrees; less than nothing as well
 // Tangent of the hip's slope from the vertical; nothing where one of the girths is not wider below.
 double slope_of_hip(Length waist, Length hip, Length depth);
 // What a whole band must be drawn to so that it holds `weight` by friction; nothing where no tension can hold it.
 std::optional<Force> band_tension_to_hold(Mass weight, double tangent_of_slope, double friction);
 Pressure band_pressure(Force tension, Length width, Length girth);
-Pressure comfort_line(std::int64_t age);               // what wearers of that age bear under a belt
+Pressure comfort_line(std::int64_t age);  // what wearers of that age bear under a belt
 double usual_friction(std::string_view slides_on);
 
 }  // namespace gownsheaf

@@ -8,9 +8,11 @@
 namespace gownsheaf {
 namespace {
 
-
 // How much smaller than the body each word is; common practice.
-struct Worn { std::string_view word; Length less; };
+struct Worn {
+  std::string_view word;
+  Length less;
+};
 const Worn kWorn[] = {{"easy", Length{}}, {"close", in64(16)}, {"snug", in64(32)}, {"tight", Length::inches(1)}};
 
 Length worn_shortfall(std::string_view word) {
@@ -46,15 +48,18 @@ class Putting {  // a Strained together
     const Notion* notion = s_.project.notion(s_.closure.with);
     s_.holds = s_.strain.fastener_holds.known()
                    ? *s_.strain.fastener_holds
-                   : usual_capacity(word_for(s_.closure.fasten), notion == nullptr ? "" : notion->size, s_.closure.backed_with.known(),
-                                    s_.closure.eyelets_metal);
+                   : usual_capacity(word_for(s_.closure.fasten), notion == nullptr ? "" : notion->size,
+                                    s_.closure.backed_with.known(), s_.closure.eyelets_metal);
     const Ratio share = *s_.strain.use_at_most;
     s_.may_hold = Force{s_.holds.value * static_cast<double>(share.n) / static_cast<double>(share.d)};
     return true;
   }
 
  private:
-  struct Stretch { const StrainZone* zone; Length starts, ends; };
+  struct Stretch {
+    const StrainZone* zone;
+    Length starts, ends;
+  };
 
   bool fault(const char* code, const StrainZone& zone, const SourceSpan& at, std::string sentence, std::string hint) {
     diag_.add(message({s_.closure.named.name, "strain", "closure reinforcement", true}, Severity::error, code,
@@ -74,9 +79,10 @@ class Putting {  // a Strained together
       if (z.ends.known()) ends = *z.ends;
       else if (i + 1 < s_.strain.zones.size() && s_.strain.zones[i + 1].starts.known()) ends = *s_.strain.zones[i + 1].starts;
       if (ends > edge || starts >= ends)
-        return fault("zone-off-edge", z, z.ends.known() ? z.ends.at : z.starts.at,
-                     "Zone " + z.named.name + " runs from " + said(starts) + " to " + said(ends) + " of an edge of " + said(edge) + ".",
-                     "`starts` and `ends` count down from the top of the edge");
+        return fault(
+            "zone-off-edge", z, z.ends.known() ? z.ends.at : z.starts.at,
+            "Zone " + z.named.name + " runs from " + said(starts) + " to " + said(ends) + " of an edge of " + said(edge) + ".",
+            "`starts` and `ends` count down from the top of the edge");
       written.push_back({&z, starts, ends});
     }
     std::sort(written.begin(), written.end(), [](const Stretch& a, const Stretch& b) {
@@ -86,7 +92,8 @@ class Putting {  // a Strained together
     for (const Stretch& w : written) {
       if (w.starts < reached)
         return fault("zones-overlap", *w.zone, w.zone->starts.at,
-                     "Zone " + w.zone->named.name + " starts at " + said(w.starts) + "; " + s_.zones.back().name + " ends at " + said(reached) + ".",
+                     "Zone " + w.zone->named.name + " starts at " + said(w.starts) + "; " + s_.zones.back().name + " ends at " +
+                         said(reached) + ".",
                      "one girth for each part of the edge: `starts: " + said(reached) + "`");
       if (w.starts > reached && !add_zone(nullptr, reached, w.starts)) return false;
       if (!add_zone(w.zone, w.starts, w.ends)) return false;
@@ -110,11 +117,13 @@ class Putting {  // a Strained together
     pulled.ends = ends;
     pulled.girth = *from.girth;
     find_shortfall(zone, from, pulled);
-    const std::string place = zone != nullptr && zone->breathes_at.known() ? *zone->breathes_at : strain.breathes_at.value.value_or("");
+    const std::string place =
+        zone != nullptr && zone->breathes_at.known() ? *zone->breathes_at : strain.breathes_at.value.value_or("");
     const bool by_study = from.pressure_from == kByStudy;
     if (by_study) pulled.pressure = corset_pressure(*s_.project.rules.corset_pressure, place);
     const double breath = breath_factor(place), moves = movement_factor(*strain.moves);
-    const double sits = by_study ? corset_moving_factor(*s_.project.rules.corset_pressure, *strain.moves) : posture_factor(place, *strain.moves);
+    const double sits =
+        by_study ? corset_moving_factor(*s_.project.rules.corset_pressure, *strain.moves) : posture_factor(place, *strain.moves);
     pulled.factor = std::max({breath, sits, moves});
     from.because = breath >= pulled.factor ? "a deep breath" : sits >= pulled.factor ? "sitting and bending" : "dancing";
     s_.edge.zones.push_back(pulled);
@@ -158,8 +167,8 @@ class Putting {  // a Strained together
 }  // namespace
 
 bool Strained::in_rows() const {
-  return closure.fasten == Fasten::hooks_and_eyes || closure.fasten == Fasten::hooks_and_bars || closure.fasten == Fasten::hooks_and_loops ||
-         closure.fasten == Fasten::lacing;
+  return closure.fasten == Fasten::hooks_and_eyes || closure.fasten == Fasten::hooks_and_bars ||
+         closure.fasten == Fasten::hooks_and_loops || closure.fasten == Fasten::lacing;
 }
 
 std::string Strained::fasteners() const {

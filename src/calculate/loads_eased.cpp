@@ -90,7 +90,10 @@ class Ways {
       const std::string way = ++tried == 1 ? "closer" : "closer still";
       add(way, eased, s_.may_hold).add();
       s_.figure(figures_, "eased " + way + "/apart").is(widest(eased.places)).from(s_.key("edge length")).add();
-      s_.figure(figures_, "eased " + way + "/places").is(static_cast<std::int64_t>(eased.places.size())).from(s_.key("edge length")).add();
+      s_.figure(figures_, "eased " + way + "/places")
+          .is(static_cast<std::int64_t>(eased.places.size()))
+          .from(s_.key("edge length"))
+          .add();
       if (load_.eased.back().enough) return;
     }
   }
@@ -103,12 +106,17 @@ class Ways {
     const double share = s_.strain.use_at_most->value();
     add("lacing", eased, {usual_capacity("lacing", "", true, false).value * share}).add();
     s_.figure(figures_, "eased lacing/apart").is(widest(eased.places)).from(s_.key("edge length")).add();
-    s_.figure(figures_, "eased lacing/places").is(static_cast<std::int64_t>(eased.places.size())).from(s_.key("edge length")).add();
+    s_.figure(figures_, "eased lacing/places")
+        .is(static_cast<std::int64_t>(eased.places.size()))
+        .from(s_.key("edge length"))
+        .add();
   }
 
   void let_out() {
     const Length step = let_out_step(s_.in), most = step * 8;
-    if (std::none_of(s_.edge.zones.begin(), s_.edge.zones.end(), [](const PulledZone& z) { return !z.pressure && z.shortfall > Length{}; })) return;
+    if (std::none_of(s_.edge.zones.begin(), s_.edge.zones.end(),
+                     [](const PulledZone& z) { return !z.pressure && z.shortfall > Length{}; }))
+      return;
     const auto by = [&](const std::string& way, Length out) {
       PulledEdge eased = s_.edge;
       for (PulledZone& z : eased.zones) z.shortfall -= out;
@@ -142,22 +150,29 @@ void stretch(PulledEdge& e, std::int64_t n, std::int64_t d) {
   }
 }
 
-struct Ranged { Variation variation; std::string range; };
+struct Ranged {
+  Variation variation;
+  std::string range;
+};
 
 std::vector<Ranged> plausible(const Strained& s) {
   const auto& zones = s.edge.zones;
   const bool metric = s.in == ShownIn::centimetres;
   std::vector<Ranged> out;
-  const auto add = [&](const char* input, std::string range, std::function<void(PulledEdge&)> least, std::function<void(PulledEdge&)> most) {
+  const auto add = [&](const char* input, std::string range, std::function<void(PulledEdge&)> least,
+                       std::function<void(PulledEdge&)> most) {
     out.push_back({{input, std::move(least), std::move(most)}, std::move(range)});
   };
   if (std::any_of(zones.begin(), zones.end(), [](const PulledZone& z) { return !z.pressure; })) {
     const Length by = metric ? Length::mm(6) : in64(16);
     add("how close it is worn", metric ? "6 mm to either side" : "1/4 in to either side",
         each_zone([by](PulledZone& z) { z.shortfall -= by; }), each_zone([by](PulledZone& z) { z.shortfall += by; }));
-    add("pressure of each percent", "2 to 5 mmHg", [](PulledEdge& e) { e.each_percent = 2; }, [](PulledEdge& e) { e.each_percent = 5; });
+    add(
+        "pressure of each percent", "2 to 5 mmHg", [](PulledEdge& e) { e.each_percent = 2; },
+        [](PulledEdge& e) { e.each_percent = 5; });
   }
-  const bool by_study = std::any_of(s.zones.begin(), s.zones.end(), [](const ZoneFrom& z) { return z.pressure_from == kByStudy; });
+  const bool by_study =
+      std::any_of(s.zones.begin(), s.zones.end(), [](const ZoneFrom& z) { return z.pressure_from == kByStudy; });
   if (by_study) {
     const auto of_study = [&s](CorsetPressure study, std::string_view place) {
       return [&s, p = corset_pressure(study, place)](PulledEdge& e) {
@@ -165,19 +180,30 @@ std::vector<Ranged> plausible(const Strained& s) {
           if (s.zones[i].pressure_from == kByStudy) e.zones[i].pressure = p;
       };
     };
-    add("which study is right", "7 to 47 mmHg", of_study(CorsetPressure::of_2011, ""), of_study(CorsetPressure::of_1910, "hip bone"));
+    add("which study is right", "7 to 47 mmHg", of_study(CorsetPressure::of_2011, ""),
+        of_study(CorsetPressure::of_1910, "hip bone"));
   } else if (std::any_of(zones.begin(), zones.end(), [](const PulledZone& z) { return z.pressure.has_value(); })) {
-    const auto part = [](double share) { return each_zone([share](PulledZone& z) { if (z.pressure) z.pressure->value *= share; }); };
+    const auto part = [](double share) {
+      return each_zone([share](PulledZone& z) {
+        if (z.pressure) z.pressure->value *= share;
+      });
+    };
     add("pressure as written", "a fifth to either side", part(0.8), part(1.2));
   }
-  add("breath, posture and movement", "1.3 to 3.2 times", each_zone([](PulledZone& z) { z.factor = 1.3; }), each_zone([](PulledZone& z) { z.factor = 3.2; }));
+  add("breath, posture and movement", "1.3 to 3.2 times", each_zone([](PulledZone& z) { z.factor = 1.3; }),
+      each_zone([](PulledZone& z) { z.factor = 3.2; }));
   const Length girth = metric ? Length::mm(12) : in64(32);
   add("the girth", metric ? "12 mm to either side" : "1/2 in to either side",
       each_zone([girth](PulledZone& z) { z.girth -= girth; }), each_zone([girth](PulledZone& z) { z.girth += girth; }));
-  add("distance between two", "a tenth to either side", [](PulledEdge& e) { stretch(e, 9, 10); }, [](PulledEdge& e) { stretch(e, 11, 10); });
+  add(
+      "distance between two", "a tenth to either side", [](PulledEdge& e) { stretch(e, 9, 10); },
+      [](PulledEdge& e) { stretch(e, 11, 10); });
   if (s.edge.hung.value > 0) {
-    add("weight of the skirt", "a quarter to either side", [](PulledEdge& e) { e.hung.value *= 0.75; }, [](PulledEdge& e) { e.hung.value *= 1.25; });
-    add("what else carries it", "0.3 less to 0.1 more", [](PulledEdge& e) { e.share = std::min(1.0, e.share + 0.1); },
+    add(
+        "weight of the skirt", "a quarter to either side", [](PulledEdge& e) { e.hung.value *= 0.75; },
+        [](PulledEdge& e) { e.hung.value *= 1.25; });
+    add(
+        "what else carries it", "0.3 less to 0.1 more", [](PulledEdge& e) { e.share = std::min(1.0, e.share + 0.1); },
         [](PulledEdge& e) { e.share = std::max(0.0, e.share - 0.3); });
   }
   return out;
@@ -191,7 +217,10 @@ void add_what_eases(const Strained& s, LoadPlan& load, Figures& figures) {
     load.neighbour = worst->neighbour;
     load.neighbour_takes = worst->takes;
     const std::string of = whole_number(static_cast<std::int64_t>(worst->fastener + 1));
-    s.figure(figures, "if one opens").is(worst->takes).from(s.key("pull " + of)).from(s.key("line load"))
+    s.figure(figures, "if one opens")
+        .is(worst->takes)
+        .from(s.key("pull " + of))
+        .from(s.key("line load"))
         .working("when number " + of + " opens, an estimate", "the neighbour's own stretch and half of what is left open",
                  "number " + whole_number(static_cast<std::int64_t>(worst->neighbour + 1)) + " from the top")
         .add();

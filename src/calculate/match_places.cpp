@@ -8,8 +8,17 @@ namespace {
 
 constexpr Length kMeets = Length::mm(2);  // nearer than a hand pins it
 
-struct Mark { std::string name; Point at; int side = 0; };  // side: -1 at the near edge of its piece, 1 at the far, 0 between
-struct Matched { const Piece* piece = nullptr; std::vector<Mark> marks; Length across; bool on_fold = false; };
+struct Mark {
+  std::string name;
+  Point at;
+  int side = 0;
+};  // side: -1 at the near edge of its piece, 1 at the far, 0 between
+struct Matched {
+  const Piece* piece = nullptr;
+  std::vector<Mark> marks;
+  Length across;
+  bool on_fold = false;
+};
 
 Matched matched(const Piece& piece) {
   Matched out{&piece, {}, {}, piece.on_fold.known() && *piece.on_fold};
@@ -28,14 +37,19 @@ Matched matched(const Piece& piece) {
 }
 
 // The place of a mark as seen from the side that its name was first met at.
-struct Known { Point place; int side = 0; };
+struct Known {
+  Point place;
+  int side = 0;
+};
 
 class Chain {
  public:
   Chain(const Project& project, const Cloth& cloth) : repeat_(laid_repeat(*cloth.repeat)) {
     for (const Piece& piece : project.pieces) {
       if (piece.match_at.empty() || !piece.drawn) continue;
-      if (std::none_of(piece.from.begin(), piece.from.end(), [&](const std::string& name) { return same_name(name, cloth.named.name); })) continue;
+      if (std::none_of(piece.from.begin(), piece.from.end(),
+                       [&](const std::string& name) { return same_name(name, cloth.named.name); }))
+        continue;
       Matched one = matched(piece);
       if (!one.marks.empty()) pieces_.push_back(std::move(one));
     }
@@ -53,7 +67,9 @@ class Chain {
 
  private:
   bool shared(const std::string& name) const {
-    const auto has = [&](const Matched& m) { return std::any_of(m.marks.begin(), m.marks.end(), [&](const Mark& k) { return k.name == name; }); };
+    const auto has = [&](const Matched& m) {
+      return std::any_of(m.marks.begin(), m.marks.end(), [&](const Mark& k) { return k.name == name; });
+    };
     return !name.empty() && std::count_if(pieces_.begin(), pieces_.end(), has) > 1;
   }
 

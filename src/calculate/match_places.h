@@ -16,7 +16,10 @@
 namespace gownsheaf {
 
 // A mark where the design is off although the piece is matched elsewhere.
-struct MatchClash { std::string piece, mark; Length along, across; };
+struct MatchClash {
+  std::string piece, mark;
+  Length along, across;
+};
 struct MatchPlaces {
   std::map<std::string, Point> on_lines;  // by piece: a point of its cut outline that lies on the lines of the repeat
   std::vector<MatchClash> clashes;

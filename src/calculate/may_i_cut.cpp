@@ -45,9 +45,9 @@ class Judge {
     for (const PlannedStep& step : plans_.work) {
       if (!cuts_good_cloth(step) || step.item.empty()) continue;
       const Piece* piece = project_.piece(step.item);
-      const bool by_piece = piece != nullptr && project_.cloth(step.item) == nullptr &&
-                            std::any_of(piece->from.begin(), piece->from.end(),
-                                        [&](const std::string& from) { return same_name(from, cloth); });
+      const bool by_piece =
+          piece != nullptr && project_.cloth(step.item) == nullptr &&
+          std::any_of(piece->from.begin(), piece->from.end(), [&](const std::string& from) { return same_name(from, cloth); });
       if (same_name(step.item, cloth) || by_piece) found.push_back(&step);
     }
     return found;
@@ -70,7 +70,8 @@ class Judge {
       stack.pop_back();
       for (const std::string& id : s->hard_after)
         if (const PlannedStep* earlier = step(id); earlier != nullptr && !earlier->done &&
-            std::find(cuts.begin(), cuts.end(), earlier) == cuts.end() && numbers.insert(earlier->number).second)
+                                                   std::find(cuts.begin(), cuts.end(), earlier) == cuts.end() &&
+                                                   numbers.insert(earlier->number).second)
           stack.push_back(earlier);
     }
     Steps found;
@@ -114,7 +115,9 @@ class Judge {
       if (!v.decided.empty()) v.decided += ' ';
       // The reason for a decision about the body may name a measure, so it stays at home with it.
       v.decided += "Decided: " +
-                   (d.is_private ? without_stop(words_of_hold(d)) : without_stop(d.sentence) + ", because " + without_stop(d.accepted_because)) + ".";
+                   (d.is_private ? without_stop(words_of_hold(d))
+                                 : without_stop(d.sentence) + ", because " + without_stop(d.accepted_because)) +
+                   ".";
       if (d.code == "cloth-short" || d.code == "lengths-too-short") short_is_decided = true;
     }
     return short_is_decided;
@@ -181,7 +184,8 @@ class Judge {
     for (const char* pause : {". ", "; ", ": ", ", "})
       if (const auto stop = words.find(pause); stop != std::string::npos) words.resize(stop);
     words = without_stop(words);
-    if (!words.empty() && words.front() >= 'A' && words.front() <= 'Z') words.front() = static_cast<char>(words.front() - 'A' + 'a');
+    if (!words.empty() && words.front() >= 'A' && words.front() <= 'Z')
+      words.front() = static_cast<char>(words.front() - 'A' + 'a');
     return words;
   }
 
@@ -201,7 +205,8 @@ class Judge {
     for (const PlannedStep* s : waiting_before(cuts)) {
       const bool earlier_cut = cuts_good_cloth(*s) && !s->item.empty() && free_to_cut(*s);
       if (!earlier_cut) {
-        v.reason = "Step " + whole_number(s->number) + ", " + act_words(*s) + (s->condition.empty() ? "" : " (if " + s->condition + ")") + ", is not done.";
+        v.reason = "Step " + whole_number(s->number) + ", " + act_words(*s) +
+                   (s->condition.empty() ? "" : " (if " + s->condition + ")") + ", is not done.";
         return;
       }
       const std::string name = "the " + s->item;
@@ -227,8 +232,7 @@ class Judge {
 
 }  // namespace
 
-std::vector<CutVerdict> may_i_cut(const Project& project, const Plans& plans, const Figures& figures,
-                                  const Diagnostics& diag) {
+std::vector<CutVerdict> may_i_cut(const Project& project, const Plans& plans, const Figures& figures, const Diagnostics& diag) {
   return Judge(project, plans, figures, diag).verdicts();
 }
 

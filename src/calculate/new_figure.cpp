@@ -6,9 +6,7 @@
 
 namespace gownsheaf {
 
-ShownIn shown_in(const Project& project) {
-  return project.show_lengths_in.known() ? *project.show_lengths_in : ShownIn::inches;
-}
+ShownIn shown_in(const Project& project) { return project.show_lengths_in.known() ? *project.show_lengths_in : ShownIn::inches; }
 
 std::string worked(Length length, ShownIn in) {
   const Length coarse = cut_step(in);
@@ -17,12 +15,11 @@ std::string worked(Length length, ShownIn in) {
   return text_of(length, in, fine, Rounding::nearest).plain();
 }
 
-NewFigure::NewFigure(Figures& figures, ShownIn in, std::string_view section, std::string_view item,
-                     std::string_view quantity, std::string_view between)
+NewFigure::NewFigure(Figures& figures, ShownIn in, std::string_view section, std::string_view item, std::string_view quantity,
+                     std::string_view between)
     : figures_(figures), in_(in) {
   const FigureKind* kind = find_figure_kind(section, quantity);
-  if (kind == nullptr)
-    throw std::logic_error("no such kind of figure: " + std::string(section) + ", " + std::string(quantity));
+  if (kind == nullptr) throw std::logic_error("no such kind of figure: " + std::string(section) + ", " + std::string(quantity));
   figure_.key = std::string(section);
   for (const std::string_view part : {item, between, quantity})
     if (!part.empty()) figure_.key += "/" + std::string(part);

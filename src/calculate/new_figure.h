@@ -22,13 +22,31 @@ class NewFigure {
   NewFigure(Figures& figures, ShownIn in, std::string_view section, std::string_view item, std::string_view quantity,
             std::string_view between = "");
 
-  NewFigure& is(Value value) { figure_.value = std::move(value); return *this; }
-  NewFigure& at(const SourceSpan& span) { figure_.origin = span; return *this; }
+  NewFigure& is(Value value) {
+    figure_.value = std::move(value);
+    return *this;
+  }
+  NewFigure& at(const SourceSpan& span) {
+    figure_.origin = span;
+    return *this;
+  }
   // Shown otherwise than its kind is: a full breadth is as wide as the cloth, not rounded past it.
-  NewFigure& shown_as(Shown shown) { figure_.shown = shown; return *this; }
-  NewFigure& to_step(Length step) { figure_.step = step; return *this; }  // of a pleat mark
-  NewFigure& label(char who_says_so) { figure_.label = who_says_so; return *this; }  // a b c x
-  NewFigure& written() { figure_.formula.clear(); return *this; }
+  NewFigure& shown_as(Shown shown) {
+    figure_.shown = shown;
+    return *this;
+  }
+  NewFigure& to_step(Length step) {
+    figure_.step = step;
+    return *this;
+  }  // of a pleat mark
+  NewFigure& label(char who_says_so) {
+    figure_.label = who_says_so;
+    return *this;
+  }  // a b c x
+  NewFigure& written() {
+    figure_.formula.clear();
+    return *this;
+  }
   NewFigure& from(std::string_view key);  // another figure
   // A project value: `name` is its path by names, "pieces/skirt breadth/hem", or "" when the figure is that value itself.
   template <class T>

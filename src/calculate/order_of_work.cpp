@@ -35,7 +35,10 @@ std::optional<SayPart> resolved(const std::string& reference, const std::string&
   return SayPart{"", whole};
 }
 
-struct Built { Say say; bool whole = true; };
+struct Built {
+  Say say;
+  bool whole = true;
+};
 
 Built built(const std::string& text, const std::string& item, const Project& project, const Figures& figures) {
   Built b;
@@ -100,12 +103,13 @@ std::string until(const Diagnostic& hold, const Project& project, const Figures&
   if (hold.code == "cloth-short" || hold.code == "lengths-too-short") {
     const Figure* missing = figures.find("cloths/" + hold.item + "/short");
     if (missing != nullptr)
-      return "until " + plain_text(*missing, project.show_lengths_in.value.value_or(ShownIn::inches)) + " more of " +
-             hold.item + " is here";
+      return "until " + plain_text(*missing, project.show_lengths_in.value.value_or(ShownIn::inches)) + " more of " + hold.item +
+             " is here";
   }
   if (hold.code == kGateUnsigned) return "until " + hold.item + " is signed";
   // A hold that speaks of the body is named, never quoted: steps hang where others read them.
-  if (hold.is_private) return "until the hold on " + (hold.item.empty() ? std::string("the measures") : hold.item) + " is settled";
+  if (hold.is_private)
+    return "until the hold on " + (hold.item.empty() ? std::string("the measures") : hold.item) + " is settled";
   return "until this is settled: " + hold.sentence;
 }
 
@@ -223,12 +227,11 @@ PlannedStep planned(const StepInstance& s, const Project& project, const Figures
 std::vector<PlannedStep> order_of_work(const Project& project, const Templates& templates, const Figures& figures,
                                        const FactLookup& facts, Diagnostics& diag, std::int64_t effort) {
   const StepInstances all = step_instances(project, templates, facts);
-  const auto present = static_cast<std::size_t>(
-      std::count_if(all.nodes.begin(), all.nodes.end(), [](const StepNode& n) { return n.present; }));
+  const auto present =
+      static_cast<std::size_t>(std::count_if(all.nodes.begin(), all.nodes.end(), [](const StepNode& n) { return n.present; }));
   if (present > kMostSteps) {
     diag.error("steps-many", project.title_at,
-               "The order of work would have " + whole_number(static_cast<std::int64_t>(present)) +
-                   " steps; 2,000 is the most.",
+               "The order of work would have " + whole_number(static_cast<std::int64_t>(present)) + " steps; 2,000 is the most.",
                "make one project of each garment");
     return {};
   }
@@ -253,8 +256,7 @@ std::vector<PlannedStep> order_of_work(const Project& project, const Templates& 
       if (first_waited_for == 0) first_waited_for = numbers[edge.before];
       if (p.reason.empty() && !edge.because.empty()) p.reason = {{as_sentence(edge.because), ""}};
     }
-    if (p.reason.empty() && first_waited_for > 0)
-      p.reason = {{"Step " + whole_number(first_waited_for) + " comes first.", ""}};
+    if (p.reason.empty() && first_waited_for > 0) p.reason = {{"Step " + whole_number(first_waited_for) + " comes first.", ""}};
     work.push_back(std::move(p));
   }
   return work;

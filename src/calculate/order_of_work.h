@@ -18,7 +18,6 @@ std::vector<PlannedStep> order_of_work(const Project& project, const Templates& 
 void add_holds(std::vector<PlannedStep>& work, const Project& project, const Figures& figures, const Diagnostics& diag);
 // Says for each outer cloth whether it may be cut now: yes, yes after earlier cuts, or no with the first reason.
 // Holds in diag that name the cloth or one of its pieces stop it; an accepted hold is a recorded decision.
-std::vector<CutVerdict> may_i_cut(const Project& project, const Plans& plans, const Figures& figures,
-                                  const Diagnostics& diag);
+std::vector<CutVerdict> may_i_cut(const Project& project, const Plans& plans, const Figures& figures, const Diagnostics& diag);
 
 }  // namespace gownsheaf

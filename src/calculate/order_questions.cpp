@@ -52,7 +52,8 @@ class Answers {
       const PlannedStep& step = work_[chain[i]];
       const auto at = std::find(step.hard_after.begin(), step.hard_after.end(), work_[chain[i + 1]].id);
       const std::string& because = step.hard_because[static_cast<std::size_t>(at - step.hard_after.begin())];
-      words += (words.empty() ? "" : "; ") + step.id + " waits for " + work_[chain[i + 1]].id + (because.empty() ? "" : ", because " + because);
+      words += (words.empty() ? "" : "; ") + step.id + " waits for " + work_[chain[i + 1]].id +
+               (because.empty() ? "" : ", because " + because);
     }
     return words + ".";
   }
@@ -71,10 +72,12 @@ class Answers {
       for (const std::size_t other : others)
         if (const Places way = chain(other, step); !way.empty()) return "Yes, it must: " + told(way);
     const std::size_t step = steps.front(), other = others.front();
-    if (step < other) return "Yes, and it does: " + q.step + " is step " + whole_number(work_[step].number) + ", " + q.other + " step " + whole_number(work_[other].number) + "; neither waits for the other.";
+    if (step < other)
+      return "Yes, and it does: " + q.step + " is step " + whole_number(work_[step].number) + ", " + q.other + " step " +
+             whole_number(work_[other].number) + "; neither waits for the other.";
     hint = "to have it so: `- { step: " + q.other + ", after: [" + q.step + "] }` under `change steps`";
-    return "Yes: neither waits for the other. As it stands " + q.other + " is step " + whole_number(work_[other].number) + " and " + q.step +
-           " step " + whole_number(work_[step].number) + ", only so that like work comes together.";
+    return "Yes: neither waits for the other. As it stands " + q.other + " is step " + whole_number(work_[other].number) +
+           " and " + q.step + " step " + whole_number(work_[step].number) + ", only so that like work comes together.";
   }
 
  private:
@@ -90,22 +93,25 @@ void answer_order_questions(const Project& project, const std::vector<PlannedSte
   for (const OrderQuestion& q : project.work.questions) {
     std::string hint;
     std::string sentence = answers.answer(q, hint);
-    diag.add(message({q.step, "work", "order of work"}, Severity::note, "order-answer", q.at, std::move(sentence), std::move(hint)));
+    diag.add(
+        message({q.step, "work", "order of work"}, Severity::note, "order-answer", q.at, std::move(sentence), std::move(hint)));
   }
 }
 
 void ask_how_drapery_is_held(const Project& project, Diagnostics& diag) {
   const auto of = [&](PartOf part) {
-    return std::find_if(project.pieces.begin(), project.pieces.end(), [&](const Piece& p) { return p.part_of.known() && *p.part_of == part; });
+    return std::find_if(project.pieces.begin(), project.pieces.end(),
+                        [&](const Piece& p) { return p.part_of.known() && *p.part_of == part; });
   };
   const auto drapery = of(PartOf::drapery);
   if (drapery == project.pieces.end() || of(PartOf::bodice) == project.pieces.end()) return;
   if (!project.drapery.empty() || project.failed_sections.count("drapery") > 0) return;
-  Diagnostic d = message({"", "drapery", "order of work"}, Severity::hold, "drapery-held", drapery->named.at,
-                         "Nothing says whether the drapery is fixed, tacked or detachable, and the order turns on it: fixed, it is basted in "
-                         "before the sleeves are set and its armhole edges stay raw; tacked, it is sewn on after them; detachable, its "
-                         "fastenings go on last, when the lining is felled.",
-                         "`drapery: [{ drapery: " + drapery->named.name + ", held: tacked, of: [" + drapery->named.name + "] }]`");
+  Diagnostic d = message(
+      {"", "drapery", "order of work"}, Severity::hold, "drapery-held", drapery->named.at,
+      "Nothing says whether the drapery is fixed, tacked or detachable, and the order turns on it: fixed, it is basted in "
+      "before the sleeves are set and its armhole edges stay raw; tacked, it is sewn on after them; detachable, its "
+      "fastenings go on last, when the lining is felled.",
+      "`drapery: [{ drapery: " + drapery->named.name + ", held: tacked, of: [" + drapery->named.name + "] }]`");
   d.step = "bind-drapery";
   diag.add(std::move(d));
 }

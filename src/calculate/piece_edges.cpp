@@ -62,7 +62,9 @@ LongSides long_sides(const Project& project, const Piece& piece) {
   std::vector<SideAllowance> sides;
   std::vector<std::string> closed;
   for (const Closure& closing : project.closures) {
-    if (std::none_of(closing.sides.begin(), closing.sides.end(), [&](const std::string& s) { return same_name(s, piece.named.name); })) continue;
+    if (std::none_of(closing.sides.begin(), closing.sides.end(),
+                     [&](const std::string& s) { return same_name(s, piece.named.name); }))
+      continue;
     SideAllowance side = at_closing(closing, piece);
     side.edge = edge_on(project, closing, piece);
     closed.push_back(side.edge);

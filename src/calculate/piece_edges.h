@@ -15,17 +15,21 @@
 namespace gownsheaf {
 
 struct SideAllowance {
-  Length past;            // past where the written width ends
-  std::string edge;       // "" = an ordinary seam
+  Length past;       // past where the written width ends
+  std::string edge;  // "" = an ordinary seam
   const Closure* closing = nullptr;
-  Length lap, turn;       // of a closing: the parts of `past`; 0 where the written width holds them
+  Length lap, turn;  // of a closing: the parts of `past`; 0 where the written width holds them
   bool faced = false;
 };
-struct ClosingShort { const Closure* closing = nullptr; Length has, wants; SourceSpan at; };
+struct ClosingShort {
+  const Closure* closing = nullptr;
+  Length has, wants;
+  SourceSpan at;
+};
 struct LongSides {
   SideAllowance one, other;
-  Length longer_by;                    // from edges that are no long side
-  std::vector<ClosingShort> too_short; // written cut width or edge allowance leaves too little at a closing
+  Length longer_by;                     // from edges that are no long side
+  std::vector<ClosingShort> too_short;  // written cut width or edge allowance leaves too little at a closing
 };
 LongSides long_sides(const Project& project, const Piece& piece);
 

@@ -23,7 +23,10 @@ struct PanelInput {
   Length clear_from_edge;
 };
 
-struct PanelPart { Length from, to; Length cut; };  // between stitch lines or the panel's own edges; cut width
+struct PanelPart {
+  Length from, to;
+  Length cut;
+};  // between stitch lines or the panel's own edges; cut width
 
 struct PiecedPanel {
   std::vector<PanelPart> parts;  // from the first long edge

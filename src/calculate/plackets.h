@@ -5,7 +5,9 @@
 
 namespace gownsheaf {
 
-struct PlacketStrip { Length wide, long_; };
+struct PlacketStrip {
+  Length wide, long_;
+};
 // One strip sewn down one side of the slit and up the other: twice the slit long, 3 3/4 in wide; cut size.
 PlacketStrip continuous_lap(Length slit);
 // A separate underlap, finished: 1 1/2 in wide, 1 in longer than the slit.

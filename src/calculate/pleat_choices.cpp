@@ -28,12 +28,14 @@ std::optional<Length> breadth_of(const Project& project, const RoundSums& sums, 
 
 }  // namespace
 
-std::vector<PleatChoice> pleat_choices(PleatKind kind, const PleatSolution& as_is, std::int64_t step, std::optional<Length> breadth) {
+std::vector<PleatChoice> pleat_choices(PleatKind kind, const PleatSolution& as_is, std::int64_t step,
+                                       std::optional<Length> breadth) {
   const Length flat = as_is.flat - as_is.plus, finished = as_is.finished, one = breadth.value_or((flat - finished).times(1, 4));
   const std::int64_t n = as_is.count;
   const bool fewer_whole = folds_under(kind) > 2;
   const std::int64_t other = fewer_whole ? 2 * n : to_step((n + 1) / 2, 1);
-  const std::int64_t fewer = std::min(to_step(n * 3 / 4, step), std::max(step, n - step)), more = std::max(to_step((n * 5 + 3) / 4, step), n + step);
+  const std::int64_t fewer = std::min(to_step(n * 3 / 4, step), std::max(step, n - step)),
+                     more = std::max(to_step((n * 5 + 3) / 4, step), n + step);
   return {choice_of(kind, flat, finished, n), choice_of(kind, flat, finished, fewer), choice_of(kind, flat, finished, more),
           choice_of(kind, flat - one > finished ? flat - one : flat + one, finished, n),
           choice_of(fewer_whole ? PleatKind::knife : PleatKind::box, flat, finished, other)};
@@ -60,7 +62,11 @@ void add_pleat_choices(const Project& project, RoundSums& sums, std::vector<Plea
       figure("flat").is(c.flat + s.sum.plus).from("pleats/" + run + "/flat").add();
       figure("visible").is(c.visible).from("pleats/" + run + "/finished").from(key + "count").add();
       figure("depth").is(c.depth).from(key + "flat").from("pleats/" + run + "/finished").from(key + "count").add();
-      figure("cloths thick").is(Ratio::of(c.flat.in_ticks(), c.finished.in_ticks())).from(key + "flat").from("pleats/" + run + "/finished").add();
+      figure("cloths thick")
+          .is(Ratio::of(c.flat.in_ticks(), c.finished.in_ticks()))
+          .from(key + "flat")
+          .from("pleats/" + run + "/finished")
+          .add();
       if (layers) figure("waist thickness").is(pleated_thickness(c.flat, c.finished, *layers)).from(key + "cloths thick").add();
     }
     for (PleatPlan& plan : plans)

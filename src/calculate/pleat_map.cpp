@@ -28,7 +28,7 @@ std::string words_for(const Landing& l) {
 // One run on the way from centre front.
 struct Part {
   const RunSum* sum = nullptr;
-  PleatPlan* plan = nullptr;      // none of a plain run
+  PleatPlan* plan = nullptr;  // none of a plain run
   Length begins, flat, pleated_before, finished;
   bool from_back = false;
   Length end() const { return begins + flat; }
@@ -37,7 +37,11 @@ struct Part {
   Length from_front(Length u) const { return from_back ? end() - u : begins + u; }
 };
 
-struct Place { const Part* part = nullptr; Length in_run, pleated; Landing landing; };
+struct Place {
+  const Part* part = nullptr;
+  Length in_run, pleated;
+  Landing landing;
+};
 
 // A round, or a run by itself, from centre front on.
 class Way {
@@ -80,10 +84,13 @@ class Way {
 
   // Between the pleats of a run that has them.
   static bool shows(const std::optional<Place>& p) {
-    return p && p->part->sum->run->kind != PleatKind::tucks && p->landing.in == Landing::In::seen && !p->landing.to_hidden.is_zero();
+    return p && p->part->sum->run->kind != PleatKind::tucks && p->landing.in == Landing::In::seen &&
+           !p->landing.to_hidden.is_zero();
   }
   // Shows, or lies in plain cloth, where nothing can hide it.
-  static bool in_the_open(const std::optional<Place>& p) { return shows(p) || (p && p->part->sum->run->kind == PleatKind::plain); }
+  static bool in_the_open(const std::optional<Place>& p) {
+    return shows(p) || (p && p->part->sum->run->kind == PleatKind::plain);
+  }
   // What `centre front is` would hide every seam; "" where neither word does, or where it hides them already.
   const std::string& other_centre() const { return other_centre_; }
 
@@ -146,7 +153,8 @@ class Way {
     if (best) return best;
     const Length wanted = at_angle(95);
     for (const Part& part : parts_)
-      if (wanted >= part.pleated_before && wanted <= part.pleated_before + part.finished && (part.plan == nullptr || part.plan->marks.empty()))
+      if (wanted >= part.pleated_before && wanted <= part.pleated_before + part.finished &&
+          (part.plan == nullptr || part.plan->marks.empty()))
         return part.begins + part.flat.times((wanted - part.pleated_before).in_ticks(), part.finished.in_ticks());
     return std::nullopt;
   }
@@ -187,7 +195,12 @@ class PleatMap {
     const auto x = way_.seam_at(*side);
     const auto p = x ? way_.place(*x) : std::nullopt;
     if (!p) return;
-    figure("plackets", placket.named.name, "past centre front").is(*x).plain_input("plackets/" + placket.named.name + "/side").plain_input("pieces").plain_input("cloths").add();
+    figure("plackets", placket.named.name, "past centre front")
+        .is(*x)
+        .plain_input("plackets/" + placket.named.name + "/side")
+        .plain_input("pieces")
+        .plain_input("cloths")
+        .add();
     add("plackets", placket.named.name, "", *p, "placket " + placket.named.name);
     warn_inside(placket.named, "plackets", "The placket " + placket.named.name, *p,
                 [&](Length by) { return "move its seam " + shift(*p->part, by) + ", or the pleats"; });
@@ -200,9 +213,12 @@ class PleatMap {
     NewFigure f = figure("pockets", pocket.named.name, "past centre front");
     f.is(*x).at(pocket.named.at);
     if (pocket.past_centre_front.known()) f.written().from("", pocket.past_centre_front);
-    else f.plain_input("pleats").label('c').working("place of the pocket", "the line under a fold nearest 95 degrees, of those from 80 to 110", "");
+    else
+      f.plain_input("pleats").label('c').working("place of the pocket",
+                                                 "the line under a fold nearest 95 degrees, of those from 80 to 110", "");
     f.add();
-    if (pocket.opening.known()) figure("pockets", pocket.named.name, "opening").is(*pocket.opening).written().at(pocket.opening.at).add();
+    if (pocket.opening.known())
+      figure("pockets", pocket.named.name, "opening").is(*pocket.opening).written().at(pocket.opening.at).add();
     add("pockets", pocket.named.name, "", *p, "pocket " + pocket.named.name + (pocket.side.known() ? ", " + *pocket.side : ""));
     warn_inside(pocket.named, "pockets", "The pocket " + pocket.named.name, *p, [&](Length by) {
       const Length clear = p->part->from_front(p->in_run + by);
@@ -210,9 +226,10 @@ class PleatMap {
     });
     const double degrees = way_.angle(p->pleated).value;
     if (pocket.past_centre_front.known() && way_.half() && (degrees < 80 || degrees > 110))
-      diag_.add(message({pocket.named.name, "pockets", "pleats"}, Severity::note, "pocket-out-of-reach", pocket.named.at,
-                        "The pocket " + pocket.named.name + " lies " + decimal(degrees, 0) + " degrees from centre front after pleating.",
-                        "a hand reaches best between 80 and 110 degrees; common practice"));
+      diag_.add(message(
+          {pocket.named.name, "pockets", "pleats"}, Severity::note, "pocket-out-of-reach", pocket.named.at,
+          "The pocket " + pocket.named.name + " lies " + decimal(degrees, 0) + " degrees from centre front after pleating.",
+          "a hand reaches best between 80 and 110 degrees; common practice"));
   }
 
   // What folds make where they meet or part: at centre front and centre back, and between two runs.
@@ -234,15 +251,19 @@ class PleatMap {
     return NewFigure(figures_, in_, section, item, quantity);
   }
 
-  void add(const std::string& section, const std::string& item, const std::string& part, const Place& p, const std::string& what) {
+  void add(const std::string& section, const std::string& item, const std::string& part, const Place& p,
+           const std::string& what) {
     const std::string below = part.empty() ? "" : part + "/", key = section + "/" + item + (part.empty() ? "" : "/" + part);
     const std::string flat = part.empty() ? key + "/in the run" : key;
     if (part.empty()) figure(section, item, "in the run").is(p.in_run).from(key + "/past centre front").add();
-    else if (figures_.find(key) == nullptr) figure(section, item, part).is(p.in_run).plain_input("pieces").plain_input("cloths").add();
+    else if (figures_.find(key) == nullptr)
+      figure(section, item, part).is(p.in_run).plain_input("pieces").plain_input("cloths").add();
     figure(section, item, below + "pleated").is(p.pleated).from(flat).add();
     figure(section, item, below + "angle").is(way_.angle(p.pleated)).from(key + "/pleated").add();
     if (PleatPlan* plan = plan_for(*p.part))
-      plan->landings.push_back({what, key, p.part->plan == plan && !plan->marks.empty() ? words_for(p.landing) : "in " + p.part->sum->run->named.name});
+      plan->landings.push_back(
+          {what, key,
+           p.part->plan == plan && !plan->marks.empty() ? words_for(p.landing) : "in " + p.part->sum->run->named.name});
   }
 
   // The sheet that tells of this part: its own, or of a plain run the next that has one.
@@ -256,23 +277,29 @@ class PleatMap {
   std::string shift(const Part& part, Length by) const {
     const bool backward = (by < Length{}) != part.from_back;
     const Length size = by < Length{} ? -by : by;
-    return text_of(size, in_, pleat_step(in_), Rounding::nearest).plain() + (backward ? " toward centre front" : " toward centre back");
+    return text_of(size, in_, pleat_step(in_), Rounding::nearest).plain() +
+           (backward ? " toward centre front" : " toward centre back");
   }
 
   void say_seam_shows(const Part& part, const Place& p, const std::string& number) {
     const std::string& run = part.sum->run->named.name;
     const Hiding hiding = how_to_hide(part);
-    diag_.add(message({run, "pleats", "pleats"}, Severity::warning, "seam-shows", part.sum->run->named.at,
-                      "Breadth " + number + " of " + run + " falls where it shows, " +
-                          (p.landing.pleat == 0 ? "past the last pleat" : "before pleat " + whole_number(p.landing.pleat)) + hiding.words + ".",
-                      hiding.to_type + shift(part, p.landing.to_hidden) + " it is hidden; or `rules: { pleat seams: as they fall }`"));
+    diag_.add(message(
+        {run, "pleats", "pleats"}, Severity::warning, "seam-shows", part.sum->run->named.at,
+        "Breadth " + number + " of " + run + " falls where it shows, " +
+            (p.landing.pleat == 0 ? "past the last pleat" : "before pleat " + whole_number(p.landing.pleat)) + hiding.words + ".",
+        hiding.to_type + shift(part, p.landing.to_hidden) + " it is hidden; or `rules: { pleat seams: as they fall }`"));
   }
 
   // How all of its seams would lie under the pleats, and what to write for it; empty where no way was found.
-  struct Hiding { std::string words, to_type; };
+  struct Hiding {
+    std::string words, to_type;
+  };
   Hiding how_to_hide(const Part& part) const {
     if (const std::string& centre = way_.other_centre(); !centre.empty())
-      return {"; with " + std::string(centre == "a seam" ? "a seam" : "the middle of a breadth") + " at centre front none would show", "`centre front is: " + centre + "`; "};
+      return {
+          "; with " + std::string(centre == "a seam" ? "a seam" : "the middle of a breadth") + " at centre front none would show",
+          "`centre front is: " + centre + "`; "};
     std::vector<Length> places;
     for (const Length seam : way_.seams())
       if (const auto p = way_.place(seam); p && p->part == &part) places.push_back(p->in_run);
@@ -300,11 +327,18 @@ class PleatMap {
     const std::string& run = part.sum->run->named.name;
     const bool middle = sides == 2;
     const std::string quantity = middle ? "at " + where : "at the next run";
-    figure("pleats", run, quantity + "/makes").is(std::string(parts ? "box pleat" : "inverted pleat")).plain_input("pleats/" + run + "/toward").add();
+    figure("pleats", run, quantity + "/makes")
+        .is(std::string(parts ? "box pleat" : "inverted pleat"))
+        .plain_input("pleats/" + run + "/toward")
+        .add();
     if (parts && middle && part.sum->half.plus.is_zero())
-      figure("pleats", run, quantity + "/wide").is(2 * part.sum->half.visible).from("pleats/" + run + "/visible")
-          .working("the box pleat at " + where, "2 × visible", "2 × " + worked(part.sum->half.visible, in_)).add();
-    if (part.plan != nullptr) part.plan->ends.push_back({middle ? "at " + where : "where it joins " + where, "pleats/" + run + "/" + quantity, parts});
+      figure("pleats", run, quantity + "/wide")
+          .is(2 * part.sum->half.visible)
+          .from("pleats/" + run + "/visible")
+          .working("the box pleat at " + where, "2 × visible", "2 × " + worked(part.sum->half.visible, in_))
+          .add();
+    if (part.plan != nullptr)
+      part.plan->ends.push_back({middle ? "at " + where : "where it joins " + where, "pleats/" + run + "/" + quantity, parts});
   }
 
   const Project& project_;
@@ -322,7 +356,10 @@ bool marked_from_the_back(const RunSum& s) {
 }
 
 void add_pleat_map(const Project& project, RoundSums& sums, std::vector<PleatPlan>& plans, Figures& figures, Diagnostics& diag) {
-  struct Walk { std::vector<const RunSum*> runs; bool closed; };
+  struct Walk {
+    std::vector<const RunSum*> runs;
+    bool closed;
+  };
   std::vector<Walk> ways;
   const auto sum_of = [&](const std::string& name) -> const RunSum* {
     for (const RunSum& s : sums.runs())
@@ -337,8 +374,9 @@ void add_pleat_map(const Project& project, RoundSums& sums, std::vector<PleatPla
   }
   for (const RunSum& s : sums.runs())
     if (sums.round_of(*s.run) == nullptr && s.run->kind != PleatKind::plain) {
-      const bool shared = std::any_of(project.pleats.begin(), project.pleats.end(),
-                                      [&](const PleatRun& other) { return &other != s.run && !other.of.empty() && other.of == s.run->of; });
+      const bool shared = std::any_of(project.pleats.begin(), project.pleats.end(), [&](const PleatRun& other) {
+        return &other != s.run && !other.of.empty() && other.of == s.run->of;
+      });
       ways.push_back({{&s}, !shared && s.begins_at.is_zero()});
     }
   bool first = true;  // plackets and pockets are of the skirt: of the first way that goes round breadths

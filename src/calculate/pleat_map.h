@@ -25,10 +25,10 @@ std::vector<Length> breadth_seams(const Project& project, RoundSums& sums, const
 // A place of the flat cloth in a pleated run, distances from where its marks begin.
 struct Landing {
   enum class In { seen, fold, line, hidden } in = In::seen;  // fold: on a fold line; line: where a fold is laid
-  int pleat = 0;          // whose fold, or the pleat that follows where it is seen; 0 past the last one
-  Length pleated;         // where it lies after pleating
-  Length to_edge;         // hidden: to the nearer end of the doubled cloth; + is further along the marks
-  Length to_hidden;       // seen: to the nearest cloth that is hidden; + is further along the marks
+  int pleat = 0;     // whose fold, or the pleat that follows where it is seen; 0 past the last one
+  Length pleated;    // where it lies after pleating
+  Length to_edge;    // hidden: to the nearer end of the doubled cloth; + is further along the marks
+  Length to_hidden;  // seen: to the nearest cloth that is hidden; + is further along the marks
 };
 // plus: flat cloth before the pleats, which is not part of the finished width.
 Landing landing_of(const std::vector<PleatMark>& marks, Length at, Length plus = {});

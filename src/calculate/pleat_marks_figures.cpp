@@ -23,8 +23,13 @@ class Marks {
   void add_take_up(const std::string& level, const PleatSolution& sum) {
     const Length all = sum.flat - sum.plus - sum.finished;
     const std::string plus = sum.plus.is_zero() ? "" : " − plus", plus_here = plus.empty() ? "" : " − " + worked(sum.plus, in_);
-    figure(level + "takes up").is(all).from(key(level + "flat")).from(key(level + "finished"))
-        .working("cloth that the pleats take up", "flat" + plus + " − finished", worked(sum.flat, in_) + plus_here + " − " + worked(sum.finished, in_)).add();
+    figure(level + "takes up")
+        .is(all)
+        .from(key(level + "flat"))
+        .from(key(level + "finished"))
+        .working("cloth that the pleats take up", "flat" + plus + " − finished",
+                 worked(sum.flat, in_) + plus_here + " − " + worked(sum.finished, in_))
+        .add();
     std::string said;
     for (const Length t : s_.takes) said += " − " + worked(t, in_);
     for (std::int64_t k = 1; k <= sum.count; ++k) {
@@ -36,8 +41,9 @@ class Marks {
       } else {
         f.from(key(level + "takes up"));
         if (k == sum.count)
-          f.working("what each of the other pleats takes up", "(to take up − the first) / pleats left",
-                    "(" + worked(all, in_) + said + ") / " + whole_number(sum.count - static_cast<std::int64_t>(s_.takes.size())));
+          f.working(
+              "what each of the other pleats takes up", "(to take up − the first) / pleats left",
+              "(" + worked(all, in_) + said + ") / " + whole_number(sum.count - static_cast<std::int64_t>(s_.takes.size())));
       }
       f.add();
     }
@@ -52,12 +58,19 @@ class Marks {
     flat.is(l.sum.flat).add();
     finished.is(l.sum.finished).written().at((l.name == "hip" ? run_.finished_at.hip : run_.finished_at.hem).at).add();
     add_take_up(level, l.sum);
-    figure(level + "visible").is(l.sum.visible).from(key(level + "finished")).from(key("count"))
-        .working("what shows of each pleat there", "finished / pleats", worked(l.sum.finished, in_) + " / " + whole_number(l.sum.count)).add();
+    figure(level + "visible")
+        .is(l.sum.visible)
+        .from(key(level + "finished"))
+        .from(key("count"))
+        .working("what shows of each pleat there", "finished / pleats",
+                 worked(l.sum.finished, in_) + " / " + whole_number(l.sum.count))
+        .add();
   }
 
  private:
-  struct Line { std::string what, formula, numbers; };
+  struct Line {
+    std::string what, formula, numbers;
+  };
 
   std::string key(std::string_view quantity) const { return "pleats/" + run_.named.name + "/" + std::string(quantity); }
   NewFigure figure(const std::string& quantity) {
@@ -79,12 +92,15 @@ class Marks {
   std::optional<Line> working_of(const PleatSolution& sum, const std::vector<PleatMark>& marks, std::size_t i, bool fold) const {
     if (run_.kind != PleatKind::knife || !s_.takes.empty() || (i != 0 && i + 1 != marks.size())) return std::nullopt;
     const std::string k = whole_number(marks[i].pleat), n = whole_number(sum.count);
-    const std::string plus = sum.plus.is_zero() ? "" : "plus + ", plus_here = sum.plus.is_zero() ? "" : worked(sum.plus, in_) + " + ";
+    const std::string plus = sum.plus.is_zero() ? "" : "plus + ",
+                      plus_here = sum.plus.is_zero() ? "" : worked(sum.plus, in_) + " + ";
     const std::string flat = sum.plus.is_zero() ? "flat" : "(flat − plus)", flat_here = worked(sum.flat - sum.plus, in_);
     if (fold)
       return Line{"fold line " + k, plus + "((k − 1) × " + flat + " + finished) / pleats",
-                  plus_here + "(" + whole_number(marks[i].pleat - 1) + " × " + flat_here + " + " + worked(sum.finished, in_) + ") / " + n};
-    return Line{"the line that fold " + k + " is laid to", plus + "k × " + flat + " / pleats", plus_here + k + " × " + flat_here + " / " + n};
+                  plus_here + "(" + whole_number(marks[i].pleat - 1) + " × " + flat_here + " + " + worked(sum.finished, in_) +
+                      ") / " + n};
+    return Line{"the line that fold " + k + " is laid to", plus + "k × " + flat + " / pleats",
+                plus_here + k + " × " + flat_here + " / " + n};
   }
 
   const RunSum& s_;
@@ -103,7 +119,8 @@ void add_pleat_marks(const RunSum& s, ShownIn in, PleatPlan& plan, Figures& figu
   if (plan.uneven || !s.levels.empty()) marks.add_take_up("", s.half);
   for (const PleatLevelSum& level : s.levels) {
     marks.add_level(level);
-    plan.levels.push_back({level.name, level.sum.flat, level.sum.finished, level.sum.visible, pleat_marks(s.run->kind, level.sum, s.takes)});
+    plan.levels.push_back(
+        {level.name, level.sum.flat, level.sum.finished, level.sum.visible, pleat_marks(s.run->kind, level.sum, s.takes)});
     marks.add("at " + level.name + "/", level.sum, plan.levels.back().marks);
   }
 }

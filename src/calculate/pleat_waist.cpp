@@ -76,7 +76,8 @@ Layers layers_of(const Project& project, const RoundSums& sums, const PleatRun& 
   for (const Piece& piece : project.pieces) {
     if (!piece.make.known() || piece.make->kind != Make::Kind::fills) continue;
     if (!piece.made_for.empty()) continue;  // a hem's facing is not at the waist
-    const bool fills = same_name(piece.make->fills, run.named.name) || (round != nullptr && same_name(piece.make->fills, round->named.name));
+    const bool fills =
+        same_name(piece.make->fills, run.named.name) || (round != nullptr && same_name(piece.make->fills, round->named.name));
     const bool named = std::any_of(of.begin(), of.end(), [&](const std::string& n) { return same_name(n, piece.named.name); });
     if (fills && !named) put_cloths(project, piece, cut_away, thickest);
   }
@@ -88,8 +89,9 @@ std::string in_mm(Length l) { return decimal(Exact::make(l.in_ticks(), Length::m
 class Waist {
  public:
   Waist(const Project& project, const RoundSums& sums, const RunSum& s, Figures& figures, Diagnostics& diag)
-      : project_(project), s_(s), run_(*s.run), in_(shown_in(project)), figures_(figures), diag_(diag), layers_(layers_of(project, sums, run_)),
-        flat_(*s.flat - (run_.plus.known() ? *run_.plus : Length{})), finished_(*s.finished) {}
+      : project_(project), s_(s), run_(*s.run), in_(shown_in(project)), figures_(figures), diag_(diag),
+        layers_(layers_of(project, sums, run_)), flat_(*s.flat - (run_.plus.known() ? *run_.plus : Length{})),
+        finished_(*s.finished) {}
 
   void add() {
     if (flat_ <= Length{} || finished_ <= Length{}) return;
@@ -118,16 +120,19 @@ class Waist {
     return layers_.cloths.size() > 1 ? "(" + out + ")" : out;
   }
   void say(const char* code, Severity severity, std::string sentence, std::string hint) {
-    diag_.add(message({run_.named.name, "pleats", "pleats"}, severity, code, run_.named.at, std::move(sentence), std::move(hint)));
+    diag_.add(
+        message({run_.named.name, "pleats", "pleats"}, severity, code, run_.named.at, std::move(sentence), std::move(hint)));
   }
 
   // No pleat is stitched down further than its cloth is long.
   void judge_stitching() {
     if (!run_.stitched_down.known()) return;
     for (const std::string& name : run_.of)
-      if (const Piece* piece = project_.piece(name); piece != nullptr && piece->length.kind == Size::Kind::finished && *run_.stitched_down > piece->length.value) {
+      if (const Piece* piece = project_.piece(name);
+          piece != nullptr && piece->length.kind == Size::Kind::finished && *run_.stitched_down > piece->length.value) {
         diag_.add(message({run_.named.name, "pleats", "pleats"}, Severity::error, "pleats-contradict", run_.stitched_down.at,
-                          "Run " + run_.named.name + " is stitched down " + worked(*run_.stitched_down, in_) + "; " + name + " is only " + worked(piece->length.value, in_) + " long.",
+                          "Run " + run_.named.name + " is stitched down " + worked(*run_.stitched_down, in_) + "; " + name +
+                              " is only " + worked(piece->length.value, in_) + " long.",
                           "`stitched down` is measured from the top, to the hip as a rule"));
         return;
       }
@@ -138,14 +143,22 @@ class Waist {
     const bool some = !plus.is_zero();
     if (some) figure("plus").is(plus).from("", run_.plus).written().add();
     if (run_.rows.known()) figure("rows").is(*run_.rows).from("", run_.rows).add();
-    if (run_.row_gap.known() && run_.rows.known() && *run_.rows > 1) figure("row gap").is(*run_.row_gap).from("", run_.row_gap).add();
+    if (run_.row_gap.known() && run_.rows.known() && *run_.rows > 1)
+      figure("row gap").is(*run_.row_gap).from("", run_.row_gap).add();
     for (std::int64_t k = 1; k <= 4; ++k) {
       const std::string part = "quarter " + whole_number(k);
-      figure(part + "/flat").is(plus + flat_.times(k, 4)).from(key("flat"))
+      figure(part + "/flat")
+          .is(plus + flat_.times(k, 4))
+          .from(key("flat"))
           .working("this quarter mark on the flat cloth", some ? "plus + (flat − plus) × k / 4" : "flat × k / 4",
-                   (some ? worked(plus, in_) + " + " : "") + worked(flat_, in_) + " × " + whole_number(k) + " / 4").add();
-      figure(part + "/edge").is(finished_.times(k, 4)).from(key("finished"))
-          .working("where it lies on the finished edge", "finished × k / 4", worked(finished_, in_) + " × " + whole_number(k) + " / 4").add();
+                   (some ? worked(plus, in_) + " + " : "") + worked(flat_, in_) + " × " + whole_number(k) + " / 4")
+          .add();
+      figure(part + "/edge")
+          .is(finished_.times(k, 4))
+          .from(key("finished"))
+          .working("where it lies on the finished edge", "finished × k / 4",
+                   worked(finished_, in_) + " × " + whole_number(k) + " / 4")
+          .add();
     }
   }
 
@@ -155,10 +168,19 @@ class Waist {
     if (!run_.stitch.known()) return;
     const Gauging g = gauge(flat_, *run_.stitch, layers_.thickness);
     const std::string n = whole_number(g.ridges);
-    figure("ridges").is(g.ridges).from(key("flat")).from(key("stitch wished"), run_.stitch)
-        .working("ridges", gathered_flat() + " / (2 × stitch wished), to the nearest", worked(flat_, in_) + " / (2 × " + worked(*run_.stitch, in_) + ")").add();
-    figure("stitch").is(g.stitch).from(key("flat")).from(key("ridges"))
-        .working("one stitch", gathered_flat() + " / (2 × ridges)", worked(flat_, in_) + " / (2 × " + n + ")").add();
+    figure("ridges")
+        .is(g.ridges)
+        .from(key("flat"))
+        .from(key("stitch wished"), run_.stitch)
+        .working("ridges", gathered_flat() + " / (2 × stitch wished), to the nearest",
+                 worked(flat_, in_) + " / (2 × " + worked(*run_.stitch, in_) + ")")
+        .add();
+    figure("stitch")
+        .is(g.stitch)
+        .from(key("flat"))
+        .from(key("ridges"))
+        .working("one stitch", gathered_flat() + " / (2 × ridges)", worked(flat_, in_) + " / (2 × " + n + ")")
+        .add();
     if (!layers_.known) return;
     NewFigure f = figure("closes to");
     f.is(g.closes_to).from(key("ridges"));
@@ -173,15 +195,20 @@ class Waist {
                              : "a longer `stitch`, or less cloth");
     else if (looks_gathered(g, finished_, layers_.thickness))
       say("gauging-loose", Severity::warning,
-          "Run " + run_.named.name + ": " + n + " ridges stand in " + room + ", more than four times their own thickness; they will look gathered.",
+          "Run " + run_.named.name + ": " + n + " ridges stand in " + room +
+              ", more than four times their own thickness; they will look gathered.",
           "a shorter finished edge or more cloth; wadding or flannel laid in the top also fills the ridges");
   }
 
   void add_thickness() {
     const Ratio thick = Ratio::of(flat_.in_ticks(), finished_.in_ticks());
     if (s_.pleated) {
-      figure("cloths thick").is(thick).from(key("flat")).from(key("finished"))
-          .working("cloths on each other", "flat / finished", worked(flat_, in_) + " / " + worked(finished_, in_)).add();
+      figure("cloths thick")
+          .is(thick)
+          .from(key("flat"))
+          .from(key("finished"))
+          .working("cloths on each other", "flat / finished", worked(flat_, in_) + " / " + worked(finished_, in_))
+          .add();
       const bool five = flat_ >= 5 * finished_, seven = flat_ >= 7 * finished_;
       // How deep pleats lie is her choice only where she wrote it; else it follows from the cloth.
       const std::string less = run_.depth.known() && run_.depth.origin == Origin::written ? "less `depth`" : "fewer breadths";
@@ -198,13 +225,16 @@ class Waist {
     NewFigure f = figure("waist thickness");
     f.is(stack).from(key("flat")).from(key("finished"));
     from_cloths(f);
-    f.working("thickness at the seam", "flat / finished × the layers", worked(flat_, in_) + " / " + worked(finished_, in_) + " × " + thicknesses()).add();
+    f.working("thickness at the seam", "flat / finished × the layers",
+              worked(flat_, in_) + " / " + worked(finished_, in_) + " × " + thicknesses())
+        .add();
     if (stack > kThick)
       say("waist-thick", stack > kTooThick ? Severity::hold : Severity::warning,
           "Run " + run_.named.name + " is about " + in_mm(stack) + " thick at its seam; " +
               (stack > kTooThick ? "over 5 mm no waist seam holds well." : "over 3 mm is much for a waist seam."),
-          layers_.interlined ? "cut the interlining away at the top (`interlining stops: 3 in`), or gauge instead: `kind: cartridge`"
-                             : "less cloth in the same edge, or gauge instead: `kind: cartridge`");
+          layers_.interlined
+              ? "cut the interlining away at the top (`interlining stops: 3 in`), or gauge instead: `kind: cartridge`"
+              : "less cloth in the same edge, or gauge instead: `kind: cartridge`");
   }
 
   const Project& project_;

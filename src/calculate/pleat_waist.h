@@ -17,7 +17,10 @@
 namespace gownsheaf {
 
 // flat: less plus. layers: the thicknesses of all layers together. Every length above 0.
-struct Gauging { std::int64_t ridges = 1; Length stitch, closes_to; };
+struct Gauging {
+  std::int64_t ridges = 1;
+  Length stitch, closes_to;
+};
 Gauging gauge(Length flat, Length stitch, Length layers);
 bool will_not_close(const Gauging& g, Length finished);
 bool looks_gathered(const Gauging& g, Length finished, Length layers);  // each ridge stands in over four times its own cloth

@@ -37,8 +37,7 @@ std::optional<Settled> settle(Known k, std::int64_t folds, bool by_fullness) {
   const bool flat_said = k.flat.has_value(), finished_said = k.finished.has_value();
   if (by_fullness && k.fullness) {
     if (!k.finished && k.count && k.visible) k.finished = Exact(*k.count) * *k.visible;
-    if (!k.finished && !k.flat && k.count && k.depth)
-      k.finished = under * Exact(*k.count) * *k.depth / (*k.fullness - Exact(1));
+    if (!k.finished && !k.flat && k.count && k.depth) k.finished = under * Exact(*k.count) * *k.depth / (*k.fullness - Exact(1));
     if (k.finished && !k.flat) k.flat = *k.finished * *k.fullness;
     if (k.flat && !k.finished) k.finished = *k.flat / *k.fullness;
   }
@@ -77,8 +76,7 @@ std::optional<Settled> settle(Known k, std::int64_t folds, bool by_fullness) {
 
 std::string in_order(const std::vector<std::string>& words, const std::string& last_joint) {
   std::string out;
-  for (std::size_t i = 0; i < words.size(); ++i)
-    out += (i == 0 ? "" : i + 1 == words.size() ? last_joint : ", ") + words[i];
+  for (std::size_t i = 0; i < words.size(); ++i) out += (i == 0 ? "" : i + 1 == words.size() ? last_joint : ", ") + words[i];
   return out;
 }
 
@@ -123,7 +121,8 @@ PleatFault too_few(const PleatInput& input, const Known& known, std::int64_t fol
                  : number               ? "`fullness: 3`, say; the rest follows"
                                         : "write `" + one.front() + ":` and its length; the rest follows";
   } else {
-    fault.sentence = "Run " + say.run + " needs two or three " + (open.size() < 6 ? "more " : "") + "of " + in_order(open, " and ") + ".";
+    fault.sentence =
+        "Run " + say.run + " needs two or three " + (open.size() < 6 ? "more " : "") + "of " + in_order(open, " and ") + ".";
     fault.hint = input.finished ? "the number of pleats and how deep each is settle it: `count: 12, depth: " +
                                       say.len(say.in == ShownIn::inches ? Exact(Length::inches(1)) : Exact(Length::cm(3))) + "`"
                                 : "most runs are written by `finished`, `count` and `depth`";
@@ -139,16 +138,14 @@ PleatFault not_whole(const Known& k, const Settled& s, std::int64_t folds, std::
   return {"pleats-contradict",
           say.len(take_up) + " taken up by pleats " + say.len(*k.depth) + " deep come to " + decimal(n.value(), 2) +
               " pleats; a count must be whole.",
-          "drop `depth` and write `count: " + whole_number(fewer) + "` (then " + deep(fewer) + " deep) or `count: " +
-              whole_number(more) + "` (" + deep(more) + " deep)",
+          "drop `depth` and write `count: " + whole_number(fewer) + "` (then " + deep(fewer) +
+              " deep) or `count: " + whole_number(more) + "` (" + deep(more) + " deep)",
           "depth"};
 }
 
 }  // namespace
 
-bool is_folded(PleatKind kind) {
-  return kind != PleatKind::cartridge && kind != PleatKind::gathers && kind != PleatKind::plain;
-}
+bool is_folded(PleatKind kind) { return kind != PleatKind::cartridge && kind != PleatKind::gathers && kind != PleatKind::plain; }
 
 std::int64_t folds_under(PleatKind kind) {
   if (kind == PleatKind::knife || kind == PleatKind::tucks) return 2;
@@ -186,13 +183,14 @@ std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, st
   const Settled& s = *settled;
   const Exact n = s.count;
   if (s.count > kMostPleats)
-    return PleatFault{"pleats-too-many", "Run " + say.run + " comes to " + whole_number(s.count) + " pleats; " +
-                                             whole_number(kMostPleats) + " is the most.",
-                      "is `visible` or `depth` in the unit you meant?", k.visible ? "visible" : "depth"};
+    return PleatFault{
+        "pleats-too-many",
+        "Run " + say.run + " comes to " + whole_number(s.count) + " pleats; " + whole_number(kMostPleats) + " is the most.",
+        "is `visible` or `depth` in the unit you meant?", k.visible ? "visible" : "depth"};
   if (s.finished <= Exact(0))
     return PleatFault{"pleats-contradict",
-                      say.pleats(s.count) + " " + say.len(*k.depth) + " deep take up " +
-                          say.len(Exact(folds) * n * *k.depth) + "; only " + say.len(s.flat) + " lie flat.",
+                      say.pleats(s.count) + " " + say.len(*k.depth) + " deep take up " + say.len(Exact(folds) * n * *k.depth) +
+                          "; only " + say.len(s.flat) + " lie flat.",
                       "`depth` under " + say.len(s.flat / (Exact(folds) * n)) + ", or fewer pleats", "depth"};
   if (s.flat <= s.finished)
     return PleatFault{"no-take-up",
@@ -203,11 +201,14 @@ std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, st
   if (k.depth && (*k.depth - depth).abs() > half_step) {
     if (s.by == CountBy::take_up) return not_whole(k, s, folds, input.count_step, say);
     return PleatFault{"pleats-contradict",
-                      say.pleats(s.count) + " " + say.len(*k.depth) + " deep take up " +
-                          say.len(Exact(folds) * n * *k.depth) + "; between " + say.len(s.flat) + " flat and " +
-                          say.len(s.finished) + " finished there are " + say.len(s.flat - s.finished) + ".",
+                      say.pleats(s.count) + " " + say.len(*k.depth) + " deep take up " + say.len(Exact(folds) * n * *k.depth) +
+                          "; between " + say.len(s.flat) + " flat and " + say.len(s.finished) + " finished there are " +
+                          say.len(s.flat - s.finished) + ".",
                       "drop `depth`: it comes to " + say.len(depth) + "; or drop `" +
-                          (k.count ? "count" : k.visible ? "visible" : "flat") + "`",
+                          (k.count     ? "count"
+                           : k.visible ? "visible"
+                                       : "flat") +
+                          "`",
                       "depth"};
   }
   if (k.visible && (*k.visible - visible).abs() > half_step) {
@@ -255,9 +256,7 @@ std::vector<PleatMark> pleat_marks(PleatKind kind, const PleatSolution& s, const
     const Length end = start + seen + under, edge_start = seen * (k - 1), edge_end = seen * k;
     switch (kind) {
       case PleatKind::knife:
-      case PleatKind::tucks:
-        mark(k, start + seen, end, edge_end);
-        break;
+      case PleatKind::tucks: mark(k, start + seen, end, edge_end); break;
       case PleatKind::box:
         mark(k, start + under.times(1, 2), start, edge_start);
         mark(k, start + under.times(1, 2) + seen, end, edge_end);

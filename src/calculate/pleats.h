@@ -21,21 +21,29 @@
 
 namespace gownsheaf {
 
-bool is_folded(PleatKind kind);              // not gathers, cartridge or plain
-std::int64_t folds_under(PleatKind kind);    // depths of cloth that one pleat takes: 2, 4 or 8
+bool is_folded(PleatKind kind);            // not gathers, cartridge or plain
+std::int64_t folds_under(PleatKind kind);  // depths of cloth that one pleat takes: 2, 4 or 8
 
 struct PleatInput {
-  PleatKind kind = PleatKind::knife;   // a folded kind: is_folded
+  PleatKind kind = PleatKind::knife;  // a folded kind: is_folded
   std::optional<Length> flat, finished, depth, visible;
   std::optional<std::int64_t> count;
   std::optional<Ratio> fullness;
-  Length plus;                          // flat cloth outside the pleats
-  std::int64_t count_step = 1;          // 2 where the count must be even: hints then offer no other
+  Length plus;                  // flat cloth outside the pleats
+  std::int64_t count_step = 1;  // 2 where the count must be even: hints then offer no other
 };
-struct PleatSolution { Length flat, finished, depth, visible, plus; std::int64_t count = 0; bool overlaps = false; bool count_rounded = false; };
+struct PleatSolution {
+  Length flat, finished, depth, visible, plus;
+  std::int64_t count = 0;
+  bool overlaps = false;
+  bool count_rounded = false;
+};
 // Code is pleats-too-few, pleats-contradict, no-take-up or pleats-too-many. `key` is the run's key that the sentence speaks of
 // ("depth"), "" when it speaks of the whole run; the caller looks up its place.
-struct PleatFault { std::string code, sentence, hint; std::string key = {}; };
+struct PleatFault {
+  std::string code, sentence, hint;
+  std::string key = {};
+};
 std::variant<PleatSolution, PleatFault> solve_pleats(const PleatInput& input, std::string_view run_name, ShownIn shown_in);
 
 // Marks along the run, running distances (total * i) / n from its start, never sums of rounded steps. `plus` lies at the

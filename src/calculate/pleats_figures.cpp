@@ -30,8 +30,12 @@ class Run {
       add_depth();
       add_visible();
       const Length flat = s_.sum.flat - s_.sum.plus;
-      figure("fullness").is(Ratio::of(flat.in_ticks(), s_.sum.finished.in_ticks())).from(key("flat")).from(key("finished"))
-          .working("fullness", plus_words("flat", " − plus") + " / finished", worked(flat, in_) + " / " + worked(s_.sum.finished, in_))
+      figure("fullness")
+          .is(Ratio::of(flat.in_ticks(), s_.sum.finished.in_ticks()))
+          .from(key("flat"))
+          .from(key("finished"))
+          .working("fullness", plus_words("flat", " − plus") + " / finished",
+                   worked(flat, in_) + " / " + worked(s_.sum.finished, in_))
           .add();
     } else if (s_.fullness) {
       figure("fullness").is(*s_.fullness).from("", run_.fullness).written().add();
@@ -94,8 +98,13 @@ class Run {
   void add_stitching() {
     const std::int64_t lines = s_.sum.count * folds_under(run_.kind) / 2 * (run_.half ? 2 : 1);
     figure("stitched down").is(*run_.stitched_down).from("", run_.stitched_down).written().at(run_.stitched_down.at).add();
-    figure("stitching").is(*run_.stitched_down * lines).from(key("count")).from(key("stitched down"))
-        .working("stitching that holds the pleats down", "folds × stitched down", whole_number(lines) + " × " + worked(*run_.stitched_down, in_)).add();
+    figure("stitching")
+        .is(*run_.stitched_down * lines)
+        .from(key("count"))
+        .from(key("stitched down"))
+        .working("stitching that holds the pleats down", "folds × stitched down",
+                 whole_number(lines) + " × " + worked(*run_.stitched_down, in_))
+        .add();
   }
 
   void add_tiers() {
@@ -108,7 +117,8 @@ class Run {
       NewFigure flat = figure(part + "flat");
       flat.is(sum.flat).at(tier.named.at).from(i == 0 ? key("finished") : key("tier " + s_.tiers[i - 1].name + "/flat"));
       if (tier.flat.known()) flat.written();
-      else flat.working("tier " + sum.name, "fullness × the edge above", text_of(*tier.fullness) + " × " + worked(sum.above, in_));
+      else
+        flat.working("tier " + sum.name, "fullness × the edge above", text_of(*tier.fullness) + " × " + worked(sum.above, in_));
       flat.add();
       figure(part + "fullness").is(sum.fullness).at(tier.named.at).from(key(part + "flat")).add();
       all_deep = all_deep && tier.finished_length.known();
@@ -134,26 +144,37 @@ class Run {
     const std::string finished = worked(s_.sum.finished, in_);
     const bool fullness_wished = s_.sum.count_rounded && !run_.visible.known() && run_.fullness.known() && run_.depth.known();
     if (fullness_wished && run_.finished.known())
-      f.from(key("finished"), run_.finished).from(key("fullness"), run_.fullness).from(key("depth"), run_.depth)
+      f.from(key("finished"), run_.finished)
+          .from(key("fullness"), run_.fullness)
+          .from(key("depth"), run_.depth)
           .working("number of pleats", "finished × (fullness wished − 1) / (" + folds_ + " × depth), to the nearest",
                    finished + " × (" + text_of(*run_.fullness) + " − 1) / (" + folds_ + " × " + worked(*run_.depth, in_) + ")");
     else if (fullness_wished)
-      f.from(key("flat")).from(key("fullness"), run_.fullness).from(key("depth"), run_.depth)
+      f.from(key("flat"))
+          .from(key("fullness"), run_.fullness)
+          .from(key("depth"), run_.depth)
           .working("number of pleats", "(flat − flat / fullness wished) / (" + folds_ + " × depth), to the nearest",
-                   "(" + worked(flat_to_pleat(), in_) + " − " + worked(flat_to_pleat(), in_) + " / " + text_of(*run_.fullness) + ") / (" +
-                       folds_ + " × " + worked(*run_.depth, in_) + ")");
+                   "(" + worked(flat_to_pleat(), in_) + " − " + worked(flat_to_pleat(), in_) + " / " + text_of(*run_.fullness) +
+                       ") / (" + folds_ + " × " + worked(*run_.depth, in_) + ")");
     else if (run_.depth.known() && (!run_.visible.known() || (run_.flat.known() && run_.finished.known())))
-      f.from(key("flat")).from(key("finished")).from(key("depth"), run_.depth)
-          .working("number of pleats", "(flat − finished) / (" + folds_ + " × depth)",
-                   "(" + worked(flat_to_pleat(), in_) + " − " + finished + ") / (" + folds_ + " × " + worked(*run_.depth, in_) + ")");
+      f.from(key("flat"))
+          .from(key("finished"))
+          .from(key("depth"), run_.depth)
+          .working(
+              "number of pleats", "(flat − finished) / (" + folds_ + " × depth)",
+              "(" + worked(flat_to_pleat(), in_) + " − " + finished + ") / (" + folds_ + " × " + worked(*run_.depth, in_) + ")");
     else if (run_.visible.known() && (run_.finished.known() || run_.fullness.known()))
-      f.from(key("finished"), run_.finished).from(key("visible"), run_.visible)
-          .working("number of pleats", run_.half || !s_.mirrored || s_.sum.count % 2 != 0
-                                           ? "finished / visible wished, to the nearest, a tie to fewer"
-                                           : "finished / visible wished, to the nearest that gives two halves",
+      f.from(key("finished"), run_.finished)
+          .from(key("visible"), run_.visible)
+          .working("number of pleats",
+                   run_.half || !s_.mirrored || s_.sum.count % 2 != 0
+                       ? "finished / visible wished, to the nearest, a tie to fewer"
+                       : "finished / visible wished, to the nearest that gives two halves",
                    finished + " / " + worked(*run_.visible, in_));
     else if (run_.visible.known() && run_.depth.known())
-      f.from(key("flat")).from(key("visible"), run_.visible).from(key("depth"), run_.depth)
+      f.from(key("flat"))
+          .from(key("visible"), run_.visible)
+          .from(key("depth"), run_.depth)
           .working("number of pleats", "flat / (visible wished + " + folds_ + " × depth), to the nearest",
                    worked(flat_to_pleat(), in_) + " / (" + worked(*run_.visible, in_) + " + " + folds_ + " × " +
                        worked(*run_.depth, in_) + ")");
@@ -171,7 +192,8 @@ class Run {
       if (run_.flat.known()) f.at(run_.flat.at);
     } else if (s_.flat_by == RunSum::FlatBy::worked && s_.pleated) {
       f.from(key("finished"), run_.finished).from(key("count")).from(key("depth"), run_.depth);
-      f.working("cloth for the pleated edge", "finished + " + folds_ + " × pleats × depth" + (s_.sum.plus.is_zero() ? "" : " + plus"),
+      f.working("cloth for the pleated edge",
+                "finished + " + folds_ + " × pleats × depth" + (s_.sum.plus.is_zero() ? "" : " + plus"),
                 worked(s_.sum.finished, in_) + " + " + folds_ + " × " + n() + " × " + worked(s_.sum.depth, in_) +
                     (s_.sum.plus.is_zero() ? "" : " + " + worked(s_.sum.plus, in_)));
     } else if (s_.flat_by == RunSum::FlatBy::tiers) {
@@ -195,8 +217,9 @@ class Run {
           }
       }
       const auto all = sums_.joined(run_.of.empty() ? round->of : run_.of).length;
-      if (all) f.working("what is left of the round", half + "the joined round − the runs before",
-                         (run_.half ? worked(*all, in_) + " / 2" : worked(*all, in_)) + before);
+      if (all)
+        f.working("what is left of the round", half + "the joined round − the runs before",
+                  (run_.half ? worked(*all, in_) + " / 2" : worked(*all, in_)) + before);
     } else {
       const std::vector<std::string>& of = run_.of.empty() && round != nullptr ? round->of : run_.of;
       const JoinedLine line = joined_line(project_, sums_, of);
@@ -214,19 +237,22 @@ class Run {
       return;
     }
     if (s_.pleated && run_.count.known() && run_.visible.known())
-      f.from(key("count")).from(key("visible"), run_.visible)
+      f.from(key("count"))
+          .from(key("visible"), run_.visible)
           .working("finished width", "pleats × visible", n() + " × " + worked(*run_.visible, in_));
     else if (s_.pleated && run_.depth.known())
-      f.from(key("flat")).from(key("count")).from(key("depth"), run_.depth)
+      f.from(key("flat"))
+          .from(key("count"))
+          .from(key("depth"), run_.depth)
           .working("finished width", plus_words("flat", " − plus") + " − " + folds_ + " × pleats × depth",
                    worked(flat_to_pleat(), in_) + " − " + folds_ + " × " + n() + " × " + worked(*run_.depth, in_));
     else if (s_.fullness || run_.fullness.known())
-      f.from(key("flat")).from(key("fullness"), run_.fullness)
+      f.from(key("flat"))
+          .from(key("fullness"), run_.fullness)
           .working("finished width", "(flat − plus) / fullness",
                    worked(s_.pleated ? flat_to_pleat() : *s_.flat - (run_.plus.known() ? *run_.plus : Length{}), in_) + " / " +
                        text_of(run_.fullness.known() ? *run_.fullness : *s_.fullness));
-    else
-      f.from(key("flat"));
+    else f.from(key("flat"));
     f.add();
   }
 
@@ -234,42 +260,65 @@ class Run {
     NewFigure f = figure("depth");
     if (!s_.takes.empty()) {  // of the pleats that are alike
       const Length each = taken_by(s_.half, s_.takes, s_.half.count);
-      f.is(each.times(1, folds_under(run_.kind))).from(key("flat")).from(key("finished")).from(key("count"))
-          .working("depth of the pleats that are alike", "what each takes up / " + folds_, worked(each, in_) + " / " + folds_).add();
+      f.is(each.times(1, folds_under(run_.kind)))
+          .from(key("flat"))
+          .from(key("finished"))
+          .from(key("count"))
+          .working("depth of the pleats that are alike", "what each takes up / " + folds_, worked(each, in_) + " / " + folds_)
+          .add();
       return;
     }
     f.is(s_.sum.depth);
     const bool divides = s_.flat_by != RunSum::FlatBy::worked || !run_.depth.known();
     if (run_.depth.known()) f.from("", run_.depth).at(run_.depth.at);
     if (divides)
-      f.from(key("flat")).from(key("finished")).from(key("count"))
-          .working("depth of each pleat", "(flat − finished) / (" + folds_ + " × pleats)",
-                   "(" + worked(flat_to_pleat(), in_) + " − " + worked(s_.sum.finished, in_) + ") / (" + folds_ + " × " + n() + ")");
-    else
-      f.written();
+      f.from(key("flat"))
+          .from(key("finished"))
+          .from(key("count"))
+          .working(
+              "depth of each pleat", "(flat − finished) / (" + folds_ + " × pleats)",
+              "(" + worked(flat_to_pleat(), in_) + " − " + worked(s_.sum.finished, in_) + ") / (" + folds_ + " × " + n() + ")");
+    else f.written();
     f.add();
   }
 
   // The seam lies in the inner fold, where it cannot be seen: one pleat's cloth is shared out to its two edges.
   void add_seam_edges() {
     const std::string deep = worked(s_.sum.depth, in_);
-    figure("near edge").is(s_.sum.depth).from(key("depth")).working("cloth added to the first edge of each seam", "depth", deep).add();
-    figure("far edge").is(s_.sum.depth * 3).from(key("depth"))
-        .working("cloth added to the other edge of each seam", "3 × depth", "3 × " + deep).add();
+    figure("near edge")
+        .is(s_.sum.depth)
+        .from(key("depth"))
+        .working("cloth added to the first edge of each seam", "depth", deep)
+        .add();
+    figure("far edge")
+        .is(s_.sum.depth * 3)
+        .from(key("depth"))
+        .working("cloth added to the other edge of each seam", "3 × depth", "3 × " + deep)
+        .add();
   }
 
   void add_visible() {
-    figure("visible").is(s_.sum.visible).from(key("finished")).from(key("count"))
-        .working("what shows of each pleat", "finished / pleats", worked(s_.sum.finished, in_) + " / " + n()).add();
+    figure("visible")
+        .is(s_.sum.visible)
+        .from(key("finished"))
+        .from(key("count"))
+        .working("what shows of each pleat", "finished / pleats", worked(s_.sum.finished, in_) + " / " + n())
+        .add();
   }
 
   // A whole run in two mirrored halves: the marks are of one half, so its sums stand here too.
   void add_half() {
     figure("half count").is(s_.half.count).from(key("count")).working("pleats in one half", "pleats / 2", n() + " / 2").add();
-    figure("half flat").is(s_.half.flat).from(key("flat"))
-        .working("one half laid open", "flat / 2", worked(s_.sum.flat, in_) + " / 2").add();
-    figure("half finished").is(s_.half.finished).from(key("finished"))
-        .working("one half pleated", "finished / 2", worked(s_.sum.finished, in_) + " / 2").add();
+    figure("half flat")
+        .is(s_.half.flat)
+        .from(key("flat"))
+        .working("one half laid open", "flat / 2", worked(s_.sum.flat, in_) + " / 2")
+        .add();
+    figure("half finished")
+        .is(s_.half.finished)
+        .from(key("finished"))
+        .working("one half pleated", "finished / 2", worked(s_.sum.finished, in_) + " / 2")
+        .add();
   }
 
   // Half the joined round, or nothing when it is not known.

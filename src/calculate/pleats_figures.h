@@ -9,7 +9,10 @@
 namespace gownsheaf {
 
 // How the joined round of these pieces comes about, as one line to check by hand; empty when it is not known.
-struct JoinedLine { std::string formula, numbers; std::vector<std::string> inputs; };
+struct JoinedLine {
+  std::string formula, numbers;
+  std::vector<std::string> inputs;
+};
 JoinedLine joined_line(const Project& project, RoundSums& sums, const std::vector<std::string>& pieces);
 
 // Rounds: joined, explained and unexplained. Holds: round-unexplained, waist-seam-differs.

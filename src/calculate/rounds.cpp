@@ -28,7 +28,9 @@ std::string still_to_measure(const PleatRun& run) {
 }
 
 template <class T>
-std::optional<T> value_of(const Given<T>& given) { return given.value; }
+std::optional<T> value_of(const Given<T>& given) {
+  return given.value;
+}
 
 Toward toward_of(const PleatRun& run) { return run.toward.known() ? *run.toward : Toward::centre_back; }
 
@@ -41,12 +43,23 @@ bool turns_from_both_sides(const PleatRun& run) {
 // Where a run writes a key, or its name.
 SourceSpan place_of(const PleatRun& run, const std::string& key) {
   const std::pair<const char*, const SourceSpan*> places[] = {
-      {"flat", &run.flat.at},   {"finished", &run.finished.at}, {"depth", &run.depth.at}, {"visible", &run.visible.at},
-      {"count", &run.count.at}, {"fullness", &run.fullness.at}, {"plus", &run.plus.at},
-      {"tiers", run.tiers.empty() ? &run.named.at : &run.tiers.front().named.at}, {"stitched down", &run.stitched_down.at},
-      {"takes", &run.takes.at}, {"first takes", &run.first_takes.at},
-      {"finished at", &run.finished_at.hip.at}, {"finished at", &run.finished_at.hem.at}, {"finished at", &run.finished_at.waist.at},
-      {"flat at", &run.flat_at.hip.at}, {"flat at", &run.flat_at.hem.at}, {"flat at", &run.flat_at.waist.at},
+      {"flat", &run.flat.at},
+      {"finished", &run.finished.at},
+      {"depth", &run.depth.at},
+      {"visible", &run.visible.at},
+      {"count", &run.count.at},
+      {"fullness", &run.fullness.at},
+      {"plus", &run.plus.at},
+      {"tiers", run.tiers.empty() ? &run.named.at : &run.tiers.front().named.at},
+      {"stitched down", &run.stitched_down.at},
+      {"takes", &run.takes.at},
+      {"first takes", &run.first_takes.at},
+      {"finished at", &run.finished_at.hip.at},
+      {"finished at", &run.finished_at.hem.at},
+      {"finished at", &run.finished_at.waist.at},
+      {"flat at", &run.flat_at.hip.at},
+      {"flat at", &run.flat_at.hem.at},
+      {"flat at", &run.flat_at.waist.at},
   };
   for (const auto& [name, at] : places)
     if (key == name && at->line > 0) return *at;
@@ -128,8 +141,7 @@ std::optional<std::int64_t> RoundSums::number_of(const Piece& piece, const Cloth
   if (make.kind == Make::Kind::pairs) return 2 * make.number;
   const auto one = joined_width(piece, cloth);
   if (!one || *one <= Length{}) return std::nullopt;
-  if (make.kind == Make::Kind::joined_round)
-    return std::max<std::int64_t>(1, count_of(make.joined_round, *one, Rounding::up));
+  if (make.kind == Make::Kind::joined_round) return std::max<std::int64_t>(1, count_of(make.joined_round, *one, Rounding::up));
   if (!filling_.insert(piece.named.name).second) return std::nullopt;  // it fills a run that waits for it
   const std::optional<Length> wanted = filled(make.fills);
   filling_.erase(piece.named.name);
@@ -221,7 +233,8 @@ const RunSum& RoundSums::settle(std::size_t index) {
   }
   switch (s.run->kind) {
     case PleatKind::plain: settle_plain(s); break;
-    case PleatKind::gathers: case PleatKind::cartridge: settle_gathers(s); break;
+    case PleatKind::gathers:
+    case PleatKind::cartridge: settle_gathers(s); break;
     default: settle_pleats(s); break;
   }
   state_[index] = 2;
@@ -230,8 +243,8 @@ const RunSum& RoundSums::settle(std::size_t index) {
 
 void RoundSums::fault(const PleatRun& run, const PleatFault& fault) {
   const bool waits = fault.code == "pleats-too-few" && !still_to_measure(run).empty();
-  diag_.add(message({run.named.name, "pleats", "pleats"}, waits ? Severity::hold : Severity::error, fault.code, place_of(run, fault.key), fault.sentence,
-                    waits ? still_to_measure(run) : fault.hint));
+  diag_.add(message({run.named.name, "pleats", "pleats"}, waits ? Severity::hold : Severity::error, fault.code,
+                    place_of(run, fault.key), fault.sentence, waits ? still_to_measure(run) : fault.hint));
 }
 
 void RoundSums::settle_plain(RunSum& s) {
@@ -280,7 +293,9 @@ void RoundSums::settle_gathers(RunSum& s) {
   }
   if (s.flat && s.fullness && !s.finished) s.finished = (*s.flat - plus).times(s.fullness->d, s.fullness->n);
   if (!s.flat || !s.finished) {
-    fault(run, {"pleats-too-few", (run.kind == PleatKind::cartridge ? "Cartridge run " : "Gathered run ") + run.named.name + " needs two of flat, finished and fullness.",
+    fault(run, {"pleats-too-few",
+                (run.kind == PleatKind::cartridge ? "Cartridge run " : "Gathered run ") + run.named.name +
+                    " needs two of flat, finished and fullness.",
                 s.finished ? "`fullness: 2`, say" : "`finished` is the edge that it is drawn up to"});
     return;
   }
@@ -300,8 +315,15 @@ void RoundSums::settle_gathers(RunSum& s) {
 void RoundSums::settle_pleats(RunSum& s) {
   const PleatRun& run = *s.run;
   const ShownIn in = shown_in(project_);
-  PleatInput input{run.kind, value_of(run.flat), value_of(run.finished), value_of(run.depth), value_of(run.visible),
-                   value_of(run.count), value_of(run.fullness), said(run.plus, Length{}), turns_from_both_sides(run) ? 2 : 1};
+  PleatInput input{run.kind,
+                   value_of(run.flat),
+                   value_of(run.finished),
+                   value_of(run.depth),
+                   value_of(run.visible),
+                   value_of(run.count),
+                   value_of(run.fullness),
+                   said(run.plus, Length{}),
+                   turns_from_both_sides(run) ? 2 : 1};
   auto outcome = solve_pleats(input, run.named.name, in);
   const bool short_of = outcome.index() == 1 && std::get<1>(outcome).code == "pleats-too-few";
   s.flat_by = run.flat.known() ? RunSum::FlatBy::written : RunSum::FlatBy::worked;
@@ -341,10 +363,12 @@ bool RoundSums::settle_mirror(RunSum& s, const PleatInput& input) {
     if (!wish) {
       const std::int64_t n = s.sum.count;
       fault(run, {"pleats-odd",
-                  "Run " + run.named.name + " has " + whole_number(n) + (n == 1 ? " pleat that turns" : " pleats that turn") + " toward " +
-                      (toward == Toward::centre_back ? "centre back" : "centre front") + " from both sides; two halves need an even count.",
-                  (input.count ? "" : "drop `depth` and write ") + std::string(n == 1 ? "" : "`count: " + whole_number(n - 1) + "` or ") +
-                      "`count: " + whole_number(n + 1) + "`, or `toward: left` for all one way",
+                  "Run " + run.named.name + " has " + whole_number(n) + (n == 1 ? " pleat that turns" : " pleats that turn") +
+                      " toward " + (toward == Toward::centre_back ? "centre back" : "centre front") +
+                      " from both sides; two halves need an even count.",
+                  (input.count ? "" : "drop `depth` and write ") +
+                      std::string(n == 1 ? "" : "`count: " + whole_number(n - 1) + "` or ") + "`count: " + whole_number(n + 1) +
+                      "`, or `toward: left` for all one way",
                   "count"});
       return false;
     }

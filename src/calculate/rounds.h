@@ -21,7 +21,10 @@ namespace gownsheaf {
 
 // Allowances of a piece. Written `none` is nothing; what was never said is the trade's usual (common practice): seams of
 // 1/2 in, a top like the seam, no hem, but 3 in on skirts and petticoats.
-struct Allowed { Length seam, hem, top; bool skirt_ends = false; };  // skirt_ends: top and hem stand at the ends
+struct Allowed {
+  Length seam, hem, top;
+  bool skirt_ends = false;
+};  // skirt_ends: top and hem stand at the ends
 Allowed allowed_on(const Piece& piece);
 
 bool is_full_width(const Piece& piece);
@@ -32,17 +35,17 @@ std::optional<Length> joined_width(const Piece& piece, const Cloth& cloth);
 
 struct RunSum {
   const PleatRun* run = nullptr;
-  bool pleated = false;                       // folded (is_folded), and settled
-  PleatSolution sum;                          // in the maker's own measure: of one half when she wrote `half: yes`
-  std::optional<Length> flat, finished;       // the same measure; also of plain and gathered runs
+  bool pleated = false;                  // folded (is_folded), and settled
+  PleatSolution sum;                     // in the maker's own measure: of one half when she wrote `half: yes`
+  std::optional<Length> flat, finished;  // the same measure; also of plain and gathered runs
   std::optional<Ratio> fullness;
-  std::vector<TierSum> tiers;                 // of a gathered run, in its own measure
-  bool mirrored = false;                      // the marks are of one half
-  PleatSolution half;                         // what is marked (the half of a whole run, or `sum`)
-  std::vector<Length> takes;                  // of what is marked: what the first pleats take up, where it was said
-  std::vector<PleatLevelSum> levels;          // of what is marked: at the hip and the hem, where they were said
+  std::vector<TierSum> tiers;         // of a gathered run, in its own measure
+  bool mirrored = false;              // the marks are of one half
+  PleatSolution half;                 // what is marked (the half of a whole run, or `sum`)
+  std::vector<Length> takes;          // of what is marked: what the first pleats take up, where it was said
+  std::vector<PleatLevelSum> levels;  // of what is marked: at the hip and the hem, where they were said
   enum class FlatBy { written, worked, joined, rest, tiers } flat_by = FlatBy::written;
-  Length begins_at;                           // flat from centre front
+  Length begins_at;                                                      // flat from centre front
   std::optional<Length> in_round(const std::optional<Length>& l) const;  // both halves
 };
 
@@ -68,8 +71,8 @@ class RoundSums {
   void settle_gathers(RunSum& s);
   void settle_pleats(RunSum& s);
   bool settle_mirror(RunSum& s, const PleatInput& input);  // false: a fault was said
-  Joined flat_from_round(const PleatRun& run);  // in the run's own measure
-  Length used_before(const PleatRun& run, bool& known);  // flat from centre front, of one half
+  Joined flat_from_round(const PleatRun& run);             // in the run's own measure
+  Length used_before(const PleatRun& run, bool& known);    // flat from centre front, of one half
   void fault(const PleatRun& run, const PleatFault& fault);
 
   const Project& project_;

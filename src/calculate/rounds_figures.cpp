@@ -17,7 +17,12 @@ const RunSum* sum_of(const RoundSums& sums, const std::string& run) {
 Length length_of(const std::optional<Length>& l) { return l ? *l : Length{}; }
 Length size_of(Length l) { return l < Length{} ? -l : l; }
 
-struct RoundSum { Length total; bool known = true; std::string numbers; std::int64_t pleats = 0; };
+struct RoundSum {
+  Length total;
+  bool known = true;
+  std::string numbers;
+  std::int64_t pleats = 0;
+};
 
 RoundSum add_up(const RoundSums& sums, const std::vector<std::string>& runs, ShownIn in, bool flat) {
   RoundSum sum;
@@ -46,14 +51,19 @@ void add_uses(const RoundSums& sums, const Round& round, Length joined, ShownIn 
     f.is(*uses).at(round.named.at).from("pleats/" + run + "/flat");
     if (s->run->half) f.working("flat cloth of " + run, "both halves", "2 × " + worked(*s->flat, in));
     f.add();
-    NewFigure(figures, in, "rounds", name, key + "share").is(Percent{Ratio::of(uses->in_ticks(), joined.in_ticks())}).at(round.named.at)
-        .from("rounds/" + name + "/" + key + "uses").from("rounds/" + name + "/joined round")
-        .working("part of " + name + " in " + run, "uses / joined round", worked(*uses, in) + " / " + worked(joined, in)).add();
+    NewFigure(figures, in, "rounds", name, key + "share")
+        .is(Percent{Ratio::of(uses->in_ticks(), joined.in_ticks())})
+        .at(round.named.at)
+        .from("rounds/" + name + "/" + key + "uses")
+        .from("rounds/" + name + "/joined round")
+        .working("part of " + name + " in " + run, "uses / joined round", worked(*uses, in) + " / " + worked(joined, in))
+        .add();
   }
 }
 
 void hold(Diagnostics& diag, std::string code, const Named& named, std::string section, std::string sentence, std::string hint) {
-  diag.add(message({named.name, std::move(section), "pleats"}, Severity::hold, std::move(code), named.at, std::move(sentence), std::move(hint)));
+  diag.add(message({named.name, std::move(section), "pleats"}, Severity::hold, std::move(code), named.at, std::move(sentence),
+                   std::move(hint)));
 }
 
 // Says when flat cloth lies in no run, or the runs want more than there is; less than half a mark cannot be seen.
@@ -81,13 +91,12 @@ void judge_finished(const Project& project, RoundSums& sums, const Round& round,
   if (size_of(over) <= mark_step(in).times(1, 2)) return;
   std::string hint = "alter `finished` of the round or of a run";
   if (finished.pleats > 0)
-    hint = worked(size_of(over), in) + " over " + whole_number(finished.pleats) +
-           (finished.pleats == 1 ? " pleat" : " pleats") + ": show " +
-           text_of(size_of(over).times(1, finished.pleats), in, pleat_step(in), Rounding::nearest).plain() +
+    hint = worked(size_of(over), in) + " over " + whole_number(finished.pleats) + (finished.pleats == 1 ? " pleat" : " pleats") +
+           ": show " + text_of(size_of(over).times(1, finished.pleats), in, pleat_step(in), Rounding::nearest).plain() +
            (over > Length{} ? " less" : " more") + " on each; or " + hint;
   hold(diag, "waist-seam-differs", round.named, "rounds",
-       "The runs of " + round.named.name + " finish at " + worked(finished.total, in) + " together; the edge they are sewn to is " +
-           worked(*round.finished, in) + ".",
+       "The runs of " + round.named.name + " finish at " + worked(finished.total, in) +
+           " together; the edge they are sewn to is " + worked(*round.finished, in) + ".",
        hint);
 }
 
@@ -148,20 +157,25 @@ void add_rounds(const Project& project, RoundSums& sums, Figures& figures, Diagn
       f.add();
     }
     if (round.finished.known())
-      NewFigure(figures, in, "rounds", name, "finished").is(*round.finished).at(round.finished.at)
-          .from("", round.finished).add();
+      NewFigure(figures, in, "rounds", name, "finished").is(*round.finished).at(round.finished.at).from("", round.finished).add();
     if (joined.length && *joined.length > Length{}) add_uses(sums, round, *joined.length, in, figures);
     const RoundSum flat = add_up(sums, round.runs, in, true);
     if (!flat.known || round.runs.empty()) continue;
     NewFigure explained(figures, in, "rounds", name, "explained");
-    explained.is(flat.total).at(round.named.at).working("flat cloth that the runs use", "sum of the runs, both halves", flat.numbers);
+    explained.is(flat.total)
+        .at(round.named.at)
+        .working("flat cloth that the runs use", "sum of the runs, both halves", flat.numbers);
     for (const std::string& run : round.runs) explained.from("rounds/" + name + "/runs/" + run + "/uses");
     explained.add();
     if (joined.length && size_of(*joined.length - flat.total) > mark_step(in).times(1, 2))
-      NewFigure(figures, in, "rounds", name, "unexplained").is(*joined.length - flat.total).at(round.named.at)
-          .from("rounds/" + name + "/joined round").from("rounds/" + name + "/explained")
+      NewFigure(figures, in, "rounds", name, "unexplained")
+          .is(*joined.length - flat.total)
+          .at(round.named.at)
+          .from("rounds/" + name + "/joined round")
+          .from("rounds/" + name + "/explained")
           .working("flat cloth in no run", "joined round − explained",
-                   worked(*joined.length, in) + " − " + worked(flat.total, in)).add();
+                   worked(*joined.length, in) + " − " + worked(flat.total, in))
+          .add();
     if (joined.length) judge_flat(diag, round.named, "rounds", *joined.length, flat, in, true);
     judge_finished(project, sums, round, diag);
   }

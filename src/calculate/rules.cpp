@@ -61,7 +61,8 @@ bool bones_by_rule(const Project& project) {
 
 bool has_buttonholes(const Project& project) {
   for (const Closure& c : project.closures)
-    if (const Notion* notion = project.notion(c.with); c.fasten == Fasten::buttons && notion != nullptr && notion->across.known()) return true;
+    if (const Notion* notion = project.notion(c.with); c.fasten == Fasten::buttons && notion != nullptr && notion->across.known())
+      return true;
   return false;
 }
 

@@ -22,9 +22,15 @@ std::string add_body(const Project& project, const std::string& name, Figures& f
   const Measure& m = project.measures.girths_and_lengths.at(name);
   const ShownIn in = shown_in(project);
   const bool trunk = is_of_the_trunk(name);
-  return NewFigure(figures, in, "girths", name, "body").is(*all).at(m.left.at).from(whole + "/left").from(whole + "/right")
+  return NewFigure(figures, in, "girths", name, "body")
+      .is(*all)
+      .at(m.left.at)
+      .from(whole + "/left")
+      .from(whole + "/right")
       .working("the body's " + name, trunk ? "left + right" : "the larger of left and right",
-               worked(*m.left, in) + (trunk ? " + " : ", ") + worked(*m.right, in)).add().key;
+               worked(*m.left, in) + (trunk ? " + " : ", ") + worked(*m.right, in))
+      .add()
+      .key;
 }
 
 void add_table(const Project& project, Figures& figures) {
@@ -32,7 +38,11 @@ void add_table(const Project& project, Figures& figures) {
   for (const SizeRow& row : project.size_table->sizes)
     for (const std::string& name : measures_sized(project))
       if (const auto girth = girth_of(row, name))
-        NewFigure(figures, in, "size", "", "rows/" + row.label + "/" + name).is(*girth).at(row.girths.at(name).at).written().add();
+        NewFigure(figures, in, "size", "", "rows/" + row.label + "/" + name)
+            .is(*girth)
+            .at(row.girths.at(name).at)
+            .written()
+            .add();
 }
 
 // The girth held against the table, each row's difference from it, and the fraction between two rows.
@@ -62,10 +72,16 @@ void add_place(const Project& project, const SizeChoice& choice, Figures& figure
   if (choice.lies != SizeChoice::Lies::between_rows) return;
   const SizeRow &below = table.sizes[choice.below], &above = table.sizes[choice.above];
   const Length low = *girth_of(below, name), high = *girth_of(above, name);
-  NewFigure(figures, in, "size", "", "fraction").is(choice.fraction).at(table.at).from("size/held against")
-      .from("size/rows/" + below.label + "/" + name).from("size/rows/" + above.label + "/" + name)
-      .working("from size " + below.label + " to " + above.label, "(girth − row below) / (row above − row below)",
-               "(" + worked(*choice.girth, in) + " − " + worked(low, in) + ") / (" + worked(high, in) + " − " + worked(low, in) + ")").add();
+  NewFigure(figures, in, "size", "", "fraction")
+      .is(choice.fraction)
+      .at(table.at)
+      .from("size/held against")
+      .from("size/rows/" + below.label + "/" + name)
+      .from("size/rows/" + above.label + "/" + name)
+      .working(
+          "from size " + below.label + " to " + above.label, "(girth − row below) / (row above − row below)",
+          "(" + worked(*choice.girth, in) + " − " + worked(low, in) + ") / (" + worked(high, in) + " − " + worked(low, in) + ")")
+      .add();
 }
 
 void add_sized_pieces(const Project& project, const SizeChoice& choice, Figures& figures) {
@@ -86,8 +102,10 @@ void add_sized_pieces(const Project& project, const SizeChoice& choice, Figures&
     }
     for (const auto& [label, length] : {std::pair(choice.made, p.of_made), std::pair(choice.between_to, p.of_upper)})
       f.from(NewFigure(figures, in, "size", "", key + "/" + label).is(length).at(p.at).written().add().key);
-    f.from("size/fraction").working(p.quantity + " of " + p.piece, "lower size + fraction × (upper size − lower size)",
-        worked(p.of_made, in) + " + " + plain_text(figures.at("size/fraction"), in) + " × (" + less_or_more(p.of_upper, -p.of_made, in) + ")");
+    f.from("size/fraction")
+        .working(p.quantity + " of " + p.piece, "lower size + fraction × (upper size − lower size)",
+                 worked(p.of_made, in) + " + " + plain_text(figures.at("size/fraction"), in) + " × (" +
+                     less_or_more(p.of_upper, -p.of_made, in) + ")");
     f.add();
   }
 }
@@ -106,10 +124,14 @@ std::string add_size_at(const Project& project, const std::string& name, Figures
   const SizeRow& upper = project.size_table->sizes[choice.above];
   const auto high = girth_of(upper, name);
   if (!high) return "";
-  return f.is(between_rows(*low, *high, choice.between)).from("size/rows/" + upper.label + "/" + name).from("size/fraction")
-      .working(name + " between sizes " + row.label + " and " + upper.label, "lower row + fraction × (upper row − lower row)",
-               worked(*low, in) + " + " + plain_text(figures.at("size/fraction"), in) + " × (" + less_or_more(*high, -*low, in) + ")")
-      .add().key;
+  return f.is(between_rows(*low, *high, choice.between))
+      .from("size/rows/" + upper.label + "/" + name)
+      .from("size/fraction")
+      .working(
+          name + " between sizes " + row.label + " and " + upper.label, "lower row + fraction × (upper row − lower row)",
+          worked(*low, in) + " + " + plain_text(figures.at("size/fraction"), in) + " × (" + less_or_more(*high, -*low, in) + ")")
+      .add()
+      .key;
 }
 
 // How far the bust stands over the ribs below it, and the band that a bought underbodice is labelled with.
@@ -119,12 +141,21 @@ void add_bust(const Project& project, Figures& figures) {
   if (bust_key.empty() || under_key.empty()) return;
   const Length bust = *figures.length(bust_key), under = *figures.length(under_key);
   if (bust < under) return;
-  NewFigure(figures, in, "girths", "bust", "over underbust").is(bust - under).at(figures.at(under_key).origin).from(bust_key).from(under_key)
-      .working("bust over underbust", "bust − underbust", less_or_more(bust, -under, in)).add();
+  NewFigure(figures, in, "girths", "bust", "over underbust")
+      .is(bust - under)
+      .at(figures.at(under_key).origin)
+      .from(bust_key)
+      .from(under_key)
+      .working("bust over underbust", "bust − underbust", less_or_more(bust, -under, in))
+      .add();
   const Length five = Length::cm(5);
   const std::int64_t band = under.to_step(five, Rounding::nearest).in_ticks() / five.in_ticks() * 5;
-  NewFigure(figures, in, "girths", "underbust", "band").is(band).at(figures.at(under_key).origin).from(under_key)
-      .working("band", "underbust to the nearest 5 cm", worked(under, in)).add();
+  NewFigure(figures, in, "girths", "underbust", "band")
+      .is(band)
+      .at(figures.at(under_key).origin)
+      .from(under_key)
+      .working("band", "underbust to the nearest 5 cm", worked(under, in))
+      .add();
 }
 
 }  // namespace
@@ -141,14 +172,23 @@ void add_sizes(const Project& project, Figures& figures) {
     NewFigure(figures, in, "girths", name, "ease").is(*ease->second).at(ease->second.at).from("", ease->second).written().add();
     if (body.empty()) continue;
     const Length girth = *figures.length(body);
-    NewFigure(figures, in, "girths", name, "finished").is(girth + *ease->second).at(ease->second.at).from(body)
-        .from("girths/" + name + "/ease").working("finished " + name, "body + ease", less_or_more(girth, *ease->second, in)).add();
+    NewFigure(figures, in, "girths", name, "finished")
+        .is(girth + *ease->second)
+        .at(ease->second.at)
+        .from(body)
+        .from("girths/" + name + "/ease")
+        .working("finished " + name, "body + ease", less_or_more(girth, *ease->second, in))
+        .add();
   }
   add_bust(project, figures);
   if (!project.size_choice) return;
   const SizeChoice& choice = *project.size_choice;
-  NewFigure(figures, in, "size", "", "made").is(choice.between_to.empty() ? choice.made : choice.made + " to " + choice.between_to)
-      .at(project.size.at).from("size", project.size).written().add();
+  NewFigure(figures, in, "size", "", "made")
+      .is(choice.between_to.empty() ? choice.made : choice.made + " to " + choice.between_to)
+      .at(project.size.at)
+      .from("size", project.size)
+      .written()
+      .add();
   if (project.size_table) {
     add_table(project, figures);
     add_place(project, choice, figures);
@@ -160,9 +200,14 @@ void add_sizes(const Project& project, Figures& figures) {
     const std::string against = finished ? "girths/" + names[i] + "/finished" : bodies[i];
     if (size.empty() || against.empty() || figures.find(against) == nullptr) continue;
     const Length a = *figures.length(size), b = *figures.length(against);
-    NewFigure(figures, in, "girths", names[i], "difference").is(a - b).at(figures.at(size).origin).from(size).from(against)
+    NewFigure(figures, in, "girths", names[i], "difference")
+        .is(a - b)
+        .at(figures.at(size).origin)
+        .from(size)
+        .from(against)
         .working(names[i] + " of the size against " + (finished ? "the finished garment" : "the body"),
-                 finished ? "size − finished" : "size − body", less_or_more(a, -b, in)).add();
+                 finished ? "size − finished" : "size − body", less_or_more(a, -b, in))
+        .add();
   }
 }
 

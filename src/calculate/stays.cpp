@@ -9,16 +9,19 @@ namespace gownsheaf {
 namespace {
 
 bool tailored(const Project& project) {
-  return project.garment.known() && (*project.garment == Garment::waistcoat || *project.garment == Garment::coat || *project.garment == Garment::spencer);
+  return project.garment.known() &&
+         (*project.garment == Garment::waistcoat || *project.garment == Garment::coat || *project.garment == Garment::spencer);
 }
 
 bool is_taped(const Project& project, const EdgeLine& edge) {
-  return edge.length.known() && (edge.kind == "neck" || edge.kind == "armhole" || (edge.kind == "front closing" && tailored(project)));
+  return edge.length.known() &&
+         (edge.kind == "neck" || edge.kind == "armhole" || (edge.kind == "front closing" && tailored(project)));
 }
 
 class Stays {
  public:
-  Stays(const Project& project, Figures& figures, Diagnostics& diag) : project_(project), figures_(figures), diag_(diag), in_(shown_in(project)) {}
+  Stays(const Project& project, Figures& figures, Diagnostics& diag)
+      : project_(project), figures_(figures), diag_(diag), in_(shown_in(project)) {}
 
   // False where nothing stays the waist with it.
   bool ribbon(const Notion& notion) {
@@ -31,8 +34,11 @@ class Stays {
       NewFigure f(figures_, in_, "notions", notion.named.name, "stay needed");
       if (of_round) f.from("rounds/" + round->named.name + "/finished");
       else f.from(strain.goes_round.empty() ? "closures/" + strain.closure + "/girth" : "measures/" + strain.goes_round);
-      f.is(stay_ribbon(waist)).at(notion.named.at).label('c')
-          .working("waist stay", "waist + 2 in at each end", worked(waist, in_) + " + 2 × " + worked(Length::inches(2), in_)).add();
+      f.is(stay_ribbon(waist))
+          .at(notion.named.at)
+          .label('c')
+          .working("waist stay", "waist + 2 in at each end", worked(waist, in_) + " + 2 × " + worked(Length::inches(2), in_))
+          .add();
       judge(notion, {stay_ribbon(waist)}, !of_round);
       return true;
     }
@@ -50,7 +56,8 @@ class Stays {
       pieces.insert(pieces.end(), static_cast<std::size_t>(edge.number), one);
       sum += one * edge.number;
       f.plain_input("edges/" + edge.named.name + "/length");
-      numbers += (numbers.empty() ? "" : " + ") + whole_number(edge.number) + " × (" + worked(*edge.length, in_) + " + " + worked(Length::inches(2), in_) + ")";
+      numbers += (numbers.empty() ? "" : " + ") + whole_number(edge.number) + " × (" + worked(*edge.length, in_) + " + " +
+                 worked(Length::inches(2), in_) + ")";
     }
     if (pieces.empty()) return;
     f.is(sum).at(notion.named.at).label('c').working("stay tape", "number × (edge + 1 in at each end)", numbers).add();
@@ -70,10 +77,11 @@ class Stays {
         continue;
       }
       const Length left = shelf.empty() ? Length{} : shelf.front();
-      diag_.add(message({notion.named.name, "notions", "to buy", of_the_body}, Severity::hold, "stay-short", notion.bought_lengths.at,
-                        capital(notion.named.name) + ": " + text_of(piece, in_, cut_step(in_), Rounding::up).plain() +
-                            " is needed in one piece; the longest left is " + text_of(left, in_, cut_step(in_), Rounding::down).plain() + ".",
-                        "buy " + text_of(piece, in_, cut_step(in_), Rounding::up).plain() + " more"));
+      diag_.add(message(
+          {notion.named.name, "notions", "to buy", of_the_body}, Severity::hold, "stay-short", notion.bought_lengths.at,
+          capital(notion.named.name) + ": " + text_of(piece, in_, cut_step(in_), Rounding::up).plain() +
+              " is needed in one piece; the longest left is " + text_of(left, in_, cut_step(in_), Rounding::down).plain() + ".",
+          "buy " + text_of(piece, in_, cut_step(in_), Rounding::up).plain() + " more"));
       return;
     }
   }

@@ -8,7 +8,7 @@
 namespace gownsheaf {
 namespace {
 
-constexpr std::int64_t kRowsOfGathers = 2;        // common practice, no source
+constexpr std::int64_t kRowsOfGathers = 2;             // common practice, no source
 const Length kBetweenBastingRows = Length::inches(9);  // rows 8 to 10 in apart; common practice, no source
 
 bool part_is(const Piece& p, std::initializer_list<PartOf> parts) {
@@ -67,7 +67,10 @@ class Drivers {
   }
 
   // One piece as it is cut from its outermost cloth.
-  struct CutSize { std::optional<std::int64_t> copies; std::optional<Length> width, length; };
+  struct CutSize {
+    std::optional<std::int64_t> copies;
+    std::optional<Length> width, length;
+  };
   CutSize cut_size(const Piece& p) const {
     if (p.from.empty()) return {};
     const std::string key = "pieces/" + p.named.name + "/" + p.from.front() + "/";
@@ -89,15 +92,19 @@ class Drivers {
 
   void of_pieces() {
     std::int64_t pieces = 0, drapery = 0;
-    Sum layers, marked, sleeve_layers, sleeve_seams, leg_layers, leg_seams, corset_edges, collar, flounces, band, skirt, basting, draped;
+    Sum layers, marked, sleeve_layers, sleeve_seams, leg_layers, leg_seams, corset_edges, collar, flounces, band, skirt, basting,
+        draped;
     for (const Piece& p : project_.pieces) {
       if (!p.made_for.empty()) continue;
       const CutSize cut = cut_size(p);
       if (part_is(p, {PartOf::bodice, PartOf::corset}) && p.make.known())
-        pieces += p.make->kind == Make::Kind::pairs ? 2 * p.make->number : p.make->kind == Make::Kind::number ? p.make->number : 0;
+        pieces += p.make->kind == Make::Kind::pairs    ? 2 * p.make->number
+                  : p.make->kind == Make::Kind::number ? p.make->number
+                                                       : 0;
       const auto inner = static_cast<std::int64_t>(p.from.size()) - 1;
       if (part_is(p, {PartOf::bodice}) && inner > 0) layers.add(all_round(cut), inner);
-      if (part_is(p, {PartOf::bodice, PartOf::sleeve, PartOf::leg, PartOf::corset}) && !p.from.empty()) marked.add(all_round(cut));
+      if (part_is(p, {PartOf::bodice, PartOf::sleeve, PartOf::leg, PartOf::corset}) && !p.from.empty())
+        marked.add(all_round(cut));
       if (part_is(p, {PartOf::sleeve})) {
         if (inner > 0) sleeve_layers.add(all_round(cut), inner);
         // A sleeve of so many panels has as many seams.
@@ -250,11 +257,19 @@ class Drivers {
       });
       if (!gauged && of_the_top) top.add(figures_.length(key + "finished"), halves);
       if (const auto n = figures_.count(key + (gauged ? "ridges" : "count")))
-        NewFigure(figures_, in_, "pleats", r.named.name, "in all").is(*n * halves).from(key + (gauged ? "ridges" : "count")).at(r.named.at).add();
+        NewFigure(figures_, in_, "pleats", r.named.name, "in all")
+            .is(*n * halves)
+            .from(key + (gauged ? "ridges" : "count"))
+            .at(r.named.at)
+            .add();
       const auto flat = figures_.length(key + "flat");
       if (!threads || !flat) continue;
       const std::int64_t rows = figures_.count(key + "rows").value_or(kRowsOfGathers);
-      NewFigure(figures_, in_, "pleats", r.named.name, "thread runs").is(*flat * (rows * halves)).from(key + "flat").at(r.named.at).add();
+      NewFigure(figures_, in_, "pleats", r.named.name, "thread runs")
+          .is(*flat * (rows * halves))
+          .from(key + "flat")
+          .at(r.named.at)
+          .add();
     }
     length("top sewn", "pleats", top, "skirt");
   }
@@ -276,10 +291,10 @@ class Drivers {
 
 bool of_the_skirt(const Seam& seam, const Project& project) {
   return seam.kind == "breadth" || std::any_of(seam.joins.begin(), seam.joins.end(), [&](const std::string& edge) {
-    const auto of = edge.rfind(" of ");
-    const Piece* piece = of == std::string::npos ? nullptr : project.piece(edge.substr(of + 4));
-    return piece != nullptr && part_is(*piece, {PartOf::skirt, PartOf::petticoat});
-  });
+           const auto of = edge.rfind(" of ");
+           const Piece* piece = of == std::string::npos ? nullptr : project.piece(edge.substr(of + 4));
+           return piece != nullptr && part_is(*piece, {PartOf::skirt, PartOf::petticoat});
+         });
 }
 
 void add_step_drivers(const Project& project, Figures& figures) { Drivers(project, figures).add(); }

@@ -18,7 +18,10 @@ class Contraction {
   }
 
  private:
-  struct Way { const StepEdge* edge; bool hard; };
+  struct Way {
+    const StepEdge* edge;
+    bool hard;
+  };
 
   // Depth first with a stack of its own, in the order in which edges are written.
   void follow(const StepEdge& first) {

@@ -8,7 +8,7 @@ namespace {
 
 constexpr std::int64_t kAfterAnchor = 1000000;  // own steps come after library steps that stand at the same place
 
-struct Group {            // all instances of one library step
+struct Group {  // all instances of one library step
   std::size_t first = 0, end = 0;
 };
 

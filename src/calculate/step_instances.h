@@ -15,11 +15,11 @@ struct StepInstance {
   const OwnStep* own = nullptr;  // of the project
   std::string id;                // "cut-breadths@slate wool", "own/NAME"
   std::string item;
-  Truth holds = Truth::yes;      // its condition
+  Truth holds = Truth::yes;  // its condition
   bool done = false;
   std::set<std::string> parts_done = {};  // of those the maker split it into
-  const DoneStep* done_by = nullptr;  // the line that says so
-  const ChangedStep* change = nullptr;  // what the maker does otherwise
+  const DoneStep* done_by = nullptr;      // the line that says so
+  const ChangedStep* change = nullptr;    // what the maker does otherwise
 };
 struct StepInstances {
   std::vector<StepInstance> steps;  // library order, each step's items in the project's order (one absent instance where

@@ -17,7 +17,10 @@ Ratio product_of(const Ratio& a, const Ratio& b) { return Ratio::of(a.n * b.n, a
 Ratio sum_of(const Ratio& a, const Ratio& b) { return Ratio::of(a.n * b.d + b.n * a.d, a.d * b.d); }
 
 // How many of what the step is timed by: a count, or inches.
-struct HowMany { Ratio number; bool inches = false; };
+struct HowMany {
+  Ratio number;
+  bool inches = false;
+};
 std::optional<HowMany> how_many(const StepInstance& s, const Project& project, const Figures& figures) {
   const SayReference r = read_reference(s.step->hours_times);
   std::string key = s.step->hours_times;
@@ -26,7 +29,9 @@ std::optional<HowMany> how_many(const StepInstance& s, const Project& project, c
     if (const Piece* piece = project.piece(s.item); piece != nullptr && !piece->from.empty() && figures.find(key) == nullptr)
       key = r.section + "/" + s.item + "/" + piece->from.front() + "/" + r.quantity;
   if (const auto n = figures.count(key)) return HowMany{Ratio{*n, 1}, false};
-  if (const auto length = figures.length(key)) return HowMany{Ratio::of((10 * length->in_ticks() + Length::inches(1).in_ticks() / 2) / Length::inches(1).in_ticks(), 10), true};
+  if (const auto length = figures.length(key))
+    return HowMany{Ratio::of((10 * length->in_ticks() + Length::inches(1).in_ticks() / 2) / Length::inches(1).in_ticks(), 10),
+                   true};
   return {};
 }
 

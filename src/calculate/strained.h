@@ -13,13 +13,13 @@ namespace gownsheaf {
 
 constexpr Length in64(std::int64_t n) { return Length::sixty_fourths(n); }
 
-struct ZoneFrom {                      // where a zone of PulledEdge comes from
-  std::string name;                    // "waist", or kRestOfEdge
-  const StrainZone* written = nullptr; // else the strain itself
-  std::string goes_round;              // measure, or ""
+struct ZoneFrom {                       // where a zone of PulledEdge comes from
+  std::string name;                     // "waist", or kRestOfEdge
+  const StrainZone* written = nullptr;  // else the strain itself
+  std::string goes_round;               // measure, or ""
   Given<Length> girth;
-  std::string pressure_from;           // "worn snug", "ease", "written", kByStudy, "nothing written"
-  std::string because;                 // what makes it move most: "a deep breath", "sitting and bending", "dancing"
+  std::string pressure_from;  // "worn snug", "ease", "written", kByStudy, "nothing written"
+  std::string because;        // what makes it move most: "a deep breath", "sitting and bending", "dancing"
 };
 inline constexpr const char* kByStudy = "a published study";
 inline constexpr const char* kRestOfEdge = "rest of the edge";
@@ -31,10 +31,10 @@ struct Strained {
   const ClosingPlan& plan;
   ShownIn in;
   PulledEdge edge;
-  std::vector<ZoneFrom> zones;         // as edge.zones
+  std::vector<ZoneFrom> zones;  // as edge.zones
   EdgePull pull;
-  Force holds;                         // one fastener, untested
-  Force may_hold;                      // the share of it that is asked
+  Force holds;     // one fastener, untested
+  Force may_hold;  // the share of it that is asked
   Length waist_seam;
 
   std::string key(std::string_view quantity) const { return "closures/" + closure.named.name + "/" + std::string(quantity); }
@@ -43,8 +43,8 @@ struct Strained {
     f.at(strain.at);
     return f;
   }
-  bool in_rows() const;                // hooks of every kind, and lacing: they keep a band's distance
-  std::string fasteners() const;       // "hooks", "eyelets", "buttons"
+  bool in_rows() const;           // hooks of every kind, and lacing: they keep a band's distance
+  std::string fasteners() const;  // "hooks", "eyelets", "buttons"
 };
 
 void add_load_figures(const Strained& s, LoadPlan& load, Figures& figures);

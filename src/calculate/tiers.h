@@ -12,7 +12,11 @@
 
 namespace gownsheaf {
 
-struct TierSum { std::string name; Length above, flat; Ratio fullness; };
+struct TierSum {
+  std::string name;
+  Length above, flat;
+  Ratio fullness;
+};
 
 // edge: what the first is gathered to, above 0. Fault: pleats-too-few, pleats-contradict or no-take-up; its key is "tiers".
 std::variant<std::vector<TierSum>, PleatFault> settle_tiers(const PleatRun& run, Length edge, ShownIn in);

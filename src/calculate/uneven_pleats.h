@@ -14,13 +14,19 @@
 
 namespace gownsheaf {
 
-struct PleatLevelSum { std::string name; PleatSolution sum; };  // "hip", "hem"; in the measure that is marked
+struct PleatLevelSum {
+  std::string name;
+  PleatSolution sum;
+};  // "hip", "hem"; in the measure that is marked
 
 // What the maker said against the run itself, which may be settled or not: `depth` makes all pleats alike, gathers have
 // no pleats, two keys say the same thing twice. Nothing when all is well.
 std::optional<PleatFault> uneven_contradiction(const PleatRun& run, ShownIn in);
 
-struct UnevenSum { std::vector<Length> takes; std::vector<PleatLevelSum> levels; };
+struct UnevenSum {
+  std::vector<Length> takes;
+  std::vector<PleatLevelSum> levels;
+};
 // marked: the run or the half of it that is marked; halved: sizes of the levels are of both halves and are divided here.
 // Fault: pleats-contradict, no-take-up or pleats-too-few.
 std::variant<UnevenSum, PleatFault> settle_uneven(const PleatRun& run, const PleatSolution& marked, bool halved, ShownIn in);

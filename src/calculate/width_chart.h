@@ -16,8 +16,10 @@ std::optional<std::size_t> chart_column(Length width);
 // Nothing where a width has no column, or the length is past the chart's last row.
 std::optional<Length> by_width_chart(Length envelope_length, Length envelope_width, Length cloth_width);
 
-struct ChartRow { std::vector<Length> lengths; };  // by column
+struct ChartRow {
+  std::vector<Length> lengths;
+};  // by column
 const std::vector<ChartRow>& width_chart();
-const std::vector<Length>& chart_widths();         // narrowest cloth of each column
+const std::vector<Length>& chart_widths();  // narrowest cloth of each column
 
 }  // namespace gownsheaf

@@ -88,8 +88,7 @@ void guess_from_pieces(Project& project) {
     std::set<PartOf> parts;
     for (const Piece& piece : project.pieces)
       if (piece.part_of.known()) parts.insert(*piece.part_of);
-    project.garment =
-        Given<Garment>::guessed(garment_of(parts).value_or(Garment::other), "the parts its pieces belong to");
+    project.garment = Given<Garment>::guessed(garment_of(parts).value_or(Garment::other), "the parts its pieces belong to");
   }
   if (!project.joined_at_waist.known())
     project.joined_at_waist =
@@ -108,7 +107,8 @@ void guess_from_pieces(Project& project) {
         const Cloth* cloth = project.cloth(piece.from[i]);
         lined = lined || (cloth != nullptr && cloth->used_as.known() && *cloth->used_as == UsedAs::lining);
       }
-    project.lining_sewn_in = Given<std::string>::guessed(lined ? "flat" : "none", lined ? "a piece has a lining" : "no piece has a lining");
+    project.lining_sewn_in =
+        Given<std::string>::guessed(lined ? "flat" : "none", lined ? "a piece has a lining" : "no piece has a lining");
     if (lined) project.lining_sewn_in.label = 'a';
   }
 }

@@ -12,7 +12,8 @@ namespace {
 
 constexpr Length kOnTheFold = Length::mm(1);
 
-void refuse(Diagnostics& diag, const Piece& piece, const char* code, const SourceSpan& at, std::string sentence, std::string hint) {
+void refuse(Diagnostics& diag, const Piece& piece, const char* code, const SourceSpan& at, std::string sentence,
+            std::string hint) {
   diag.add(message({piece.named.name, "pieces", ""}, Severity::error, code, at, std::move(sentence), std::move(hint)));
 }
 
@@ -35,7 +36,10 @@ Runs runs(const Polygon& line) {
 
 // Where the half ends: the innermost of the outline's corners that lie on the drawn fold. Nothing when the fold is not at the
 // outline's left or right end.
-struct FoldAt { Length x; bool half_is_right = false; };
+struct FoldAt {
+  Length x;
+  bool half_is_right = false;
+};
 std::optional<FoldAt> fold_at(const Polygon& edge, Length drawn) {
   const Box box = bounds(edge);
   const bool left = apart(box.x, drawn) <= kOnTheFold;
@@ -102,7 +106,8 @@ std::optional<DrawnPiece> drawn_piece(const DrawnAsked& asked, Drawings& drawing
   const PickedMark* grain = mark_of(*picked, MarkKind::grain);
   const Runs along = grain == nullptr ? Runs::upright : runs(grain->points);
   if (along == Runs::askew) {
-    refuse(diag, piece, "grain-askew", asked.at, "The grain line of " + piece.named.name + " runs neither up the page nor across it.",
+    refuse(diag, piece, "grain-askew", asked.at,
+           "The grain line of " + piece.named.name + " runs neither up the page nor across it.",
            "turn the piece in the drawing until its grain line is upright");
     return std::nullopt;
   }
@@ -112,7 +117,8 @@ std::optional<DrawnPiece> drawn_piece(const DrawnAsked& asked, Drawings& drawing
   if (!lines) return std::nullopt;
   if (lines->hem_guessed)
     diag.add(message({piece.named.name, "pieces", "cutting list"}, Severity::warning, "hem-guessed", asked.at,
-                     "No line of the drawing of " + piece.named.name + " is its hem: its lowest side is taken.", "a line of class `hem` along the edge that is hemmed"));
+                     "No line of the drawing of " + piece.named.name + " is its hem: its lowest side is taken.",
+                     "a line of class `hem` along the edge that is hemmed"));
   Polygon cut = lines->cut;
   std::optional<Length> fold_line;
   if (piece.on_fold.known() && *piece.on_fold) {
@@ -138,7 +144,9 @@ std::optional<DrawnPiece> drawn_piece(const DrawnAsked& asked, Drawings& drawing
   out.at = asked.at;
   out.was_cut_line = asked.is_cut_line;
   for (const PickedMark& mark : picked->marks) {
-    if (mark.kind != MarkKind::notch && mark.kind != MarkKind::dart && mark.kind != MarkKind::match && mark.kind != MarkKind::join && mark.kind != MarkKind::mark) continue;
+    if (mark.kind != MarkKind::notch && mark.kind != MarkKind::dart && mark.kind != MarkKind::match &&
+        mark.kind != MarkKind::join && mark.kind != MarkKind::mark)
+      continue;
     out.lines.push_back({std::string(word_for(mark.kind)), mark.words, mark.points, mark.closed});
     if (!fold_line || mark.kind == MarkKind::match) continue;
     out.lines.push_back(out.lines.back());

@@ -14,7 +14,10 @@ namespace gownsheaf {
 
 // The bytes of a file named by a path relative to the project's folder, or why they cannot be had; `shown` is the name by
 // which messages call it.
-struct DrawingFile { std::optional<std::string> bytes; std::string fault, shown; };
+struct DrawingFile {
+  std::optional<std::string> bytes;
+  std::string fault, shown;
+};
 using DrawingReader = std::function<DrawingFile(const std::string& relative)>;
 
 // The drawings of one project, each read once, however many pieces it holds.
@@ -31,8 +34,8 @@ class Drawings {
 };
 
 struct DrawnAsked {
-  const Piece& piece;              // its name, fold, seam allowance and hem are known
-  std::string text;                // `pieces.svg#front`
+  const Piece& piece;  // its name, fold, seam allowance and hem are known
+  std::string text;    // `pieces.svg#front`
   SourceSpan at;
   bool is_cut_line = false;
   std::optional<Length> square_measures;

@@ -14,7 +14,7 @@ struct KeptTemplate {
   std::string_view tree;   // keep_entry of what read_yaml made of them
 };
 
-const std::vector<KeptTemplate>& kept_templates();  // in order of names
+const std::vector<KeptTemplate>& kept_templates();                                 // in order of names
 const KeptTemplate* kept_template(std::string_view name, std::string_view bytes);  // null: not this file, or edited
 
 }  // namespace gownsheaf

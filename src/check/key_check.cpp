@@ -14,7 +14,6 @@ bool all_digits(std::string_view text) {
   return !text.empty() && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
 }
 
-
 // Nouns of the places where this key is a word: items first, then blocks. Places inside other items, and such as are
 // not worked out yet, only where there is no nearer one.
 std::vector<std::string> places_of(std::string_view key) {
@@ -129,7 +128,11 @@ void KeyCheck::required_keys(const Entry& entry, const Spot& spot) {
     who = called.empty() ? "This " + std::string(list->one) : std::string(list->one) + " " + called;
     who = sentence_case(who);
   }
-  struct Group { std::string_view name; std::vector<const KeySpec*> all, given; bool misspelt = false; };
+  struct Group {
+    std::string_view name;
+    std::vector<const KeySpec*> all, given;
+    bool misspelt = false;
+  };
   std::vector<Group> groups;
   for (const KeySpec* spec : keys_below(spot.path)) {
     const std::string key(last_part(spec->path));
@@ -146,8 +149,7 @@ void KeyCheck::required_keys(const Entry& entry, const Spot& spot) {
   }
   for (const Group& group : groups) {
     std::vector<std::string> names;
-    for (const KeySpec* spec : group.given.size() > 1 ? group.given : group.all)
-      names.push_back(ticked(last_part(spec->path)));
+    for (const KeySpec* spec : group.given.size() > 1 ? group.given : group.all) names.push_back(ticked(last_part(spec->path)));
     if (group.given.empty() && !group.misspelt && group.name[0] != '?') {
       std::string hint;
       for (const KeySpec* spec : group.all)  // the first that can be typed as it stands
@@ -172,8 +174,7 @@ void KeyCheck::value(const Entry& entry, const KeySpec& spec, std::string_view k
     case KeyKind::any_of_these:
       if (spec.words.empty()) return;  // whole sections of a view
       return list(entry, spec, key, spot);
-    case KeyKind::list:
-      return list(entry, spec, key, spot);
+    case KeyKind::list: return list(entry, spec, key, spot);
     case KeyKind::map:
       if (entry.kind == Entry::Kind::block) return map(entry, spec, spot);
       if (entry.kind == Entry::Kind::list && !spec.one.empty())
@@ -187,8 +188,7 @@ void KeyCheck::value(const Entry& entry, const KeySpec& spec, std::string_view k
     case KeyKind::block:
       if (entry.kind == Entry::Kind::block) return block(entry, spot);
       return not_a_block(entry, spec, key);
-    default:
-      break;
+    default: break;
   }
   if (entry.kind == Entry::Kind::block && !keys_below(spec.path).empty()) {
     // Its second form. Where all of that form comes later, one note says so.
@@ -306,9 +306,10 @@ void KeyCheck::said_twice(const std::vector<std::pair<std::string, SourceSpan>>&
     while (first < i && folded_name(named[first].first) != folded) ++first;
     if (first == i) continue;
     const auto line = [&](std::size_t k) { return whole_number(named[k].second.line); };
-    report("name-twice", Severity::error, named[i].second,
-           "Two " + std::string(one) + "s are called " + ticked(named[i].first) + " (lines " + line(first) + ", " + line(i) + ").",
-           "name them apart", {named[first].second});
+    report(
+        "name-twice", Severity::error, named[i].second,
+        "Two " + std::string(one) + "s are called " + ticked(named[i].first) + " (lines " + line(first) + ", " + line(i) + ").",
+        "name them apart", {named[first].second});
   }
 }
 

@@ -28,10 +28,10 @@ class KeyCheck {
   const std::vector<std::pair<std::string, SourceSpan>>& to_measure() const { return to_measure_; }
 
  private:
-  struct Spot {            // where the walk stands
-    std::string path;      // in the table: "cloths/*"
-    std::string shown;     // in the file: "cloths/slate wool"
-    bool noted = false;    // below a key that is said not to be worked out yet
+  struct Spot {          // where the walk stands
+    std::string path;    // in the table: "cloths/*"
+    std::string shown;   // in the file: "cloths/slate wool"
+    bool noted = false;  // below a key that is said not to be worked out yet
   };
 
   void block(const Entry& entry, const Spot& spot);
@@ -69,13 +69,13 @@ class KeyCheck {
 };
 
 // Words for messages.
-std::string noun_of(std::string_view path);             // "cloths/*" -> "a cloth", "skirt/hem" -> "`hem`", "" -> "the project file"
-std::string with_article(std::string_view noun);        // "edge" -> "an edge"
+std::string noun_of(std::string_view path);       // "cloths/*" -> "a cloth", "skirt/hem" -> "`hem`", "" -> "the project file"
+std::string with_article(std::string_view noun);  // "edge" -> "an edge"
 std::string listed(const std::vector<std::string>& words, std::string_view last = "and", std::size_t most = 12);
-std::string ticked(std::string_view words);             // `words`
-std::string sentence_case(std::string words);           // "piece front" -> "Piece front"
+std::string ticked(std::string_view words);                 // `words`
+std::string sentence_case(std::string words);               // "piece front" -> "Piece front"
 std::vector<std::string> key_names(std::string_view path);  // last parts of the keys below, without `*`
-std::string number_word(std::size_t n);                 // "two"
+std::string number_word(std::size_t n);                     // "two"
 // The block as it may be meant, with what was written as the value of its first word: `{ kind: dress linen, … }`.
 std::string block_with(const Entry& written, std::string_view path);
 std::string name_in_list(const Entry& list);    // `- slate wool: { … }` where no dash is wanted: "slate wool", or "NAME"

@@ -20,8 +20,8 @@ std::string block_with(const Entry& written, std::string_view path) {
 }
 
 std::string name_in_list(const Entry& list) {
-  const bool named = !list.children.empty() && list.children.front().kind == Entry::Kind::block &&
-                     list.children.front().children.size() == 1;
+  const bool named =
+      !list.children.empty() && list.children.front().kind == Entry::Kind::block && list.children.front().children.size() == 1;
   return named ? list.children.front().children.front().key : "NAME";
 }
 

@@ -20,8 +20,8 @@ void KeyCheck::text(const Entry& entry, const KeySpec& spec, KeyKind kind, std::
   }
   if (kind != KeyKind::word && one_of_words(spec.words, entry.text)) return;
   if (kind == KeyKind::length && entry.text == kNone) {
-    report("out-of-range", Severity::error, entry.at,
-           ticked(std::string(key) + ": none") + ": this cannot be nothing.", "not known yet: " + ticked(std::string(key) + ": to measure"));
+    report("out-of-range", Severity::error, entry.at, ticked(std::string(key) + ": none") + ": this cannot be nothing.",
+           "not known yet: " + ticked(std::string(key) + ": to measure"));
     return;
   }
   switch (kind) {
@@ -52,8 +52,7 @@ void KeyCheck::text(const Entry& entry, const KeySpec& spec, KeyKind kind, std::
       if (spec.refers_to.empty()) return own_name(entry.text, entry.at, entry.quoted, spec.path);
       if (spec.or_kind && !fault_in(spec, *spec.or_kind, entry.text, key)) return;
       return reference(entry, spec);
-    default:
-      break;
+    default: break;
   }
   std::optional<WrittenLength> length;
   auto fault = fault_in(spec, kind, entry.text, key, &length);
@@ -104,8 +103,7 @@ void KeyCheck::own_name(std::string_view written, const SourceSpan& at, bool quo
     std::string hint;
     if (sign->sign.size() == 1) {
       std::string other(written);
-      for (auto s = forbidden_sign(other); s; s = forbidden_sign(other))
-        other[other.find(s->sign)] = ' ';
+      for (auto s = forbidden_sign(other); s; s = forbidden_sign(other)) other[other.find(s->sign)] = ' ';
       hint = ticked(clean_name(other));
     }
     report("name-letters", Severity::error, narrow,
@@ -154,7 +152,9 @@ void KeyCheck::unknown_name(const SourceSpan& at, std::string_view written, std:
   } else {
     if (const std::string meant = did_you_mean(name, all); !meant.empty()) hint = "did you mean " + ticked(meant) + "? ";
     if (!hint.empty() && (all.size() == 1 || all.size() > 8)) hint.pop_back();  // the nearest says enough
-    else hint += (hint.empty() ? "the " : "The ") + listed(plurals) + (all.size() == 1 ? " here is " : " are ") + listed(all, "and", 20);
+    else
+      hint +=
+          (hint.empty() ? "the " : "The ") + listed(plurals) + (all.size() == 1 ? " here is " : " are ") + listed(all, "and", 20);
     if (all.size() == 1 && hint.starts_with("the ")) {
       const auto is = hint.find(plurals.front());
       if (is != std::string::npos && plurals.size() == 1) hint.replace(is, plurals.front().size(), nouns.front());
@@ -186,7 +186,8 @@ void KeyCheck::edge_of_piece(const Entry& entry) {
   }
   const std::string edge = name.substr(0, of), piece = name.substr(of + 4);
   const auto known = names_.find("pieces", piece);
-  if (!known) return unknown_name(narrowed(entry, count_characters(name.substr(0, of + 4)), count_characters(piece)), piece, "pieces");
+  if (!known)
+    return unknown_name(narrowed(entry, count_characters(name.substr(0, of + 4)), count_characters(piece)), piece, "pieces");
   const auto it = edges.find(folded_name(*known));
   const std::string wanted = folded_name(edge);
   std::vector<std::string> there = it == edges.end() ? std::vector<std::string>{} : it->second;

@@ -25,13 +25,18 @@ void write_scalar(OrderedJson& json, const KeySpec& spec, KeyKind kind) {
       json.close().close();
       break;
     }
-    case KeyKind::count: case KeyKind::ratio: case KeyKind::number: case KeyKind::name: case KeyKind::text: case KeyKind::day:
-    case KeyKind::fineness: case KeyKind::pairs:
+    case KeyKind::count:
+    case KeyKind::ratio:
+    case KeyKind::number:
+    case KeyKind::name:
+    case KeyKind::text:
+    case KeyKind::day:
+    case KeyKind::fineness:
+    case KeyKind::pairs:
       type("string");
       type("number");
       break;
-    default:
-      type("string");
+    default: type("string");
   }
 }
 
@@ -74,9 +79,7 @@ void write_key(OrderedJson& json, const KeySpec& spec) {
       write_item(json, spec, spec.each, below);
       json.close();
       break;
-    case KeyKind::block:
-      write_block(json, spec.path);
-      break;
+    case KeyKind::block: write_block(json, spec.path); break;
     default:
       write_scalar(json, spec, spec.kind);
       if (spec.or_kind) write_scalar(json, spec, *spec.or_kind);

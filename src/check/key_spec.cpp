@@ -18,7 +18,10 @@ std::string_view above(std::string_view path) {
 // Every named item may hold a note and its older name, after the item's own keys.
 void add_note_and_was(std::vector<KeySpec>& keys) {
   static std::deque<std::string> paths;  // a KeySpec looks into them; built once
-  struct Open { std::string base; bool items; };
+  struct Open {
+    std::string base;
+    bool items;
+  };
   std::vector<Open> open;
   std::vector<KeySpec> with;
   with.reserve(2 * keys.size());
@@ -26,13 +29,16 @@ void add_note_and_was(std::vector<KeySpec>& keys) {
     const auto [base, items] = open.back();
     open.pop_back();
     with.push_back(KeyRow(paths.emplace_back(base + "note"), KeyKind::text).means("Printed beside it."));
-    if (items) with.push_back(KeyRow(paths.emplace_back(base + "was"), KeyKind::text).means("Its older name, so that its figures keep theirs."));
+    if (items)
+      with.push_back(
+          KeyRow(paths.emplace_back(base + "was"), KeyKind::text).means("Its older name, so that its figures keep theirs."));
   };
   for (const KeySpec& spec : keys) {
     while (!open.empty() && !spec.path.starts_with(open.back().base)) close();
     with.push_back(spec);
     const bool items = (spec.kind == KeyKind::list || spec.kind == KeyKind::map) && spec.each == KeyKind::block;
-    if (items || (spec.kind == KeyKind::block && above(spec.path).empty())) open.push_back({std::string(spec.path) + (items ? "/*/" : "/"), items});
+    if (items || (spec.kind == KeyKind::block && above(spec.path).empty()))
+      open.push_back({std::string(spec.path) + (items ? "/*/" : "/"), items});
   }
   while (!open.empty()) close();
   keys = std::move(with);

@@ -70,8 +70,7 @@ std::string kind_of(const KeySpec& spec) {
       made = (spec.kind == KeyKind::word ? "one of " : "any of ") + words_listed(spec.words);
       if (spec.words.empty()) made = "a section";
       break;
-    default:
-      made = one_kind(spec, spec.kind);
+    default: made = one_kind(spec, spec.kind);
   }
   if (spec.or_kind) made += ", or " + one_kind(spec, *spec.or_kind);
   if (!spec.words.empty() && spec.kind != KeyKind::word && spec.kind != KeyKind::any_of_these)
@@ -138,7 +137,8 @@ std::string key_tables_markdown() {
     std::string key(spec.path);
     if (!head && cut != std::string_view::npos) key = key.substr(cut + 1);
     if (key.starts_with("*/")) key = key.substr(2);
-    for (auto star = key.find("/*"); star != std::string::npos; star = key.find("/*")) key.replace(star, 2, key.size() == star + 2 ? " NAME" : "");
+    for (auto star = key.find("/*"); star != std::string::npos; star = key.find("/*"))
+      key.replace(star, 2, key.size() == star + 2 ? " NAME" : "");
     for (auto slash = key.find('/'); slash != std::string::npos; slash = key.find('/')) key.replace(slash, 1, " › ");
     if (key == "*") key = "NAME";
     std::string meaning(spec.meaning);

@@ -8,17 +8,26 @@ namespace gownsheaf {
 
 namespace {
 
-struct MeasureRow { std::string_view name, meaning; };
+struct MeasureRow {
+  std::string_view name, meaning;
+};
 
 // Girths are taken level around the body, 5 to 80 in.
 constexpr MeasureRow kGirths[] = {
-    {"bust", "Round the fullest bust."},          {"high bust", "Round the chest above the bust."},
-    {"underbust", "Round the ribs below the bust."}, {"chest", "Round the chest."},
-    {"waist", "Where a tied belt settles."},      {"hip", "Round the fullest hip."},
-    {"neck", "Round the neck."},                  {"upper arm", "Round the upper arm."},
-    {"elbow", "Round the bent elbow."},           {"wrist", "Round the wrist."},
-    {"armhole", "Round the arm's joint."},        {"head", "Round the head."},
-    {"thigh", "Round the thigh."},                {"calf", "Round the calf."},
+    {"bust", "Round the fullest bust."},
+    {"high bust", "Round the chest above the bust."},
+    {"underbust", "Round the ribs below the bust."},
+    {"chest", "Round the chest."},
+    {"waist", "Where a tied belt settles."},
+    {"hip", "Round the fullest hip."},
+    {"neck", "Round the neck."},
+    {"upper arm", "Round the upper arm."},
+    {"elbow", "Round the bent elbow."},
+    {"wrist", "Round the wrist."},
+    {"armhole", "Round the arm's joint."},
+    {"head", "Round the head."},
+    {"thigh", "Round the thigh."},
+    {"calf", "Round the calf."},
 };
 constexpr MeasureRow kLengths[] = {
     {"hip depth", "Down from waist to hip."},
@@ -51,12 +60,15 @@ void add_measures(std::vector<KeySpec>& keys) {
   };
   for (const MeasureRow& m : kGirths) add(m, "5 in", "80 in");
   for (const MeasureRow& m : kLengths) add(m, "1 in", "80 in");
-  keys.push_back(KeyRow("measures/waist to floor", length).limits("1 in", "80 in").secret()
+  keys.push_back(KeyRow("measures/waist to floor", length)
+                     .limits("1 in", "80 in")
+                     .secret()
                      .form("{ front, side, back }, or eight: { front, front left, left, back left, … }")
                      .means("Waist to floor, over everything and in the shoes."));
-  for (const char* place :
-       {"front", "side", "back", "front left", "left", "back left", "back right", "right", "front right"})
-    keys.push_back(KeyRow(kept(std::string("measures/waist to floor/") + place), length).limits("1 in", "80 in").secret()
+  for (const char* place : {"front", "side", "back", "front left", "left", "back left", "back right", "right", "front right"})
+    keys.push_back(KeyRow(kept(std::string("measures/waist to floor/") + place), length)
+                       .limits("1 in", "80 in")
+                       .secret()
                        .means("Waist to floor there."));
 }
 
@@ -70,27 +82,43 @@ void add_body_keys(std::vector<KeySpec>& keys) {
       KeyRow("measures/taken/day", day).secret().means("The day."),
       KeyRow("measures/taken/over", list).each(text).means("The layers worn, such as chemise and corset."),
       KeyRow("measures/taken/measured by", text).secret().since(kLater).means("Who measured."),
-      KeyRow("measures/taken/corset gap", length).limits("0 in", "12 in").secret().since(kLater)
+      KeyRow("measures/taken/corset gap", length)
+          .limits("0 in", "12 in")
+          .secret()
+          .since(kLater)
           .means("How far the corset's edges stand apart, laced."),
   };
   keys.insert(keys.end(), taken.begin(), taken.end());
   add_measures(keys);
   const std::vector<KeySpec> rows = {
       KeyRow("measures/other", map).each(length, "measure").secret().means("Any further measure, under a name of its own."),
-      KeyRow("ease", map).each(length).of("measures").limits("-20 in", "40 in").secret().since(1)
+      KeyRow("ease", map)
+          .each(length)
+          .of("measures")
+          .limits("-20 in", "40 in")
+          .secret()
+          .since(1)
           .guess("~ 0 to 1 in over a corset")
           .means("Finished girth minus body girth; `1/2 in less` is smaller than the body."),
-      KeyRow("finished girths", map).each(length).of("measures").limits("5 in", "120 in").secret().agrees("ease")
+      KeyRow("finished girths", map)
+          .each(length)
+          .of("measures")
+          .limits("5 in", "120 in")
+          .secret()
+          .agrees("ease")
           .means("Girths measured on the garment or pattern; must agree with measure and ease."),
       KeyRow("size table", block).means("A printed or own table of sizes."),
       KeyRow("size table/name", text).must().means("Whose table it is."),
-      KeyRow("size table/chosen by", name).of("measures").guess("~ bust for bodices, chest for coats, hip for skirts")
+      KeyRow("size table/chosen by", name)
+          .of("measures")
+          .guess("~ bust for bodices, chest for coats, hip for skirts")
           .means("The girth that decides the size."),
       KeyRow("size table/girths are", word).words("body|finished").is("body", 'c').means("What the table's girths measure."),
       KeyRow("size table/sizes", list).each(block, "size").must().means("Two rows or more, rising."),
       KeyRow("size table/sizes/*/size", name).must().means("Label of the size."),
       KeyRow("size table/sizes/*/*", length).of("measures").means("A measure of this size."),
-      KeyRow("size", text).is("nearest", 'c')
+      KeyRow("size", text)
+          .is("nearest", 'c')
           .means("Which size is made: its label, or `nearest`, `larger`, `between`; `--size` wins."),
       KeyRow("grade", block).since(kLater).means("How pieces change between sizes."),
       KeyRow("grade/lines in quarter", map).each(ratio).means("How many lines each quarter of the girth is spread over."),
@@ -103,10 +131,16 @@ void add_body_keys(std::vector<KeySpec>& keys) {
       KeyRow("fittings/*/found/*/at", text).must().means("A measure or an edge."),
       KeyRow("fittings/*/found/*/is", word).words("loose|tight|long|short|gapes|rides up").must().means("What it does."),
       KeyRow("fittings/*/found/*/by", length).must().means("By how much."),
-      KeyRow("fittings/*/found/*/shared over", list).each(name).of("seams").guess("~ all that cross it")
+      KeyRow("fittings/*/found/*/shared over", list)
+          .each(name)
+          .of("seams")
+          .guess("~ all that cross it")
           .means("Seams that share the change."),
       KeyRow("fittings/*/found/*/at most", length).is("1/4 in", 'c').means("The most that one edge may take."),
-      KeyRow("fittings/*/girths", map).each(length).of("measures").means("Girths of the garment at the fitting; a joined skirt must meet the waist."),
+      KeyRow("fittings/*/girths", map)
+          .each(length)
+          .of("measures")
+          .means("Girths of the garment at the fitting; a joined skirt must meet the waist."),
       KeyRow("fittings/*/signed", day).words("not yet").means("The day it was found right."),
   };
   keys.insert(keys.end(), rows.begin(), rows.end());

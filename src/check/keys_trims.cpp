@@ -12,8 +12,17 @@ void add_bias_keys(std::vector<KeySpec>& keys) {
       KeyRow("piping/*/edges", list).each(name).of("edges").group("+where").means("Edges that are piped."),
       KeyRow("piping/*/length", length).group("+where").means("Length, where no seam or edge is named."),
       KeyRow("piping/*/from", name).since(kLater).of("cloths").must().means("Cloth of the strips."),
-      KeyRow("piping/*/cord", name).since(kLater).of("notions").or_a(length).words("none").means("Cord in it, or its thickness; none is flat piping."),
-      KeyRow("piping/*/seam allowance", length).since(kLater).limits("0 in", "8 in").guess("~ the garment's").means("At its raw edges."),
+      KeyRow("piping/*/cord", name)
+          .since(kLater)
+          .of("notions")
+          .or_a(length)
+          .words("none")
+          .means("Cord in it, or its thickness; none is flat piping."),
+      KeyRow("piping/*/seam allowance", length)
+          .since(kLater)
+          .limits("0 in", "8 in")
+          .guess("~ the garment's")
+          .means("At its raw edges."),
       KeyRow("piping/*/strip", length).since(kLater).guess("~ the rule").means("Width the strip is cut."),
       KeyRow("piping/*/each end", length).since(kLater).limits("0 in", "").is("1 in", 'c').means("Left over at each end."),
       KeyRow("piping/*/no joins near", list).since(kLater).each(text).means("Where no join may come."),
@@ -24,7 +33,11 @@ void add_bias_keys(std::vector<KeySpec>& keys) {
       KeyRow("binding/*/length", length).group("+where").means("Length, where no seam or edge is named."),
       KeyRow("binding/*/from", name).since(kLater).of("cloths").must().means("Cloth of the strips."),
       KeyRow("binding/*/finished", length).since(kLater).means("Width that shows."),
-      KeyRow("binding/*/seam allowance", length).since(kLater).limits("0 in", "8 in").guess("~ the garment's").means("At its raw edges."),
+      KeyRow("binding/*/seam allowance", length)
+          .since(kLater)
+          .limits("0 in", "8 in")
+          .guess("~ the garment's")
+          .means("At its raw edges."),
       KeyRow("binding/*/strip", length).since(kLater).guess("~ the rule").means("Width the strip is cut."),
       KeyRow("binding/*/each end", length).since(kLater).limits("0 in", "").is("1 in", 'c').means("Left over at each end."),
       KeyRow("binding/*/no joins near", list).since(kLater).each(text).means("Where no join may come."),
@@ -74,7 +87,8 @@ void add_trim_keys(std::vector<KeySpec>& keys) {
       KeyRow("stitching/*/stitch", word)
           .words("lockstitch|zigzag|chain|chain two-thread|blind|overedge|running|back|half back|whip|herringbone|slip|"
                  "buttonhole|overcast")
-          .must().means("Which stitch."),
+          .must()
+          .means("Which stitch."),
       KeyRow("stitching/*/stitches", rate).means("How close: `10 per in`."),
       KeyRow("stitching/*/seam thickness", length).guess("~ the layers").means("Thickness sewn through."),
       KeyRow("stitching/*/bite", length).means("Width of the stitch."),

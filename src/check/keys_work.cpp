@@ -34,10 +34,13 @@ void add_work_keys(std::vector<KeySpec>& keys) {
       KeyRow("work/own steps/*/before", list).each(name).of("steps").means("Steps that wait for it."),
       KeyRow("work/own steps/*/because", text).means("Why it waits."),
       KeyRow("work/own steps/*/takes", span).is("30 min", 'c').means("How long it takes."),
-      KeyRow("work/own steps/*/needs", any_of_these).words("table|machine|iron|second person|wearer|form|quiet").means("What it needs."),
+      KeyRow("work/own steps/*/needs", any_of_these)
+          .words("table|machine|iron|second person|wearer|form|quiet")
+          .means("What it needs."),
       KeyRow("work/own steps/*/uses", list).each(name).of("cloths|notions").means("What it uses up."),
       KeyRow("work/own steps/*/cannot undo", word)
-          .words("cuts good cloth|trims an allowance|shuts access|pierces cloth|sets the cloth").means("What it makes final."),
+          .words("cuts good cloth|trims an allowance|shuts access|pierces cloth|sets the cloth")
+          .means("What it makes final."),
       KeyRow("work/change steps", list).each(block, "change").means("Steps of the library done otherwise."),
       KeyRow("work/change steps/*/step", name).of("steps").must().means("Which step."),
       KeyRow("work/change steps/*/drop", yes_no).means("Leave it out; then say `because`."),
@@ -74,7 +77,10 @@ void add_print_keys(std::vector<KeySpec>& keys) {
       KeyRow("print/paper", word).words("letter|a4").guess("~ a4 with centimetres, else letter").means("Size of the paper."),
       KeyRow("print/sheets", word).words("pin-up|binder|group").is("binder", 'c').means("Which set of sheets."),
       KeyRow("print/holes", word).words("none|two|three").guess("~ three with letter, two with a4").means("Room for holes."),
-      KeyRow("print/read from", length).limits("10 cm", "5 m").since(kLater).is("60 cm pin-up, 40 cm else", 'c')
+      KeyRow("print/read from", length)
+          .limits("10 cm", "5 m")
+          .since(kLater)
+          .is("60 cm pin-up, 40 cm else", 'c')
           .means("Distance it is read from; type sizes follow."),
       KeyRow("print/smallest angle", angle).is("20 arcmin", 'a').since(kLater).means("Smallest height of letters, as an angle."),
       KeyRow("print/eyesight", text).since(kLater).means("The reader's eyesight: `20/70`."),

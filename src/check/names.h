@@ -15,12 +15,15 @@ namespace gownsheaf {
 std::string clean_name(std::string_view written);   // NFC, outer spaces off, inner runs made one
 std::string folded_name(std::string_view written);  // of a clean name: case folded, for matching only
 // Position in characters and the sign that no name may hold (`/ @ + # : , [ ] { }` and control characters), or nothing.
-struct ForbiddenSign { int at = 0; std::string sign; };
+struct ForbiddenSign {
+  int at = 0;
+  std::string sign;
+};
 std::optional<ForbiddenSign> forbidden_sign(std::string_view written);
 inline constexpr int kLongestName = 60;
 
 struct KnownName {
-  std::string name;    // clean
+  std::string name;  // clean
   std::string folded;
   SourceSpan at;
 };

@@ -8,12 +8,12 @@ namespace gownsheaf {
 
 class OrderedJson {
  public:
-  OrderedJson& open(char bracket);   // { or [
+  OrderedJson& open(char bracket);  // { or [
   OrderedJson& close();
   OrderedJson& key(std::string_view name);
   OrderedJson& text(std::string_view value);
   OrderedJson& raw(std::string_view value);  // a number, true or false
-  std::string take();                // ends with a newline
+  std::string take();                        // ends with a newline
 
  private:
   void begin_value();

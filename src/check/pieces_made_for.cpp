@@ -32,7 +32,8 @@ class Strips {
     if (!closing.backed_with.known() || !closing.backing_width.known() || !closing.length.known()) return;
     const auto has_it = [&](const std::string& side) {
       const Piece* piece = project_.piece(side);
-      return piece != nullptr && std::any_of(piece->from.begin(), piece->from.end(), [&](const std::string& c) { return same_name(c, *closing.backed_with); });
+      return piece != nullptr && std::any_of(piece->from.begin(), piece->from.end(),
+                                             [&](const std::string& c) { return same_name(c, *closing.backed_with); });
     };
     if (std::any_of(closing.sides.begin(), closing.sides.end(), has_it)) return;
     Piece strip = strip_of(closing.named.name + " backing", *closing.backed_with, closing.named.name, closing.backed_with.at);
@@ -47,7 +48,8 @@ class Strips {
   // own is named for a placket.
   void strip_of_placket(const Placket& placket) {
     const std::string cloth = cloth_of(placket);
-    const bool own = std::any_of(project_.pieces.begin(), project_.pieces.end(), [](const Piece& p) { return p.made_for.empty() && has_word(p.named.name, "placket"); });
+    const bool own = std::any_of(project_.pieces.begin(), project_.pieces.end(),
+                                 [](const Piece& p) { return p.made_for.empty() && has_word(p.named.name, "placket"); });
     if (!placket.length.known() || !placket.finish.known() || cloth.empty() || own) return;
     const Length slit = *placket.length, inch = Length::inches(1), wide = Length::sixty_fourths(96);
     const auto strip = [&](const char* what, const char* note) {
@@ -80,11 +82,13 @@ class Strips {
   void hem_of(const Filling& file, const Skirt& skirt) {
     if (!skirt.hem || !skirt.hem->depth.known()) return;
     const std::string round = round_of_the_skirt();
-    for (const auto& [cloth, name, turned] : {std::tuple(skirt.hem->faced_with, "hem facing", true), std::tuple(skirt.hem->stiffened_with, "hem stiffening", false)}) {
+    for (const auto& [cloth, name, turned] : {std::tuple(skirt.hem->faced_with, "hem facing", true),
+                                              std::tuple(skirt.hem->stiffened_with, "hem stiffening", false)}) {
       if (cloth.empty() || cut_for_the_hem(cloth)) continue;
       if (round.empty() && !skirt.hem_round.known()) {
         report(file, {"skirt", ""}, Severity::hold, "hem-round-unknown", skirt.at,
-               "How long the hem is round is not known: its " + std::string(turned ? "facing" : "stiffening") + " of " + cloth + " is not counted.",
+               "How long the hem is round is not known: its " + std::string(turned ? "facing" : "stiffening") + " of " + cloth +
+                   " is not counted.",
                "`hem round: 136 in`, say; or a round under `rounds` of the skirt's pieces");
         continue;
       }
@@ -145,10 +149,12 @@ class Strips {
   std::string cloth_of(const Placket& placket) const {
     const Seam* seam = project_.seam(placket.seam);
     const EdgeLine* edge = project_.edge(placket.edge);
-    for (const std::vector<std::string>* lines : {seam == nullptr ? nullptr : &seam->joins, edge == nullptr ? nullptr : &edge->of}) {
+    for (const std::vector<std::string>* lines :
+         {seam == nullptr ? nullptr : &seam->joins, edge == nullptr ? nullptr : &edge->of}) {
       if (lines == nullptr) continue;
       for (const std::string& line : *lines)
-        if (const Piece* piece = project_.piece(line.substr(line.find(" of ") == std::string::npos ? 0 : line.find(" of ") + 4)); piece != nullptr && !piece->from.empty())
+        if (const Piece* piece = project_.piece(line.substr(line.find(" of ") == std::string::npos ? 0 : line.find(" of ") + 4));
+            piece != nullptr && !piece->from.empty())
           return piece->from.front();
     }
     for (const Piece& piece : project_.pieces)
@@ -159,13 +165,15 @@ class Strips {
   bool on_the_skirt(const std::vector<std::string>& pieces) const {
     return std::any_of(pieces.begin(), pieces.end(), [&](const std::string& name) {
       const Piece* piece = project_.piece(name);
-      return piece != nullptr && piece->part_of.known() && (*piece->part_of == PartOf::skirt || *piece->part_of == PartOf::petticoat);
+      return piece != nullptr && piece->part_of.known() &&
+             (*piece->part_of == PartOf::skirt || *piece->part_of == PartOf::petticoat);
     });
   }
   std::string round_of_the_skirt() const {
     if (const Round* round = project_.skirt_round(); round != nullptr) return round->named.name;
     for (const PleatRun& run : project_.pleats)
-      if (on_the_skirt(run.of) && run.of.size() == 1 && project_.piece(run.of.front()) != nullptr && alone(run)) return run.named.name;
+      if (on_the_skirt(run.of) && run.of.size() == 1 && project_.piece(run.of.front()) != nullptr && alone(run))
+        return run.named.name;
     return "";
   }
   bool alone(const PleatRun& run) const {
@@ -173,7 +181,8 @@ class Strips {
   }
   bool cut_for_the_hem(const std::string& cloth) const {
     return std::any_of(project_.pieces.begin(), project_.pieces.end(), [&](const Piece& piece) {
-      return piece.made_for.empty() && has_word(piece.named.name, "hem") && std::any_of(piece.from.begin(), piece.from.end(), [&](const std::string& c) { return same_name(c, cloth); });
+      return piece.made_for.empty() && has_word(piece.named.name, "hem") &&
+             std::any_of(piece.from.begin(), piece.from.end(), [&](const std::string& c) { return same_name(c, cloth); });
     });
   }
 

@@ -10,18 +10,14 @@ namespace {
 
 bool less(Length a, Length b) { return a < b; }
 bool less(std::int64_t a, std::int64_t b) { return a < b; }
-bool less(const Ratio& a, const Ratio& b) {
-  return static_cast<Int128>(a.n) * b.d < static_cast<Int128>(b.n) * a.d;
-}
+bool less(const Ratio& a, const Ratio& b) { return static_cast<Int128>(a.n) * b.d < static_cast<Int128>(b.n) * a.d; }
 bool less(const Percent& a, const Percent& b) { return less(a.of_one, b.of_one); }
 template <class Tag>
 bool less(const Measured<Tag>& a, const Measured<Tag>& b) {
   return a.value < b.value;
 }
 
-std::string seen(std::string_view key, std::string_view text) {
-  return "`" + std::string(key) + ": " + std::string(text) + "`";
-}
+std::string seen(std::string_view key, std::string_view text) { return "`" + std::string(key) + ": " + std::string(text) + "`"; }
 
 // `265 in` with a point before its last digit, or "".
 std::string with_point(std::string_view text) {
@@ -126,13 +122,24 @@ std::optional<Misread> pairs_fault(std::string_view text, std::string_view key) 
 
 bool is_quantity(KeyKind kind) {
   switch (kind) {
-    case KeyKind::length: case KeyKind::cloth_weight: case KeyKind::mass: case KeyKind::force: case KeyKind::pressure:
-    case KeyKind::angle: case KeyKind::ratio: case KeyKind::count: case KeyKind::number: case KeyKind::percent:
-    case KeyKind::day: case KeyKind::day_range: case KeyKind::span: case KeyKind::money: case KeyKind::rate:
-    case KeyKind::fineness: case KeyKind::pairs:
-      return true;
-    default:
-      return false;
+    case KeyKind::length:
+    case KeyKind::cloth_weight:
+    case KeyKind::mass:
+    case KeyKind::force:
+    case KeyKind::pressure:
+    case KeyKind::angle:
+    case KeyKind::ratio:
+    case KeyKind::count:
+    case KeyKind::number:
+    case KeyKind::percent:
+    case KeyKind::day:
+    case KeyKind::day_range:
+    case KeyKind::span:
+    case KeyKind::money:
+    case KeyKind::rate:
+    case KeyKind::fineness:
+    case KeyKind::pairs: return true;
+    default: return false;
   }
 }
 
@@ -143,12 +150,12 @@ bool may_be_none(const KeySpec& spec) {
     case KeyKind::length:
       // A girth or a width of nothing is a slip; a hem of none is a raw edge. Of keys that are not worked out yet nothing is known.
       return spec.group.empty() && (spec.least.starts_with("0 ") || (spec.least.empty() && spec.first_needed > 1));
-    case KeyKind::percent: case KeyKind::list: case KeyKind::map: case KeyKind::block:
-      return spec.group.empty();
-    case KeyKind::name:
-      return !spec.refers_to.empty();
-    default:
-      return false;
+    case KeyKind::percent:
+    case KeyKind::list:
+    case KeyKind::map:
+    case KeyKind::block: return spec.group.empty();
+    case KeyKind::name: return !spec.refers_to.empty();
+    default: return false;
   }
 }
 
@@ -171,7 +178,8 @@ static bool limits_are_of(const KeySpec& spec, KeyKind kind) {
 std::string_view least_of(const KeySpec& spec, KeyKind kind) {
   if (limits_are_of(spec, kind) && !spec.least.empty()) return spec.least;
   switch (kind) {
-    case KeyKind::count: case KeyKind::ratio: return "1";
+    case KeyKind::count:
+    case KeyKind::ratio: return "1";
     case KeyKind::percent: return "0 %";
     case KeyKind::number: return "0";
     default: return {};

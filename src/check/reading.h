@@ -13,8 +13,8 @@
 
 namespace gownsheaf {
 
-bool is_quantity(KeyKind kind);              // may be written `to measure`
-bool may_be_none(const KeySpec& spec);       // `none` will do: there is none, and none is guessed
+bool is_quantity(KeyKind kind);                                    // may be written `to measure`
+bool may_be_none(const KeySpec& spec);                             // `none` will do: there is none, and none is guessed
 bool one_of_words(std::string_view words, std::string_view seen);  // words separated by |
 inline constexpr std::string_view kToMeasure = "to measure", kNone = "none";
 
@@ -35,14 +35,14 @@ class Item {
   Item(const Entry* entry, std::string path) : entry_(entry), path_(std::move(path)) {}
 
   const Entry* entry() const { return entry_; }
-  const Entry* at(std::string_view key) const;    // the value written under this key, or null
+  const Entry* at(std::string_view key) const;  // the value written under this key, or null
   bool has(std::string_view key) const { return at(key) != nullptr; }
   bool is_block(std::string_view key) const;
-  Item block(std::string_view key) const;         // entry() is null when it is not there or not a block
-  std::vector<Item> items(std::string_view key) const;        // of a list; a single block is a list of one
+  Item block(std::string_view key) const;                        // entry() is null when it is not there or not a block
+  std::vector<Item> items(std::string_view key) const;           // of a list; a single block is a list of one
   std::vector<const Entry*> values(std::string_view key) const;  // of a list; a single value is a list of one
 
-  Given<Length> length(std::string_view key) const;   // `none` is a length of nothing, Origin::none
+  Given<Length> length(std::string_view key) const;  // `none` is a length of nothing, Origin::none
   Given<Percent> percent(std::string_view key) const;
   Given<MassPerArea> cloth_weight(std::string_view key, std::optional<Length> full_width) const;
   Given<Mass> mass(std::string_view key) const;
@@ -58,7 +58,7 @@ class Item {
   Given<bool> yes_no(std::string_view key) const;
   Given<std::string> word(std::string_view key) const;  // only a word of its closed list
   Given<std::string> text(std::string_view key) const;
-  std::string plain(std::string_view key) const;        // text or ""
+  std::string plain(std::string_view key) const;  // text or ""
 
  private:
   const KeySpec* spec(std::string_view key) const;

@@ -30,7 +30,8 @@ void fill_bone_stock(const Filling& file, Project& project) {
     stock.thickness = item.length("thickness");
     stock.end_clear = item.length("end clear");
     stock.casing_ends = item.length("casing ends");
-    if (!stock.casing_ends.known()) stock.casing_ends = Given<Length>::standing(Length::inches(1), 'a', "1 in of casing more than its channel");
+    if (!stock.casing_ends.known())
+      stock.casing_ends = Given<Length>::standing(Length::inches(1), 'a', "1 in of casing more than its channel");
     if (const Entry* e = item.at("bought")) stock.bought = Given<std::vector<Length>>::written(lengths(item, "bought"), e->at);
     project.bone_stock.push_back(std::move(stock));
   }

@@ -13,13 +13,18 @@ bool gives(const Item& item, std::string_view direction) {
 }
 
 // A length as one size gives it; `quantity` as SizedPiece has it.
-struct OneLength { std::string quantity; Length value; SourceSpan at; };
+struct OneLength {
+  std::string quantity;
+  Length value;
+  SourceSpan at;
+};
 
 // One quantity of one piece, looked up in the sizes that are made.
 class BySize {
  public:
   BySize(const Filling& file, const Item& item, std::string piece, Project& project)
-      : file_(file), item_(item), piece_(std::move(piece)), project_(project), choice_(*project.size_choice), sizes_(sizes_of_piece(item)) {}
+      : file_(file), item_(item), piece_(std::move(piece)), project_(project), choice_(*project.size_choice),
+        sizes_(sizes_of_piece(item)) {}
 
   // `what`: "length of bodice front"; `to_write`: what one size wants under its label. Writes says whether a size gives
   // it, Of reads it (nothing where it does not read, which was told already).
@@ -32,10 +37,12 @@ class BySize {
     const auto high = of(*stands->high);
     if (!high) return low;
     if (low->quantity != high->quantity) {
-      not_between("The " + what + " is " + first_word(low->quantity) + " for " + choice_.made + " and " + first_word(high->quantity) + " for " +
-                      choice_.between_to + ": it cannot be taken between them. That of " + choice_.between_to + " stands.",
-                  "`" + std::max(low->quantity, high->quantity) + "` for both, or `" + std::min(low->quantity, high->quantity) + "` for both", high->at,
-                  {low->at});
+      not_between("The " + what + " is " + first_word(low->quantity) + " for " + choice_.made + " and " +
+                      first_word(high->quantity) + " for " + choice_.between_to + ": it cannot be taken between them. That of " +
+                      choice_.between_to + " stands.",
+                  "`" + std::max(low->quantity, high->quantity) + "` for both, or `" + std::min(low->quantity, high->quantity) +
+                      "` for both",
+                  high->at, {low->at});
       return settled(*high, high->value, high->value);
     }
     OneLength made = *low;
@@ -51,8 +58,8 @@ class BySize {
     if (stands->high != nullptr) {
       const Given<Make> high = make_of(file_, *stands->high);
       if (made.known() && high.known() && pieces(*made) != pieces(*high)) {
-        not_between("The " + what + " is " + said(*stands->low) + " for " + choice_.made + " and " + said(*stands->high) + " for " +
-                        choice_.between_to + ": none lies between them. That of " + choice_.between_to + " stands.",
+        not_between("The " + what + " is " + said(*stands->low) + " for " + choice_.made + " and " + said(*stands->high) +
+                        " for " + choice_.between_to + ": none lies between them. That of " + choice_.between_to + " stands.",
                     "the same `make` for both, or `size: " + choice_.made + "`", high.at, {made.at});
         made = high;
       }
@@ -62,7 +69,10 @@ class BySize {
   }
 
  private:
-  struct Stands { const Item* low = nullptr; const Item* high = nullptr; };  // high only where both sizes give it
+  struct Stands {
+    const Item* low = nullptr;
+    const Item* high = nullptr;
+  };  // high only where both sizes give it
 
   static std::int64_t pieces(const Make& make) { return make.number * (make.kind == Make::Kind::pairs ? 2 : 1); }
   static std::string said(const Item& size) { return size.plain("make"); }
@@ -74,7 +84,8 @@ class BySize {
   }
 
   void not_between(std::string sentence, std::string hint, const SourceSpan& at, std::vector<SourceSpan> also = {}) {
-    report(file_, {"pieces", piece_}, Severity::hold, "size-not-between", at, std::move(sentence), std::move(hint), std::move(also));
+    report(file_, {"pieces", piece_}, Severity::hold, "size-not-between", at, std::move(sentence), std::move(hint),
+           std::move(also));
   }
 
   template <class Writes>
@@ -94,13 +105,15 @@ class BySize {
     if (low == nullptr && high == nullptr) {
       const bool between = !choice_.between_to.empty();
       report(file_, {"pieces", piece_}, Severity::error, "size-not-given", at,
-             between ? missing(choice_.made + " nor " + choice_.between_to, ", between which it is made.") : missing(choice_.made, ", which is made."),
+             between ? missing(choice_.made + " nor " + choice_.between_to, ", between which it is made.")
+                     : missing(choice_.made, ", which is made."),
              between ? "both sizes under its `by size`" : "`" + choice_.made + ": { " + to_write + " }` under its `by size`");
       return {};
     }
     if (!choice_.between_to.empty() && (low == nullptr || high == nullptr)) {
       not_between(missing(low == nullptr ? choice_.made : choice_.between_to,
-                          ": it cannot be taken between them. That of " + (low == nullptr ? choice_.between_to : choice_.made) + " stands."),
+                          ": it cannot be taken between them. That of " + (low == nullptr ? choice_.between_to : choice_.made) +
+                              " stands."),
                   "both sizes under its `by size`", at);
       return Stands{low != nullptr ? low : high, nullptr};
     }
@@ -140,8 +153,10 @@ Size size_made(const Filling& file, const Item& item, const std::string& piece, 
     if (read.kind != Size::Kind::finished && read.kind != Size::Kind::cut) return {};
     return OneLength{(read.kind == Size::Kind::finished ? "finished " : "cut ") + d, read.value, read.at};
   };
-  const auto made = BySize(file, item, piece, project)
-                        .length(d + " of " + piece, "finished " + d + ": …", [&](const Item& size) { return gives(size, direction); }, of);
+  const auto made =
+      BySize(file, item, piece, project)
+          .length(
+              d + " of " + piece, "finished " + d + ": …", [&](const Item& size) { return gives(size, direction); }, of);
   Size size;
   if (!made) return size;
   size.kind = made->quantity.starts_with("cut") ? Size::Kind::cut : Size::Kind::finished;
@@ -166,12 +181,15 @@ void edges_made(const Filling& file, const Item& item, Piece& piece, Project& pr
   std::vector<std::string> names;  // as first written
   for (const OfOneSize& size : sizes_of_piece(item))
     for (const auto& [name, length] : edges_of(size.item))
-      if (std::none_of(names.begin(), names.end(), [&, &now = name](const std::string& n) { return folded_name(n) == folded_name(now); })) names.push_back(name);
+      if (std::none_of(names.begin(), names.end(),
+                       [&, &now = name](const std::string& n) { return folded_name(n) == folded_name(now); }))
+        names.push_back(name);
   if (names.empty() || !project.size_choice) return;
   const auto edge_in = [](const Item& size, const std::string& name) -> const Entry* {
     const Entry* edges = size.block("edges").entry();
     if (edges == nullptr) return nullptr;
-    const auto e = std::find_if(edges->children.begin(), edges->children.end(), [&](const Entry& c) { return folded_name(clean_name(c.key)) == folded_name(name); });
+    const auto e = std::find_if(edges->children.begin(), edges->children.end(),
+                                [&](const Entry& c) { return folded_name(clean_name(c.key)) == folded_name(name); });
     return e == edges->children.end() ? nullptr : &*e;
   };
   for (const std::string& name : names) {
@@ -181,8 +199,9 @@ void edges_made(const Filling& file, const Item& item, Piece& piece, Project& pr
       return {};
     };
     const auto made = BySize(file, item, piece.named.name, project)
-                          .length("length of " + name + " of " + piece.named.name, "edges: { " + name + ": … }",
-                                  [&](const Item& size) { return edge_in(size, name) != nullptr; }, of);
+                          .length(
+                              "length of " + name + " of " + piece.named.name, "edges: { " + name + ": … }",
+                              [&](const Item& size) { return edge_in(size, name) != nullptr; }, of);
     std::erase_if(piece.edges, [&](const auto& own) { return folded_name(own.first) == folded_name(name); });
     if (made) piece.edges[name] = Given<Length>::written(made->value, made->at);
   }

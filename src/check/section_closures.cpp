@@ -65,7 +65,8 @@ void fill_sides(const Filling& file, const Item& item, const Project& project, C
 
 void fill_lap(const Filling& file, const Item& item, const Project& project, Closure& closure) {
   closure.meets = choice(item.word("meets"), Meets::overlapping);
-  const bool laps = closure.fasten == Fasten::buttons || closure.fasten == Fasten::snaps || closure.fasten == Fasten::hooks_and_bars;
+  const bool laps =
+      closure.fasten == Fasten::buttons || closure.fasten == Fasten::snaps || closure.fasten == Fasten::hooks_and_bars;
   if (!closure.meets.known())
     closure.meets = Given<Meets>::guessed(laps ? Meets::overlapping : Meets::edge_to_edge,
                                           "its kind: " + std::string(word_for(closure.fasten)), closure.fasten_at);
@@ -84,8 +85,7 @@ void fill_lap(const Filling& file, const Item& item, const Project& project, Clo
   closure.underlap = item.length("underlap");
   if (!closure.underlap.known() && closure.underlap.origin != Origin::to_measure) {
     closure.underlap = closure.lap;
-    if (closure.lap.origin == Origin::written)
-      closure.underlap = Given<Length>::guessed(*closure.lap, "the lap", closure.lap.at);
+    if (closure.lap.origin == Origin::written) closure.underlap = Given<Length>::guessed(*closure.lap, "the lap", closure.lap.at);
   }
   closure.facing = name_in(file, item, "facing", "pieces");
   closure.turn_back = item.length("turn back");
@@ -133,7 +133,8 @@ void fill_set_back(const Item& item, const Project& project, Closure& closure) {
   const std::string usual = "the usual place of " + std::string(word_for(closure.fasten));
   const Given<Length>& rule = project.rules.hook_set_back;
   if (hooks(closure.fasten) && rule.known())
-    fall_back(closure.set_back, *rule, rule.origin == Origin::written ? 'x' : rule.label, rule.origin == Origin::written ? "by `rules: hook set back`" : usual);
+    fall_back(closure.set_back, *rule, rule.origin == Origin::written ? 'x' : rule.label,
+              rule.origin == Origin::written ? "by `rules: hook set back`" : usual);
   const bool none = closure.fasten == Fasten::buttons || closure.fasten == Fasten::ties || closure.fasten == Fasten::drawstring;
   fall_back(closure.set_back, none ? Length{} : Length::sixty_fourths(closure.fasten == Fasten::lacing ? 24 : 16), 'c', usual);
 }
@@ -144,7 +145,8 @@ void fill_closer(const Filling& file, const Item& item, Closure& closure) {
     const Entry* at = near.at("at");
     if (at == nullptr || at->kind != Entry::Kind::text) continue;
     const std::string name = clean_name(at->text);
-    const auto level = std::find_if(closure.levels.begin(), closure.levels.end(), [&](const Level& l) { return folded_name(l.name) == folded_name(name); });
+    const auto level = std::find_if(closure.levels.begin(), closure.levels.end(),
+                                    [&](const Level& l) { return folded_name(l.name) == folded_name(name); });
     if (level == closure.levels.end()) {
       std::vector<std::string> known;
       for (const Level& l : closure.levels) known.push_back(l.name);
@@ -175,9 +177,11 @@ void fill_closings(const Filling& file, const Item& item, const Project& project
   else closure.closings = Given<std::int64_t>::standing(1, 'c', "one closing");
   if (edge == nullptr || comes_twice(*edge) || edge->number < 2 || item.has("closings")) return;
   if (edge->kind == "front closing" || edge->kind == "back closing") return;
-  report(file, {"closures", closure.named.name}, Severity::warning, "closings-unsaid", closure.named.at,
-         "Edge " + edge->named.name + " is there " + whole_number(edge->number) + " times; fasteners are counted for one closing.",
-         "`closings: " + whole_number(edge->number) + "` where each closes by itself; `closings: 1` where they are the two sides of one");
+  report(
+      file, {"closures", closure.named.name}, Severity::warning, "closings-unsaid", closure.named.at,
+      "Edge " + edge->named.name + " is there " + whole_number(edge->number) + " times; fasteners are counted for one closing.",
+      "`closings: " + whole_number(edge->number) +
+          "` where each closes by itself; `closings: 1` where they are the two sides of one");
 }
 
 }  // namespace
@@ -216,10 +220,12 @@ void fill_closures(const Filling& file, Project& project) {
     if (!counted) {
       const Given<Length>& pitch = project.rules.hook_pitch;
       const bool by_rule = pitch.origin == Origin::written;
-      if (hooks(closure.fasten)) fall_back(closure.at_most, *pitch, by_rule ? 'x' : pitch.label, by_rule ? "by `rules: hook pitch`" : pitch.because);
+      if (hooks(closure.fasten))
+        fall_back(closure.at_most, *pitch, by_rule ? 'x' : pitch.label, by_rule ? "by `rules: hook pitch`" : pitch.because);
       if (closure.fasten == Fasten::snaps) fall_back(closure.at_most, Length::inches(2), 'a', "2 in between snaps");
       if (closure.fasten == Fasten::lacing) fall_back(closure.at_most, Length::mm(30), 'a', "30 mm between eyelets");
-      if (closure.fasten == Fasten::buckle && !closure.at_most.known()) fall_back(closure.number, std::int64_t{1}, 'c', "one buckle");
+      if (closure.fasten == Fasten::buckle && !closure.at_most.known())
+        fall_back(closure.number, std::int64_t{1}, 'c', "one buckle");
     }
     closure.top_inset = item.length("top inset");
     closure.bottom_inset = item.length("bottom inset");

@@ -73,12 +73,14 @@ void fill_remnants(const Filling& file, const Item& item, Cloth& cloth) {
     remnant.width = *width;
     remnant.length = *length;
     for (const Item& bad : one.items("bad places")) {
-      const auto x = bad.length("from end"), y = bad.length("from selvage"), across = bad.length("width"), along = bad.length("length");
+      const auto x = bad.length("from end"), y = bad.length("from selvage"), across = bad.length("width"),
+                 along = bad.length("length");
       if (!x.known() || !y.known() || !across.known() || !along.known()) continue;
       remnant.bad_places.push_back({*x, *y, *along, *across});
       if (*x + *along > remnant.length || *y + *across > remnant.width)
         report(file, {"cloths", cloth.named.name}, Severity::error, "out-of-range", bad.entry()->at,
-               "A bad place of " + remnant.named.name + " lies beyond its cloth.", "`from end` and `from selvage` are of the corner nearest both");
+               "A bad place of " + remnant.named.name + " lies beyond its cloth.",
+               "`from end` and `from selvage` are of the corner nearest both");
     }
     cloth.remnants.push_back(std::move(remnant));
   }
@@ -107,7 +109,8 @@ void check_fold(const Filling& file, const Item& item, Cloth& cloth) {
   stand_in(cloth.fold, ClothFold::none, 'c', "one layer, where no fold is written");
   if (*cloth.fold != ClothFold::crosswise || !cloth.lay.known() || *cloth.lay != LayRule::one_way) return;
   report(file, {"cloths", cloth.named.name}, Severity::hold, "fold-turns-nap", cloth.fold.at,
-         capital(cloth.named.name) + " lies one way, and folded crosswise its lower layer lies the other way: it is laid in one layer.",
+         capital(cloth.named.name) +
+             " lies one way, and folded crosswise its lower layer lies the other way: it is laid in one layer.",
          "`fold: lengthwise`; or cut it at the fold and turn the lower layer round, then write `fold: none`");
   cloth.fold.value = ClothFold::none;
 }
@@ -146,8 +149,7 @@ void check_weight_basis(const Filling& file, const Item& item, const Cloth& clot
   if (written < usual * 1.4 || spread < usual * 0.6 || spread > usual * 1.4) return;
   const std::string number = text.substr(0, text.find(' '));
   report(file, {"cloths", cloth.named.name}, Severity::warning, "weight-basis", cloth.weight.at,
-         text + " is much for " + kind->kind + " (about " +
-             decimal(usual / kGramsPerSquareMetrePerOuncePerSquareYard, 0) + ").",
+         text + " is much for " + kind->kind + " (about " + decimal(usual / kGramsPerSquareMetrePerOuncePerSquareYard, 0) + ").",
          "shops quote wool by the running yard: `" + number + " oz per running yd`");
 }
 
@@ -192,13 +194,14 @@ void fill_cloths(const Filling& file, Project& project) {
       if (!cloth.thickness.known()) guessed.push_back("thickness");
       if (cloth.kind.known() && !guessed.empty() && !file.templates.cloth_kinds.empty())
         report(file, {"cloths", cloth.named.name}, Severity::note, "unknown-cloth-kind", cloth.kind.at,
-               "`" + *cloth.kind + "` is not in the cloth table; " + listed(guessed) +
-                   (guessed.size() == 1 ? " is" : " are") + " guessed.",
+               "`" + *cloth.kind + "` is not in the cloth table; " + listed(guessed) + (guessed.size() == 1 ? " is" : " are") +
+                   " guessed.",
                "measure it and write " + listed([&] {
                  std::vector<std::string> keys;
                  for (const std::string& g : guessed) keys.push_back("`" + g + "`");
                  return keys;
-               }()) + "; a 12 in square on the kitchen scale gives the weight");
+               }()) +
+                   "; a 12 in square on the kitchen scale gives the weight");
     }
     stand_in(cloth.width, kUnknownWidth, 'c', "a kind of cloth in no table");
     stand_in(cloth.weight, MassPerArea{kUnknownWeight}, 'c', "a kind of cloth in no table");
@@ -208,7 +211,8 @@ void fill_cloths(const Filling& file, Project& project) {
     stand_in(cloth.selvage, Length::sixty_fourths(32), 'c', "1/2 in of selvage at each edge");
     // Where the usual selvage is too much, the cloth is too narrow for a cloth, which was said already.
     const auto& told = file.diag.in_order_found();
-    const bool told_already = std::any_of(told.begin(), told.end(), [&](const Diagnostic& d) { return d.at == cloth.selvage.at; });
+    const bool told_already =
+        std::any_of(told.begin(), told.end(), [&](const Diagnostic& d) { return d.at == cloth.selvage.at; });
     if (cloth.selvage.origin == Origin::written && !told_already && *cloth.selvage * 2 >= *cloth.width)
       report(file, {"cloths", cloth.named.name}, Severity::error, "out-of-range", cloth.selvage.at,
              "Two selvages of " + item.plain("selvage") + " leave nothing of the width.", "`selvage` is lost at each edge");

@@ -58,7 +58,8 @@ Finding finding_of(const Filling& file, const Item& fitting, const Item& item) {
 }
 
 void report_twice(const Filling& file, const Fitting& fitting, const Finding& f) {
-  const auto first = std::find_if(fitting.found.begin(), fitting.found.end(), [&](const Finding& other) { return same_name(other.where, f.where); });
+  const auto first = std::find_if(fitting.found.begin(), fitting.found.end(),
+                                  [&](const Finding& other) { return same_name(other.where, f.where); });
   if (first == fitting.found.end()) return;
   report(file, {"fittings", fitting.named.name}, Severity::error, "name-twice", f.at,
          "Two findings of " + fitting.named.name + " are at `" + f.where + "`.", "put them together: one place, one finding",
@@ -113,7 +114,8 @@ void fill_finished_girths(const Filling& file, Project& project) {
     d.code = "length-disagrees";
     d.at = finished.at;
     d.also = {ease->second.at};
-    d.sentence = "Finished " + name + " says " + shown(*finished) + "; body and ease come to " + shown(girth + *ease->second) + ".";
+    d.sentence =
+        "Finished " + name + " says " + shown(*finished) + "; body and ease come to " + shown(girth + *ease->second) + ".";
     d.hint = "drop one: `ease` follows from the other two";
     d.item = name;
     d.section = "finished girths";

@@ -25,9 +25,9 @@ void fill_head(const Filling& file, Project& project) {
   } else {
     const UnitsSeen& seen = file.units;
     const bool inches = seen.inches == seen.centimetres ? seen.inches_first : seen.inches > seen.centimetres;
-    project.show_lengths_in = Given<ShownIn>::guessed(
-        inches ? ShownIn::inches : ShownIn::centimetres,
-        seen.inches == seen.centimetres ? "the unit written first" : "the unit written most");
+    project.show_lengths_in =
+        Given<ShownIn>::guessed(inches ? ShownIn::inches : ShownIn::centimetres,
+                                seen.inches == seen.centimetres ? "the unit written first" : "the unit written most");
   }
   project.garment = choice(root.word("garment"), Garment::other);
   if (root.is_block("garment")) project.garment = choice(root.block("garment").word("kind"), Garment::other);

@@ -32,7 +32,8 @@ void check_units(const Filling& file, const Item& body) {
     girths.push_back({key, e, read.value().length, imperial});
   }
   for (const WrittenGirth& girth : girths) {
-    const auto other = std::find_if(girths.begin(), girths.end(), [&](const WrittenGirth& g) { return g.inches != girth.inches; });
+    const auto other =
+        std::find_if(girths.begin(), girths.end(), [&](const WrittenGirth& g) { return g.inches != girth.inches; });
     if (other == girths.end()) continue;
     const double written = girth.length.in_mm(), near = other->length.in_mm();
     const double meant = girth.inches ? written / 2.54 : written * 2.54;
@@ -43,9 +44,8 @@ void check_units(const Filling& file, const Item& body) {
     const std::string_view from = girth.inches ? "in" : "cm", to = girth.inches ? "cm" : "in";
     if (const auto at = text.rfind(from); at != std::string::npos) text.replace(at, from.size(), to);
     // Out of the key's limits altogether: one message, with the likelier reason.
-    const auto beyond = std::find_if(file.diag.all().begin(), file.diag.all().end(), [&](const Diagnostic& d) {
-      return d.code == "out-of-range" && d.at == girth.entry->at;
-    });
+    const auto beyond = std::find_if(file.diag.all().begin(), file.diag.all().end(),
+                                     [&](const Diagnostic& d) { return d.code == "out-of-range" && d.at == girth.entry->at; });
     if (beyond != file.diag.all().end()) {
       beyond->code = "unit-slip";
       if (beyond->sentence.ends_with(".")) beyond->sentence.pop_back();
@@ -76,8 +76,8 @@ void fill_measures(const Filling& file, Project& project) {
           continue;
         }
         const std::vector<std::string> three = {"front", "side", "back"};
-        const std::vector<std::string> eight = {"front", "front left", "left", "back left", "back", "back right", "right",
-                                                "front right"};
+        const std::vector<std::string> eight = {"front", "front left", "left",  "back left",
+                                                "back",  "back right", "right", "front right"};
         const bool few = places.has("side");
         for (const std::string& place : few ? three : eight) {
           project.measures.waist_to_floor.at.emplace_back(place, places.length(place));
@@ -129,7 +129,8 @@ void judge_measures_day(const Filling& file, const Project& project) {
   if (!project.taken || !project.taken->day.known() || !project.today.known()) return;
   const Day taken = *project.taken->day, today = *project.today;
   const auto say = [&](std::string sentence, std::string hint) {
-    report(file, {"measures", "taken"}, Severity::warning, "measures-day", project.taken->day.at, std::move(sentence), std::move(hint));
+    report(file, {"measures", "taken"}, Severity::warning, "measures-day", project.taken->day.at, std::move(sentence),
+           std::move(hint));
   };
   const std::string day = "The measures were taken on " + iso_day(taken);
   if (taken.serial > today.serial) return say(day + ", after `today`.", "is `day` or `today` mistyped?");
@@ -137,7 +138,8 @@ void judge_measures_day(const Filling& file, const Project& project) {
     return f.day.known() && f.day->serial > taken.serial && today.serial - f.day->serial < kStaleAfterDays;
   });
   if (today.serial - taken.serial >= kStaleAfterDays && !seen_since)
-    say(day + ", " + std::to_string((today.serial - taken.serial) / 7) + " weeks before `today`.", "measure again before you cut: waist, hip, waist to floor");
+    say(day + ", " + std::to_string((today.serial - taken.serial) / 7) + " weeks before `today`.",
+        "measure again before you cut: waist, hip, waist to floor");
 }
 
 }  // namespace gownsheaf

@@ -7,19 +7,20 @@ namespace gownsheaf {
 
 namespace {
 
-struct PartWord { std::string_view word; PartOf part; };
+struct PartWord {
+  std::string_view word;
+  PartOf part;
+};
 // First match wins: a pocket facing is a facing, a skirt band is a band.
 constexpr PartWord kPartWords[] = {
-    {"facing", PartOf::facing},       {"pocket", PartOf::pocket},      {"welt", PartOf::pocket},
-    {"collar", PartOf::collar},       {"cuff", PartOf::sleeve},        {"sleeve", PartOf::sleeve},
-    {"waistband", PartOf::band},      {"band", PartOf::band},          {"overskirt", PartOf::drapery},
-    {"bertha", PartOf::drapery},      {"sash", PartOf::drapery},       {"apron", PartOf::drapery},
-    {"petticoat", PartOf::petticoat}, {"corset", PartOf::corset},      {"stays", PartOf::corset},
-    {"ruche", PartOf::trimming},      {"bow", PartOf::trimming},       {"ruffle", PartOf::trimming},
-    {"flounce", PartOf::skirt},       {"skirt", PartOf::skirt},        {"breadth", PartOf::skirt},
-    {"gore", PartOf::skirt},          {"leg", PartOf::leg},            {"breeches", PartOf::leg},
-    {"trousers", PartOf::leg},        {"drawers", PartOf::leg},        {"bodice", PartOf::bodice},
-    {"front", PartOf::bodice},        {"back", PartOf::bodice},
+    {"facing", PartOf::facing},       {"pocket", PartOf::pocket},   {"welt", PartOf::pocket},    {"collar", PartOf::collar},
+    {"cuff", PartOf::sleeve},         {"sleeve", PartOf::sleeve},   {"waistband", PartOf::band}, {"band", PartOf::band},
+    {"overskirt", PartOf::drapery},   {"bertha", PartOf::drapery},  {"sash", PartOf::drapery},   {"apron", PartOf::drapery},
+    {"petticoat", PartOf::petticoat}, {"corset", PartOf::corset},   {"stays", PartOf::corset},   {"ruche", PartOf::trimming},
+    {"bow", PartOf::trimming},        {"ruffle", PartOf::trimming}, {"flounce", PartOf::skirt},  {"skirt", PartOf::skirt},
+    {"breadth", PartOf::skirt},       {"gore", PartOf::skirt},      {"leg", PartOf::leg},        {"breeches", PartOf::leg},
+    {"trousers", PartOf::leg},        {"drawers", PartOf::leg},     {"bodice", PartOf::bodice},  {"front", PartOf::bodice},
+    {"back", PartOf::bodice},
 };
 
 bool hangs(const Piece& piece) {  // has a hem and a waist end
@@ -120,8 +121,7 @@ void fill_allowances(const Item& item, const Item& garment, const std::optional<
       piece.hem = Given<Length>::guessed(*piece.seam_allowance, "its seam with the facing", piece.seam_allowance.at);
     if (!piece.hem.known() && skirt_hem && skirt_hem->depth.known())
       piece.hem = Given<Length>::guessed(*skirt_hem->depth, "the depth of the skirt's hem", skirt_hem->depth.at);
-    if (!piece.hem.known())
-      piece.hem = Given<Length>::standing(Length::inches(3), 'a', "3 in on skirts and petticoats");
+    if (!piece.hem.known()) piece.hem = Given<Length>::standing(Length::inches(3), 'a', "3 in on skirts and petticoats");
   }
   piece.top = item.length("top");
   if (!piece.hem.known() && piece.top.known())
@@ -130,9 +130,8 @@ void fill_allowances(const Item& item, const Item& garment, const std::optional<
   if (!piece.top.known() && skirt) piece.top = garment.length("top");
   if (!piece.top.known()) {
     const Given<Length>& seam = piece.seam_allowance;
-    piece.top = seam.origin == Origin::standing
-                    ? Given<Length>::standing(*seam, 'c', "as the seam allowance")
-                    : Given<Length>::guessed(*seam, "the seam allowance", seam.at);
+    piece.top = seam.origin == Origin::standing ? Given<Length>::standing(*seam, 'c', "as the seam allowance")
+                                                : Given<Length>::guessed(*seam, "the seam allowance", seam.at);
   }
 }
 
@@ -174,9 +173,11 @@ void fill_match(const Filling& file, const Item& item, const Project& project, P
     if (one->kind != Entry::Kind::text) continue;
     const std::string edge = clean_name(one->text);
     piece.match_at.push_back(edge);
-    const bool there = std::any_of(piece.edges.begin(), piece.edges.end(), [&](const auto& e) { return same_name(e.first, edge); });
+    const bool there =
+        std::any_of(piece.edges.begin(), piece.edges.end(), [&](const auto& e) { return same_name(e.first, edge); });
     if (!there && !piece.drawn)
-      report(file, about, Severity::error, "unknown-name", one->at, "No edge of " + piece.named.name + " is called `" + one->text + "`.",
+      report(file, about, Severity::error, "unknown-name", one->at,
+             "No edge of " + piece.named.name + " is called `" + one->text + "`.",
              "write it under `edges` of the piece: `edges: { front: 16 in }`");
   }
   if (piece.match_at.empty() || project.failed_sections.count("cloths") != 0) return;
@@ -188,7 +189,8 @@ void fill_match(const Filling& file, const Item& item, const Project& project, P
     report(file, about, Severity::error, "repeat-needed", match->key_at,
            capital(piece.named.name) + " is to be matched, and none of its cloths has a repeat.",
            "`repeat: { along: 6 cm, across: 6 cm }` on the cloth");
-  if (piece.drawn && std::none_of(piece.drawn->lines.begin(), piece.drawn->lines.end(), [](const DrawnPiece::Line& l) { return l.kind == "match"; }))
+  if (piece.drawn && std::none_of(piece.drawn->lines.begin(), piece.drawn->lines.end(),
+                                  [](const DrawnPiece::Line& l) { return l.kind == "match"; }))
     report(file, about, Severity::error, "match-unmarked", match->key_at,
            capital(piece.named.name) + " is to be matched, and no line of its drawing shows where.",
            "a short line of class `match`: its middle is where the plaid must meet");
@@ -201,7 +203,8 @@ void fill_outline(const Filling& file, const Item& item, Piece& piece) {
   for (const char* given : {"finished width", "finished length", "cut width", "cut length", "lining longer by"})
     if (const Entry* size = item.at(given))
       report(file, {"pieces", piece.named.name}, Severity::error, "cut-or-finished", size->key_at,
-             capital(piece.named.name) + " has an outline and `" + given + "`: its size is the outline's.", "take one of the two out");
+             capital(piece.named.name) + " has an outline and `" + given + "`: its size is the outline's.",
+             "take one of the two out");
   if (piece.make.known() && (piece.make->kind == Make::Kind::joined_round || piece.make->kind == Make::Kind::fills)) return;
   DrawnAsked asked{piece, outline->text, outline->at, item.word("outline is").value.value_or("seam line") == "cut line", {}};
   if (const auto square = item.length("square measures"); square.known()) asked.square_measures = *square;
@@ -262,8 +265,8 @@ void fill_pieces(const Filling& file, Project& project) {
     fill_edges(item, "edge allowances", piece.edge_allowances);
     piece.lining_longer_by = item.length("lining longer by");
     fill_joining(file, item, piece);
-    piece.may_be_pieced = item.is_block("may be pieced") ? Given<bool>::written(true, item.at("may be pieced")->at)
-                                                         : item.yes_no("may be pieced");
+    piece.may_be_pieced =
+        item.is_block("may be pieced") ? Given<bool>::written(true, item.at("may be pieced")->at) : item.yes_no("may be pieced");
     if (!piece.may_be_pieced.known())
       piece.may_be_pieced = piece.width.kind == Size::Kind::full_width
                                 ? Given<bool>::guessed(true, "full widths are joined anyway", piece.width.at)

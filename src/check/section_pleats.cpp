@@ -81,8 +81,9 @@ void fill_marks_to(const Filling& file, const Item& item, ShownIn in, PleatRun& 
     file.diag.add(message({run.named.name, "pleats", "pleats"}, Severity::error, "marks-to-unit", run.marks_to.at,
                           "Run " + run.named.name + ": a step of " + item.plain("marks to") + " is on no " +
                               (in == ShownIn::inches ? "inch" : "centimetre") + " ruler.",
-                          in == ShownIn::inches ? "`marks to: 1/16 in`, or lengths shown in centimetres: `show lengths in: centimetres`"
-                                                : "`marks to: 2 mm`, or lengths shown in inches: `show lengths in: inches`"));
+                          in == ShownIn::inches
+                              ? "`marks to: 1/16 in`, or lengths shown in centimetres: `show lengths in: centimetres`"
+                              : "`marks to: 2 mm`, or lengths shown in inches: `show lengths in: inches`"));
     run.marks_to = {};
   }
   if (!run.marks_to.known()) run.marks_to = Given<Length>::standing(pleat_step(in), 'c', "the usual step for marking pleats");
@@ -118,7 +119,8 @@ void fill_pleats(const Filling& file, Project& project) {
     run.stitched_down = item.length("stitched down");
     run.show_plans = item.yes_no("show plans").value.value_or(false);
     for (const Item& each : item.items("tiers"))
-      run.tiers.push_back({named_of(file, each, "", "tier"), each.ratio("fullness"), each.length("flat"), each.length("finished length")});
+      run.tiers.push_back(
+          {named_of(file, each, "", "tier"), each.ratio("fullness"), each.length("flat"), each.length("finished length")});
     project.pleats.push_back(std::move(run));
   }
 }

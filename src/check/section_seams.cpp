@@ -8,18 +8,28 @@ namespace gownsheaf {
 
 namespace {
 
-struct NameWord { std::string_view word, kind; };
+struct NameWord {
+  std::string_view word, kind;
+};
 constexpr NameWord kSeamWords[] = {
-    {"dart", "dart"},         {"princess", "princess"}, {"shoulder", "shoulder"}, {"centre back", "centre back"},
-    {"sleeve", "sleeve"},     {"breadth", "breadth"},   {"waist", "waist"},       {"side", "side"},
+    {"dart", "dart"},     {"princess", "princess"}, {"shoulder", "shoulder"}, {"centre back", "centre back"},
+    {"sleeve", "sleeve"}, {"breadth", "breadth"},   {"waist", "waist"},       {"side", "side"},
     {"outseam", "side"},
 };
 constexpr NameWord kEdgeWords[] = {
-    {"wrist", "wrist"},                {"knee", "knee"},                {"ankle", "knee"},
-    {"centre front", "front closing"}, {"front edge", "front closing"}, {"front", "front closing"},
-    {"centre back", "back closing"},   {"side", "side closing"},        {"neck", "neck"},
-    {"armhole", "armhole"},            {"waist", "waist"},
-    {"hem", "lower edge"},             {"lower edge", "lower edge"},
+    {"wrist", "wrist"},
+    {"knee", "knee"},
+    {"ankle", "knee"},
+    {"centre front", "front closing"},
+    {"front edge", "front closing"},
+    {"front", "front closing"},
+    {"centre back", "back closing"},
+    {"side", "side closing"},
+    {"neck", "neck"},
+    {"armhole", "armhole"},
+    {"waist", "waist"},
+    {"hem", "lower edge"},
+    {"lower edge", "lower edge"},
 };
 
 template <class Words>
@@ -71,13 +81,15 @@ void settle_seam(const Filling& file, const Project& project, Seam& seam) {
            low == high ? "take `ease in` out, or mend one edge" : "mend one, or `ease in: " + shown(project, high - low) + "`",
            {shortest->length.at, longest->length.at});
   if (!seam.length.known()) {
-    if (seam.length.origin == Origin::absent) seam.length = Given<Length>::guessed(low, "the edges it joins", shortest->length.at);
+    if (seam.length.origin == Origin::absent)
+      seam.length = Given<Length>::guessed(low, "the edges it joins", shortest->length.at);
     return;
   }
   const bool between = low <= *seam.length && *seam.length <= high;
   if (!between && !as_long_as(project, *seam.length, low) && !as_long_as(project, *seam.length, high))
     report(file, about, Severity::error, "length-disagrees", seam.length.at,
-           "Seam " + seam.named.name + " says " + shown(project, *seam.length) + "; the edges it joins say " + shown(project, low) + ".",
+           "Seam " + seam.named.name + " says " + shown(project, *seam.length) + "; the edges it joins say " +
+               shown(project, low) + ".",
            "drop one: a seam is as long as the edges it joins", {shortest->length.at});
 }
 
@@ -89,7 +101,8 @@ void settle_edge(const Filling& file, const Project& project, const Item& item, 
     if (edge.of.size() == 1 && of.size() == 1) {
       edge.length = Given<Length>::guessed(*of.front().length, "the edge of its piece", of.front().length.at);
     } else if (!edge.of.empty()) {
-      report(file, about, Severity::error, "key-missing", edge.named.at, "Edge " + edge.named.name + " has no `length`, and " +
+      report(file, about, Severity::error, "key-missing", edge.named.at,
+             "Edge " + edge.named.name + " has no `length`, and " +
                  (edge.of.size() == 1 ? "its piece gives none for " + edge.of.front() + "." : "it is made of several edges."),
              "`length: 14 in`, say: its finished length");
     }
@@ -99,7 +112,8 @@ void settle_edge(const Filling& file, const Project& project, const Item& item, 
   const Length one = *of.front().length;
   if (as_long_as(project, *edge.length, one) || as_long_as(project, *edge.length, one * pieces_made(*of.front().piece))) return;
   report(file, about, Severity::error, "length-disagrees", edge.length.at,
-         "Edge " + edge.named.name + " says " + shown(project, *edge.length) + "; " + edge.of.front() + " says " + shown(project, one) + ".",
+         "Edge " + edge.named.name + " says " + shown(project, *edge.length) + "; " + edge.of.front() + " says " +
+             shown(project, one) + ".",
          "drop one: left out, the edge is as long as that of its piece", {of.front().length.at});
 }
 
@@ -128,7 +142,8 @@ std::int64_t edges_there(const Project& project, const EdgeLine& edge, std::int6
   const EdgeOfPiece of = edge_of_piece(project, edge.of.front());
   if (of.piece == nullptr) return 2;
   const std::int64_t made = edges_made(of, edge.of.front());
-  const bool all_of_them = made > 1 && of.length.known() && edge.length.known() && as_long_as(project, *edge.length, *of.length * made);
+  const bool all_of_them =
+      made > 1 && of.length.known() && edge.length.known() && as_long_as(project, *edge.length, *of.length * made);
   return all_of_them ? 1 : made;
 }
 
@@ -157,7 +172,8 @@ void fill_seams_and_edges(const Filling& file, Project& project) {
     settle_seam(file, project, seam);
     if (seam.left_open.known() && seam.length.known() && *seam.left_open > *seam.length)
       report(file, {"seams", seam.named.name}, Severity::error, "out-of-range", seam.left_open.at,
-             "`left open: " + shown(project, *seam.left_open) + "` is more than the " + shown(project, *seam.length) + " of seam " + seam.named.name + ".",
+             "`left open: " + shown(project, *seam.left_open) + "` is more than the " + shown(project, *seam.length) +
+                 " of seam " + seam.named.name + ".",
              "it may be as long as the seam at most");
     project.seams.push_back(std::move(seam));
   }
@@ -177,7 +193,8 @@ void fill_seams_and_edges(const Filling& file, Project& project) {
   for (std::size_t i = 0; i < project.edges.size(); ++i) {
     EdgeLine& edge = project.edges[i];
     const auto edges = items[i].count("number");
-    const auto alike = std::count_if(project.edges.begin(), project.edges.end(), [&](const EdgeLine& e) { return e.kind == edge.kind; });
+    const auto alike =
+        std::count_if(project.edges.begin(), project.edges.end(), [&](const EdgeLine& e) { return e.kind == edge.kind; });
     edge.number = edges.known() ? *edges : edges_there(project, edge, alike);
     if (edge.length.known() && !items[i].has("number")) say_number(file, "edges", edge.named, edge.number, "a body has two");
   }

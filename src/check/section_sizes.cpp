@@ -48,8 +48,7 @@ std::vector<std::string> girths_by_custom(const Filling& file, const Project& pr
 }
 
 bool in_every_row(const SizeTable& table, const std::string& girth) {
-  return std::all_of(table.sizes.begin(), table.sizes.end(),
-                     [&](const SizeRow& row) { return row.girths.contains(girth); });
+  return std::all_of(table.sizes.begin(), table.sizes.end(), [&](const SizeRow& row) { return row.girths.contains(girth); });
 }
 
 std::vector<std::string> labels_of(const SizeTable& table) {
@@ -107,19 +106,18 @@ void check_rising(const Filling& file, const SizeTable& table) {
 
 bool check_table(const Filling& file, const Project& project, const Item& item, SizeTable& table) {
   const auto errors = [&] {
-    return std::count_if(file.diag.all().begin(), file.diag.all().end(), [](const Diagnostic& d) {
-      return d.severity == Severity::error && d.section == "size table";
-    });
+    return std::count_if(file.diag.all().begin(), file.diag.all().end(),
+                         [](const Diagnostic& d) { return d.severity == Severity::error && d.section == "size table"; });
   };
   const About about{"size table", table.name};
   if (table.sizes.size() == 1)
-    report(file, about, Severity::error, "size-rows", table.sizes.front().at, "A size table needs two rows or more; this has one.",
+    report(file, about, Severity::error, "size-rows", table.sizes.front().at,
+           "A size table needs two rows or more; this has one.",
            "for a single size write its label alone: `size: " + table.sizes.front().label + "`");
   for (const SizeRow& row : table.sizes)
     if (way_of(folded_name(row.label)))
       report(file, about, Severity::error, "size-reserved", row.at,
-             "A size cannot be called `" + row.label + "`: after `size:` the word says how the size is chosen.",
-             "another label");
+             "A size cannot be called `" + row.label + "`: after `size:` the word says how the size is chosen.", "another label");
   if (const Entry* e = item.at("chosen by")) {
     if (const auto name = file.names.find("measures", e->text)) table.chosen_by = Given<std::string>::written(*name, e->at);
   } else if (!table.sizes.empty()) {
@@ -214,7 +212,10 @@ void choose(const Filling& file, Project& project, const std::string& wanted, co
   if (girth) choice = place_in_table(rising, *girth);
   choice.by = way.value_or(By::label);
   choice.chosen_by = *table.chosen_by;
-  choice.row = !way ? *labelled : *way == By::nearest ? nearest_row(choice) : *way == By::larger ? larger_row(choice) : choice.below;
+  choice.row = !way                  ? *labelled
+               : *way == By::nearest ? nearest_row(choice)
+               : *way == By::larger  ? larger_row(choice)
+                                     : choice.below;
   choice.made = table.sizes[*choice.row].label;
   if (choice.by == By::between && choice.lies == SizeChoice::Lies::between_rows) {
     choice.between_to = table.sizes[choice.above].label;
@@ -230,7 +231,8 @@ void choose_without_table(const Filling& file, Project& project, const SourceSpa
   if (!project.size.known()) {
     if (by_size)
       report(file, {"size", ""}, Severity::error, "size-without-table", at,
-             "Pieces are given by size, and nothing says which size is made.", "`size: 14`, say, or a `size table` to choose from");
+             "Pieces are given by size, and nothing says which size is made.",
+             "`size: 14`, say, or a `size table` to choose from");
     return;
   }
   const std::string& wanted = *project.size;

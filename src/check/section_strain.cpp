@@ -18,7 +18,9 @@ bool some_layer(const Project& project, std::string_view word) {
 void guess_over(const Project& project, Strain& strain) {
   if (strain.over.known()) return;
   const bool corset = some_layer(project, "corset"), stays = some_layer(project, "stays");
-  strain.over = Given<std::string>::guessed(corset ? "corset" : stays ? "soft stays" : "body",
+  strain.over = Given<std::string>::guessed(corset  ? "corset"
+                                            : stays ? "soft stays"
+                                                    : "body",
                                             project.taken ? "the layers measured over" : "no layers being named", strain.at);
 }
 
@@ -48,14 +50,16 @@ void guess_hang(const Project& project, Strain& strain) {
   const bool has_skirt = std::any_of(project.pieces.begin(), project.pieces.end(), [](const Piece& p) {
     return p.part_of.known() && (*p.part_of == PartOf::skirt || *p.part_of == PartOf::petticoat);
   });
-  const bool joined = project.joined_at_waist.known() ? *project.joined_at_waist
-                                                      : project.garment.known() && *project.garment == Garment::dress;
+  const bool joined =
+      project.joined_at_waist.known() ? *project.joined_at_waist : project.garment.known() && *project.garment == Garment::dress;
   if (off_the_trunk(project, strain)) {
     strain.skirt_hangs_from = Given<std::string>::guessed("nothing", "its going round no part of the trunk", strain.at);
     return;
   }
   const char* guess = !has_skirt ? "nothing" : !joined ? "own band" : strain.stay ? "bodice and stay" : "bodice waist";
-  const char* why = !has_skirt ? "there being no skirt" : !joined ? "the skirt's being made apart" : "bodice and skirt being joined";
+  const char* why = !has_skirt ? "there being no skirt"
+                    : !joined  ? "the skirt's being made apart"
+                               : "bodice and skirt being joined";
   strain.skirt_hangs_from = Given<std::string>::guessed(guess, why, strain.at);
 }
 
@@ -72,7 +76,8 @@ void fill_girth(const Filling& file, const Item& item, const Project& project, s
   const auto measure = project.measures.girths_and_lengths.find(goes_round);
   if (measure == project.measures.girths_and_lengths.end()) {
     const auto measures = keys_below("measures");
-    const bool a_measure = std::any_of(measures.begin(), measures.end(), [&](const KeySpec* k) { return k->path.substr(9) == goes_round; });
+    const bool a_measure =
+        std::any_of(measures.begin(), measures.end(), [&](const KeySpec* k) { return k->path.substr(9) == goes_round; });
     if (!a_measure) return;  // a name that nobody knows is told where names are looked up
     report(file, {"strain", item.plain("closure")}, Severity::warning, "strain-unmeasured", round->at,
            "No " + goes_round + " stands under `measures`, so how hard it pulls is not reckoned.",
@@ -98,7 +103,6 @@ void fill_zones(const Filling& file, const Item& item, const Project& project, S
   }
 }
 
-
 }  // namespace
 
 void fill_strain(const Filling& file, Project& project) {
@@ -123,8 +127,8 @@ void fill_strain(const Filling& file, Project& project) {
       strain.stay = Stay{name_in(file, stay, "with", "notions"), stay.length("smaller by"), stay.word("anchored at"),
                          stay.yes_no("hooked first").value.value_or(true)};
     if (const Item band = item.block("band"); band.entry() != nullptr)
-      strain.band = WaistBand{band.length("width"), band.word("slack").value.value_or("none") == "loose",
-                              band.word("slides on"), band.ratio("friction")};
+      strain.band = WaistBand{band.length("width"), band.word("slack").value.value_or("none") == "loose", band.word("slides on"),
+                              band.ratio("friction")};
     for (const Item& hung : item.items("also hangs"))
       if (const auto mass = hung.mass("weighs"); mass.known()) strain.also_hangs.push_back({hung.plain("item"), *mass});
     strain.hip_slope = item.angle("hip slope");

@@ -82,18 +82,20 @@ void fill_print(const Filling& file, Project& project) {
   const Item print = file.root.block("print");
   const bool metric = *project.show_lengths_in == ShownIn::centimetres;
   const auto paper = print.word("paper");
-  project.print.paper =
-      paper.known() ? Given<Paper>::written(*paper == "a4" ? Paper::a4 : Paper::letter, paper.at)
-                    : Given<Paper>::guessed(metric ? Paper::a4 : Paper::letter,
-                                            metric ? "lengths are shown in centimetres" : "lengths are shown in inches");
+  project.print.paper = paper.known()
+                            ? Given<Paper>::written(*paper == "a4" ? Paper::a4 : Paper::letter, paper.at)
+                            : Given<Paper>::guessed(metric ? Paper::a4 : Paper::letter,
+                                                    metric ? "lengths are shown in centimetres" : "lengths are shown in inches");
   project.print.sheets = print.word("sheets");
-  if (!project.print.sheets.known())
-    project.print.sheets = Given<std::string>::standing("binder", 'c', "the whole packet");
+  if (!project.print.sheets.known()) project.print.sheets = Given<std::string>::standing("binder", 'c', "the whole packet");
   const auto holes = print.word("holes");
   const bool letter = *project.print.paper == Paper::letter;
-  project.print.holes =
-      holes.known() ? Given<Holes>::written(*holes == "none" ? Holes::none : *holes == "two" ? Holes::two : Holes::three, holes.at)
-                    : Given<Holes>::guessed(letter ? Holes::three : Holes::two, letter ? "letter paper" : "a4 paper");
+  project.print.holes = holes.known()
+                            ? Given<Holes>::written(*holes == "none"  ? Holes::none
+                                                    : *holes == "two" ? Holes::two
+                                                                      : Holes::three,
+                                                    holes.at)
+                            : Given<Holes>::guessed(letter ? Holes::three : Holes::two, letter ? "letter paper" : "a4 paper");
   project.print.read_from = print.length("read from");
   if (!project.print.read_from.known())
     project.print.read_from = *project.print.sheets == "pin-up"

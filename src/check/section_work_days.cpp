@@ -52,7 +52,8 @@ void fill_work_days(const Filling& file, const Item& work, Project& project) {
     w.hours_by_weekday->fill(Ratio{0, 1});
     for (const Entry& day : by_day.entry()->children) {
       const auto hours = read_number(day.text, day.key);
-      if (const int at = weekday_of(day.key); at >= 0 && hours.ok()) (*w.hours_by_weekday)[static_cast<std::size_t>(at)] = hours.value();
+      if (const int at = weekday_of(day.key); at >= 0 && hours.ok())
+        (*w.hours_by_weekday)[static_cast<std::size_t>(at)] = hours.value();
     }
   }
   for (const Entry* e : work.values("hand sewing only"))
@@ -61,7 +62,8 @@ void fill_work_days(const Filling& file, const Item& work, Project& project) {
     const auto days = days_in(e->text);
     if (!days) continue;
     if (days->second < days->first)
-      say(file, "days-backward", e->at, "The days off end before they begin.", "`" + iso_day(days->second) + " to " + iso_day(days->first) + "`");
+      say(file, "days-backward", e->at, "The days off end before they begin.",
+          "`" + iso_day(days->second) + " to " + iso_day(days->first) + "`");
     else w.days_off.push_back(*days);
   }
   if (const Entry* days = work.at("other days"); days != nullptr && days->kind == Entry::Kind::block)
@@ -80,8 +82,8 @@ void fill_work_days(const Filling& file, const Item& work, Project& project) {
   w.buffer = work.span("buffer");
   if (!w.buffer.known()) w.buffer = Given<Span>::standing(Span{3 * kDay}, 'c', "kept free before the end");
   if (w.rehearsal.known() && project.worn_on.known() && *w.rehearsal > *project.worn_on)
-    say(file, "rehearsal-late", w.rehearsal.at, "The dress rehearsal comes after the day it is worn.", "a week before: `" +
-        iso_day(Day{project.worn_on->serial - 7}) + "`");
+    say(file, "rehearsal-late", w.rehearsal.at, "The dress rehearsal comes after the day it is worn.",
+        "a week before: `" + iso_day(Day{project.worn_on->serial - 7}) + "`");
   if (const Entry* due = work.at("due"); due != nullptr && due->kind == Entry::Kind::block)
     for (const Entry& e : due->children)
       if (const auto day = read_day(e.text, "due"); day.ok()) w.due.push_back({step_id_in(file, e.key), day.value(), e.key_at});
@@ -99,7 +101,8 @@ void fill_changed_steps(const Filling& file, const Item& work, Project& project)
     change.say = item.plain("say");
     change.takes = item.span("takes").value;
     change.after = step_ids_in(file, item, "after");
-    for (const Item& part : item.items("parts")) change.parts.push_back({clean_name(part.plain("part")), part.span("takes").value});
+    for (const Item& part : item.items("parts"))
+      change.parts.push_back({clean_name(part.plain("part")), part.span("takes").value});
     if (change.drop && change.because.empty())
       say(file, "drop-because", item.at("drop")->at, "`" + step->text + "` is left out without a reason.",
           "`because: …`, so that nobody looks for it later");
@@ -110,8 +113,9 @@ void fill_changed_steps(const Filling& file, const Item& work, Project& project)
     }
     if (!change.parts.empty() && sum) {
       if (change.takes && *change.takes != *sum)
-        say(file, "parts-differ", item.at("takes")->at, "The parts of " + change.step + " take " + text_of(*sum) + " together, not " +
-            text_of(*change.takes) + ".", "leave out `takes`; the parts say it");
+        say(file, "parts-differ", item.at("takes")->at,
+            "The parts of " + change.step + " take " + text_of(*sum) + " together, not " + text_of(*change.takes) + ".",
+            "leave out `takes`; the parts say it");
       change.takes = sum;
     }
     project.work.changes.push_back(std::move(change));
@@ -138,8 +142,9 @@ void check_parts_done(const Filling& file, const Item& work, const Project& proj
     for (const std::string& one : parts) all += (all.empty() ? "`" : ", `") + one + "`";
     const std::string near = did_you_mean(clean_name(part->text), parts);
     say(file, "unknown-part", part->at, "`" + id + "` has no part `" + part->text + "`.",
-        parts.empty() ? "split it under `change steps`: `parts: [{ part: " + part->text + " }]`"
-                      : near.empty() ? "its parts are " + all : "did you mean `" + near + "`?");
+        parts.empty()  ? "split it under `change steps`: `parts: [{ part: " + part->text + " }]`"
+        : near.empty() ? "its parts are " + all
+                       : "did you mean `" + near + "`?");
   }
 }
 
@@ -154,10 +159,12 @@ void fill_pace(const Filling& file, Project& project) {
   project.pace.all_by_hand = pace.yes_no("all by hand").value.value_or(false);
   std::vector<std::string> rates;
   for (const Step& step : file.templates.steps)
-    if (!step.hours_rate.empty() && std::find(rates.begin(), rates.end(), step.hours_rate) == rates.end()) rates.push_back(step.hours_rate);
+    if (!step.hours_rate.empty() && std::find(rates.begin(), rates.end(), step.hours_rate) == rates.end())
+      rates.push_back(step.hours_rate);
   std::sort(rates.begin(), rates.end());
   for (const Entry& e : pace.entry()->children) {
-    if (e.key == "i am" || e.key == "threading" || e.key == "needleful" || e.key == "all by hand" || e.kind != Entry::Kind::text) continue;
+    if (e.key == "i am" || e.key == "threading" || e.key == "needleful" || e.key == "all by hand" || e.kind != Entry::Kind::text)
+      continue;
     const auto rate = read_rate(e.text, e.key);
     if (!rate.ok()) continue;
     const std::string kind = clean_name(e.key);
@@ -165,7 +172,8 @@ void fill_pace(const Filling& file, Project& project) {
       const std::string near = did_you_mean(kind, rates);
       std::string all;
       for (const std::string& r : rates) all += (all.empty() ? "" : ", ") + r;
-      report(file, {"pace", ""}, Severity::warning, "pace-unused", e.key_at, "No step is timed by `" + kind + "`: this pace changes nothing.",
+      report(file, {"pace", ""}, Severity::warning, "pace-unused", e.key_at,
+             "No step is timed by `" + kind + "`: this pace changes nothing.",
              near.empty() ? "they are " + all : "did you mean `" + near + "`?");
       continue;
     }

@@ -7,7 +7,8 @@ namespace gownsheaf {
 void report(const Filling& file, const About& about, Severity severity, std::string code, const SourceSpan& at,
             std::string sentence, std::string hint, std::vector<SourceSpan> also) {
   const bool girths_of_the_body = about.section == "measures" || about.section == "size";
-  Diagnostic d = message({about.item, std::string(about.section), "", girths_of_the_body}, severity, std::move(code), at, std::move(sentence), std::move(hint));
+  Diagnostic d = message({about.item, std::string(about.section), "", girths_of_the_body}, severity, std::move(code), at,
+                         std::move(sentence), std::move(hint));
   d.also = std::move(also);
   file.diag.add(std::move(d));
 }

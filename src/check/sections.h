@@ -26,17 +26,17 @@ struct Filling {
   Drawings* drawings = nullptr;
 };
 
-void fill_head(const Filling& file, Project& project);      // before all others
-void fill_rules(const Filling& file, Project& project);     // before what rests on a rule
+void fill_head(const Filling& file, Project& project);   // before all others
+void fill_rules(const Filling& file, Project& project);  // before what rests on a rule
 void fill_measures(const Filling& file, Project& project);
-void fill_wearer(const Filling& file, Project& project);    // who, what it is worn for, underlayers still to make
+void fill_wearer(const Filling& file, Project& project);  // who, what it is worn for, underlayers still to make
 void fill_taken(const Filling& file, Project& project);
 void judge_measures_day(const Filling& file, const Project& project);  // after the fittings are known
-void fill_finished_girths(const Filling& file, Project& project);  // after measures and ease, which must agree
+void fill_finished_girths(const Filling& file, Project& project);      // after measures and ease, which must agree
 void fill_fittings(const Filling& file, Project& project);
 void fill_cloths(const Filling& file, Project& project);
 void fill_notions(const Filling& file, Project& project);
-void fill_skirt(const Filling& file, Project& project);     // before the pieces: its hem is theirs
+void fill_skirt(const Filling& file, Project& project);       // before the pieces: its hem is theirs
 void fill_size_table(const Filling& file, Project& project);  // before the pieces: it settles which of their sizes is made
 void fill_pieces(const Filling& file, Project& project);
 void fill_seams_and_edges(const Filling& file, Project& project);
@@ -49,18 +49,18 @@ void fill_plackets(const Filling& file, Project& project);  // after seams and e
 void fill_pleats(const Filling& file, Project& project);
 void fill_pockets(const Filling& file, Project& project);
 void fill_drapery(const Filling& file, Project& project);
-void fill_piping(const Filling& file, Project& project);    // after seams and edges, as the next two
+void fill_piping(const Filling& file, Project& project);  // after seams and edges, as the next two
 void fill_binding(const Filling& file, Project& project);
 void fill_trims(const Filling& file, Project& project);
 // Last of all, when every section is settled and those that failed are empty.
 void add_pieces_made_for(const Filling& file, Project& project);
 void fill_work(const Filling& file, Project& project);
-void fill_work_days(const Filling& file, const Item& work, Project& project);      // parts of fill_work
+void fill_work_days(const Filling& file, const Item& work, Project& project);  // parts of fill_work
 void fill_changed_steps(const Filling& file, const Item& work, Project& project);
 void check_parts_done(const Filling& file, const Item& work, const Project& project);
 void fill_pace(const Filling& file, Project& project);
 void fill_print(const Filling& file, Project& project);
-void guess_from_pieces(Project& project);                   // garment, joined at waist, lining, what each cloth is used as
+void guess_from_pieces(Project& project);  // garment, joined at waist, lining, what each cloth is used as
 
 // What a piece belongs to, as written or by its name.
 Given<PartOf> part_of_piece(const Item& item, const Named& named);
@@ -76,11 +76,17 @@ void edges_made(const Filling& file, const Item& item, Piece& piece, Project& pr
 Given<Make> make_of(const Filling& file, const Item& item);  // as the item's own keys have it
 void fill_edges(const Item& item, std::string_view key, std::map<std::string, Given<Length>>& edges);
 // The blocks under `by size` of a piece, in the file's order.
-struct OfOneSize { std::string label; Item item; };
+struct OfOneSize {
+  std::string label;
+  Item item;
+};
 std::vector<OfOneSize> sizes_of_piece(const Item& item);
 
 // A message about one item of a section.
-struct About { std::string_view section; std::string item; };
+struct About {
+  std::string_view section;
+  std::string item;
+};
 void report(const Filling& file, const About& about, Severity severity, std::string code, const SourceSpan& at,
             std::string sentence, std::string hint = "", std::vector<SourceSpan> also = {});
 // Name, older name and note. `naming` is the key that names an item of a list, "" for a map. Says so when the older name

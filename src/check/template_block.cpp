@@ -100,10 +100,10 @@ void TemplateBlock::check_key(const Entry& e, const TemplateKey& key) {
     if (e.kind != Entry::Kind::list && !single) sound = refuse(e, "list-wanted", name + " wants a list.", e.key + ": [ … ]");
     if (e.kind == Entry::Kind::list && key.value == TemplateValue::texts)
       for (const Entry& item : e.children)
-        if (item.kind != Entry::Kind::text) sound = refuse(item, "text-wanted", name + " wants a list of words.", "[table, machine]");
+        if (item.kind != Entry::Kind::text)
+          sound = refuse(item, "text-wanted", name + " wants a list of words.", "[table, machine]");
   } else if (e.kind != Entry::Kind::text) {
-    sound = refuse(e, "text-wanted", name + " wants one value, not a list or a block.",
-                   "text with braces is put in quotes");
+    sound = refuse(e, "text-wanted", name + " wants one value, not a list or a block.", "text with braces is put in quotes");
   }
   if (!sound) return;
   if (!key.words.empty()) check_words(e, key);

@@ -71,7 +71,9 @@ void read_cautions(const Entry& file, Templates& into, TemplateNames& names, Dia
 void check_step_library(const Templates& all, Diagnostics& diag);
 
 // Every {…} of a text against the static table of figures. `for_each` is "" | "cloth" | "run" | "piece" | "closure" | "bone".
-struct ReferenceCount { int names = 0, figures = 0, faults = 0; };  // faults are told already
+struct ReferenceCount {
+  int names = 0, figures = 0, faults = 0;
+};  // faults are told already
 ReferenceCount check_references(const Entry& e, const std::string& for_each, bool title_allowed, Diagnostics& diag);
 // Texts of fittings and cautions: {1/4 in} is a length, {girths/waist/finished} a whole figure; items have no place here.
 ReferenceCount check_lengths_and_figures(const Entry& e, bool figures_allowed, Diagnostics& diag);

@@ -8,11 +8,11 @@ namespace gownsheaf {
 enum class TemplateValue { text, id, word, yes_no, number, length, weight, percent, span, condition, texts, blocks, block };
 
 struct TemplateKey {
-  std::string_view block;    // "set", "sheet", "steps", "step", "after", "hours", "cloth kinds", "cloth kind"
+  std::string_view block;  // "set", "sheet", "steps", "step", "after", "hours", "cloth kinds", "cloth kind"
   std::string_view key;
   TemplateValue value = TemplateValue::text;
   bool required = false;
-  std::string_view words;    // closed list, separated by |
+  std::string_view words;  // closed list, separated by |
   std::string_view meaning;
 };
 

@@ -11,12 +11,14 @@ namespace {
 constexpr std::string_view kSources = "sources.md#";
 
 bool names_items(std::string_view section) {
-  return section == "cloths" || section == "pieces" || section == "pleats" || section == "rounds" ||
-         section == "closures" || section == "bones" || section == "bone stock" || section == "notions" || section == "fittings";
+  return section == "cloths" || section == "pieces" || section == "pleats" || section == "rounds" || section == "closures" ||
+         section == "bones" || section == "bone stock" || section == "notions" || section == "fittings";
 }
 
 // What is wrong with one reference: a sentence and a hint, or two empty texts.
-struct Wrong { std::string sentence, hint; };
+struct Wrong {
+  std::string sentence, hint;
+};
 
 Wrong wrong_with(const SayReference& r, const std::string& written, const std::string& for_each) {
   const auto of_section = [&](const FigureKind& k) { return k.section == r.section; };

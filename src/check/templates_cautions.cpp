@@ -18,7 +18,8 @@ void read_cautions(const Entry& file, Templates& into, TemplateNames& names, Dia
     caution.label = row.label();
     caution.source = row.text("source");
     check_source(row, caution.label, caution.source);
-    if (!caution.about.empty() && names.fresh("caution", caution.about, caution.at, diag)) into.cautions.push_back(std::move(caution));
+    if (!caution.about.empty() && names.fresh("caution", caution.about, caution.at, diag))
+      into.cautions.push_back(std::move(caution));
   }
 }
 

@@ -8,7 +8,8 @@ namespace {
 void check_text(const TemplateBlock& line, std::string_view key, std::string_view plain_key, Diagnostics& diag) {
   const Entry* text = line.entry(key);
   if (text != nullptr && check_lengths_and_figures(*text, true, diag).figures > 0 && line.entry(plain_key) == nullptr)
-    line.error("key-missing", key, "`" + std::string(key) + "` holds a figure that some garment may not have, and nothing says it without.",
+    line.error("key-missing", key,
+               "`" + std::string(key) + "` holds a figure that some garment may not have, and nothing says it without.",
                std::string(plain_key) + ": the same in words and lengths alone");
   if (const Entry* plainly = line.entry(plain_key)) check_lengths_and_figures(*plainly, false, diag);
 }

@@ -21,7 +21,8 @@ class Library {
       known(s.replaces, s.at, "replaces");
       for (const std::string& fact : s.when.facts_used())
         if (fact == "late cloth" || fact == "hours short")
-          diag_.error("fact-item", s.at, "`" + fact + "` is known only when the steps are laid on their days; `" + s.id + "` is one of them.",
+          diag_.error("fact-item", s.at,
+                      "`" + fact + "` is known only when the steps are laid on their days; `" + s.id + "` is one of them.",
                       "ask it on a sheet or a caution");
       if (s.replaces == s.id || s.with == s.id)
         diag_.error("unknown-step", s.at, "`" + s.id + "` names itself.", "name another step");
@@ -57,7 +58,8 @@ class Library {
     // A step and its replacement never stand side by side, so neither waits for the other.
     all.erase(std::remove_if(all.begin(), all.end(),
                              [&](std::size_t k) {
-                               return (k != i && steps_[k].id == steps_[i].replaces) || (k != i && steps_[k].replaces == steps_[i].id);
+                               return (k != i && steps_[k].id == steps_[i].replaces) ||
+                                      (k != i && steps_[k].replaces == steps_[i].id);
                              }),
               all.end());
     return all;
@@ -66,7 +68,11 @@ class Library {
   void rings() {
     enum class Mark { fresh, open, closed };
     std::vector<Mark> mark(steps_.size(), Mark::fresh);
-    struct At { std::size_t step; std::vector<std::size_t> before; std::size_t next = 0; };
+    struct At {
+      std::size_t step;
+      std::vector<std::size_t> before;
+      std::size_t next = 0;
+    };
     for (std::size_t start = 0; start < steps_.size(); ++start) {
       if (mark[start] != Mark::fresh) continue;
       mark[start] = Mark::open;

@@ -47,7 +47,8 @@ void read_template_file(const Entry& file, Templates& into, TemplateNames& names
   }
   const std::string near = did_you_mean(first.key, {"set", "steps", "cloth kinds", "rule", "fitting checks", "cautions"});
   diag.error("template-kind", first.key_at, "The first key, `" + first.key + "`, does not say what the file is.",
-             near.empty() ? "a file begins with set, steps, cloth kinds, rule, fitting checks or cautions" : "did you mean `" + near + "`?");
+             near.empty() ? "a file begins with set, steps, cloth kinds, rule, fitting checks or cautions"
+                          : "did you mean `" + near + "`?");
 }
 
 const KeptTemplate* kept_template(std::string_view name, std::string_view bytes) {

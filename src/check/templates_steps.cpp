@@ -43,7 +43,8 @@ class StepReader {
     if (const Entry* say = block_.entry("say")) {
       const ReferenceCount refs = check_references(*say, step_.for_each, false, diag_);
       if (refs.figures > 0 && step_.plainly.empty())
-        block_.error("key-missing", "say", "`say` holds a figure that some garment may not have, and nothing says the act without it.",
+        block_.error("key-missing", "say",
+                     "`say` holds a figure that some garment may not have, and nothing says the act without it.",
                      "plainly: the same act in words alone");
     }
     if (const Entry* plainly = block_.entry("plainly"))

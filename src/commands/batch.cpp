@@ -18,7 +18,8 @@ int run_prune(const Settings& settings, const Workroom& room) {
   }
   // A disk that is not there, or another folder's name, must not cost all packets.
   if (remove && found.projects.empty() && !room.out().recorded().empty()) {
-    say_fault(settings, "`" + room.order().in + "` holds no project at all, so it may not be the folder of these packets: nothing was removed.");
+    say_fault(settings, "`" + room.order().in +
+                            "` holds no project at all, so it may not be the folder of these packets: nothing was removed.");
     return 3;
   }
   const Pruned pruned = prune(room, found, remove);

@@ -44,8 +44,8 @@ int run_program(int argc, const char* const* argv);
 // Shared by the commands.
 Order order_from(const Settings& settings);
 void print_messages(const Settings& settings, const Diagnostics& diag, const std::vector<SourceText>& sources);
-void say(const Settings& settings, const std::string& sentence);           // progress, only with -v
-void say_fault(const Settings& settings, const std::string& sentence);     // always
+void say(const Settings& settings, const std::string& sentence);        // progress, only with -v
+void say_fault(const Settings& settings, const std::string& sentence);  // always
 // Whether something stands in a PDF's place that is none, such as the project itself or a drawing: a slip of `-o`. Says so.
 bool would_write_over(const Settings& settings, const std::string& pdf, const std::string& option);
 // Exit code of a run that did not finish, or -1 when all is well. Prints what stopped it.

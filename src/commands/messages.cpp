@@ -44,7 +44,8 @@ void say_fault(const Settings& settings, const std::string& sentence) {
 
 bool would_write_over(const Settings& settings, const std::string& pdf, const std::string& option) {
   if (kind_at(pdf) != FolderEntry::Kind::file || holds_still(pdf, "") || begins_with(pdf, "%PDF-")) return false;
-  say_fault(settings, "`" + pdf + "` is there already and is no PDF; nothing was written over. Choose another name: `" + option + " NAME.pdf`.");
+  say_fault(settings, "`" + pdf + "` is there already and is no PDF; nothing was written over. Choose another name: `" + option +
+                          " NAME.pdf`.");
   return true;
 }
 

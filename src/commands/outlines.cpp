@@ -15,9 +15,11 @@ void judge(const SvgDrawing& drawing, Diagnostics& diag) {
   bool any = false;
   for (const DrawnOutline& o : drawing.outlines) any = any || o.box.width >= kLeastPiece || o.box.height >= kLeastPiece;
   if (!any)
-    diag.error("no-outline", {drawing.file},
-               drawing.outlines.empty() ? "The drawing holds no closed outline." : "The drawing holds no outline of 10 mm or more.",
-               drawing.open_lines.empty() ? "is the layer with the pieces shown?" : "close the lines in the drawing program; is the scale right?");
+    diag.error(
+        "no-outline", {drawing.file},
+        drawing.outlines.empty() ? "The drawing holds no closed outline." : "The drawing holds no outline of 10 mm or more.",
+        drawing.open_lines.empty() ? "is the layer with the pieces shown?"
+                                   : "close the lines in the drawing program; is the scale right?");
   note_test_square(drawing, diag);
 }
 
@@ -29,7 +31,8 @@ int write_sheet(const Settings& settings, const SvgDrawing& drawing) {
     return 3;
   }
   const Typesetter typesetter(*fonts, binder_scale());
-  const PageShape shape = settings.paper == "a4" ? page_shape(PaperName::a4, HoleCount::two) : page_shape(PaperName::letter, HoleCount::three);
+  const PageShape shape =
+      settings.paper == "a4" ? page_shape(PaperName::a4, HoleCount::two) : page_shape(PaperName::letter, HoleCount::three);
   const std::string name = in_letters_held(*fonts, file_name_of(drawing.file));
   PaperDocument document = lay_out({outlines_sheet(drawing, typesetter, shape)}, shape, {name, "Outlines"}, typesetter);
   document.title = "Outlines of " + name;

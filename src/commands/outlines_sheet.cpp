@@ -29,7 +29,8 @@ Path path_of(const Polygon& line, bool closed, const OnPaper& shown) {
   Point last;
   for (const Point& p : line) {
     const Point at = shown(p);
-    const bool near = !path.empty() && std::max(std::fabs((at.x - last.x).in_points()), std::fabs((at.y - last.y).in_points())) < 0.3;
+    const bool near =
+        !path.empty() && std::max(std::fabs((at.x - last.x).in_points()), std::fabs((at.y - last.y).in_points())) < 0.3;
     if (near && &p != &line.back()) continue;
     path.push_back({path.empty() ? PathStep::Kind::move : PathStep::Kind::line, {}, {}, at});
     last = at;
@@ -38,7 +39,10 @@ Path path_of(const Polygon& line, bool closed, const OnPaper& shown) {
   return path;
 }
 
-struct Candidate { Point at; double room_mm, off_middle_mm; };
+struct Candidate {
+  Point at;
+  double room_mm, off_middle_mm;
+};
 
 // Middles of the stretches inside the outline, on nine levels.
 std::vector<Candidate> places_inside(const DrawnOutline& outline) {
@@ -57,7 +61,9 @@ std::vector<Candidate> places_inside(const DrawnOutline& outline) {
     std::sort(cuts.begin(), cuts.end());
     for (std::size_t i = 0; i + 1 < cuts.size(); i += 2) {
       const double middle = (cuts[i] + cuts[i + 1]) / 2;
-      out.push_back({{Length::ticks(std::llround(middle * Length::kPerMm)), y}, cuts[i + 1] - cuts[i], std::fabs(5.0 - k) * box.height.in_mm() / 10});
+      out.push_back({{Length::ticks(std::llround(middle * Length::kPerMm)), y},
+                     cuts[i + 1] - cuts[i],
+                     std::fabs(5.0 - k) * box.height.in_mm() / 10});
     }
   }
   return out;
@@ -103,29 +109,38 @@ Drawing numbered(const SvgDrawing& drawing, double highest) {
     return contains(shown.of, box);
   };
   for (const OpenLine& line : drawing.open_lines)
-    if (on_drawing(line.points)) out.items.push_back(StrokeMark{path_of(line.points, false, shown), Length::from_points(0.5), Cap::butt, Join::mitre, {2, 2}});
+    if (on_drawing(line.points))
+      out.items.push_back(
+          StrokeMark{path_of(line.points, false, shown), Length::from_points(0.5), Cap::butt, Join::mitre, {2, 2}});
   for (const DrawnMark& mark : drawing.marks)
-    if (mark.closed && on_drawing(mark.points)) out.items.push_back(StrokeMark{path_of(mark.points, true, shown), Length::from_points(0.5), Cap::butt, Join::mitre, {2, 2}});
+    if (mark.closed && on_drawing(mark.points))
+      out.items.push_back(
+          StrokeMark{path_of(mark.points, true, shown), Length::from_points(0.5), Cap::butt, Join::mitre, {2, 2}});
   for (const DrawnOutline& o : drawing.outlines)
-    for (const Polygon& line : o.lines) out.items.push_back(StrokeMark{path_of(line, true, shown), Length::from_points(1), Cap::butt, Join::mitre, {}});
+    for (const Polygon& line : o.lines)
+      out.items.push_back(StrokeMark{path_of(line, true, shown), Length::from_points(1), Cap::butt, Join::mitre, {}});
   std::vector<Point> taken;
   for (std::size_t i = 0; i < drawing.outlines.size(); ++i) {
     if (is_small(drawing.outlines[i])) continue;
     const Point at = number_place(drawing.outlines[i], taken, shown);
     taken.push_back(at);
-    out.items.push_back(Label{bold(whole_number(static_cast<std::int64_t>(taken.size()))), shown(at), Label::Across::middle, Label::Up::middle, 0, true, kNumberSize});
+    out.items.push_back(Label{bold(whole_number(static_cast<std::int64_t>(taken.size()))), shown(at), Label::Across::middle,
+                              Label::Up::middle, 0, true, kNumberSize});
   }
   return out;
 }
 
-std::string inches(Length length) { return text_of(length, ShownIn::inches, Length::sixty_fourths(8), Rounding::nearest).number(); }
+std::string inches(Length length) {
+  return text_of(length, ShownIn::inches, Length::sixty_fourths(8), Rounding::nearest).number();
+}
 
 }  // namespace
 
 std::string in_letters_held(const FontSet& fonts, std::string text) {
   for (const char32_t c : not_covered(fonts, text)) {
     const std::string letter = encode_utf8(c);
-    for (std::size_t at = text.find(letter); at != std::string::npos; at = text.find(letter, at + 1)) text.replace(at, letter.size(), "?");
+    for (std::size_t at = text.find(letter); at != std::string::npos; at = text.find(letter, at + 1))
+      text.replace(at, letter.size(), "?");
   }
   return text;
 }
@@ -140,7 +155,8 @@ Sheet outlines_sheet(const SvgDrawing& drawing, const Typesetter& typesetter, co
   sheet.section = Section::cut;
   const auto small = static_cast<std::size_t>(std::count_if(drawing.outlines.begin(), drawing.outlines.end(), is_small));
   const std::size_t n = drawing.outlines.size() - small;
-  std::string answer = whole_number(static_cast<std::int64_t>(n)) + (n == 1 ? " closed outline" : " closed outlines") + " in " + file + ".";
+  std::string answer =
+      whole_number(static_cast<std::int64_t>(n)) + (n == 1 ? " closed outline" : " closed outlines") + " in " + file + ".";
   if (small > 0) answer += " " + whole_number(static_cast<std::int64_t>(small)) + " more under 10 mm, not numbered.";
   sheet.answer = words(answer);
   // As high as leaves room for the table on the same page, while that is high enough to tell the pieces apart.
@@ -148,15 +164,22 @@ Sheet outlines_sheet(const SvgDrawing& drawing, const Typesetter& typesetter, co
   sheet.blocks.push_back({numbered(drawing, std::max(kLeastHigh, shape.bottom - shape.top - words_take))});
   sheet.blocks.push_back({Gap{10}});
   Table table;
-  table.columns = {{words("No."), Column::Kind::count, 34, true}, {words("Write as its outline"), Column::Kind::words, 0},
-                   {words("Name"), Column::Kind::words, 110}, {words("mm"), Column::Kind::words, 66}, {words("in"), Column::Kind::words, 84}};
+  table.columns = {{words("No."), Column::Kind::count, 34, true},
+                   {words("Write as its outline"), Column::Kind::words, 0},
+                   {words("Name"), Column::Kind::words, 110},
+                   {words("mm"), Column::Kind::words, 66},
+                   {words("in"), Column::Kind::words, 84}};
   std::int64_t number = 0;
   for (std::size_t i = 0; i < drawing.outlines.size(); ++i) {
     const DrawnOutline& o = drawing.outlines[i];
     if (is_small(o)) continue;
     const std::string size = size_words(o.box);
-    table.rows.push_back({Row::Kind::plain, {{bold(whole_number(++number))}, {words(file + "#" + in_letters_held(fonts, pick_words(drawing, i)))},
-                          {words(in_letters_held(fonts, o.title))}, {words(size.substr(0, size.size() - 3))}, {words(inches(o.box.width) + " x " + inches(o.box.height))}}});
+    table.rows.push_back({Row::Kind::plain,
+                          {{bold(whole_number(++number))},
+                           {words(file + "#" + in_letters_held(fonts, pick_words(drawing, i)))},
+                           {words(in_letters_held(fonts, o.title))},
+                           {words(size.substr(0, size.size() - 3))},
+                           {words(inches(o.box.width) + " x " + inches(o.box.height))}}});
   }
   sheet.blocks.push_back({std::move(table)});
   return sheet;

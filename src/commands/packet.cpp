@@ -48,7 +48,8 @@ int run_packet(const Settings& settings) {
     say_fault(settings, fault->sentence);
     return 3;
   }
-  say(settings, std::to_string(made.pages) + " pages, figures in " + figures + (made.calendar.empty() ? "." : ", days in " + calendar + "."));
+  say(settings, std::to_string(made.pages) + " pages, figures in " + figures +
+                    (made.calendar.empty() ? "." : ", days in " + calendar + "."));
   std::printf("%s\n", packet.c_str());
   return 0;
 }

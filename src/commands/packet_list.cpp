@@ -45,14 +45,21 @@ Sheet packet_list_sheet(const std::vector<PacketResult>& results, const FontSet&
   Sheet sheet;
   sheet.id = sheet.anchor = "packets";
   sheet.title = "Packets";
-  sheet.answer = words(counted(static_cast<int>(results.size()), "project") + (failed > 0 ? ", " + std::to_string(failed) + " failed." : "."));
+  sheet.answer = words(counted(static_cast<int>(results.size()), "project") +
+                       (failed > 0 ? ", " + std::to_string(failed) + " failed." : "."));
   Table table;
-  table.columns = {{words("Packet"), Column::Kind::words, 116}, {words("Title"), Column::Kind::words, 0}, {words("For"), Column::Kind::words, 42},
-                   {words("Cloth to buy"), Column::Kind::words, 132}, {words("Open"), Column::Kind::words, 72}};
+  table.columns = {{words("Packet"), Column::Kind::words, 116},
+                   {words("Title"), Column::Kind::words, 0},
+                   {words("For"), Column::Kind::words, 42},
+                   {words("Cloth to buy"), Column::Kind::words, 132},
+                   {words("Open"), Column::Kind::words, 72}};
   for (const PacketResult& r : results) {
     const PacketFacts about = r.record ? r.record->about : PacketFacts{};
     table.rows.push_back({Row::Kind::plain,
-                          {{shown(packet_name(r.project.stem))}, {shown(about.title)}, {shown(about.wearer)}, {shown(cloths_of(about))},
+                          {{shown(packet_name(r.project.stem))},
+                           {shown(about.title)},
+                           {shown(about.wearer)},
+                           {shown(cloths_of(about))},
                            {words(open_of(r))}}});
   }
   if (!table.rows.empty()) sheet.blocks.push_back({std::move(table)});

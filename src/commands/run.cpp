@@ -13,7 +13,9 @@ Order order_from(const Settings& settings) {
   if (!settings.size.empty()) order.size = settings.size;
   if (!settings.since.empty()) order.since = settings.since;
   order.work.lay_work = settings.effort == "quick" ? 2000 : settings.effort == "patient" ? 200000 : 8000;
-  order.work.outline_work = settings.effort == "quick" ? nest::kQuickWork : settings.effort == "patient" ? nest::kPatientWork : nest::kUsualWork;
+  order.work.outline_work = settings.effort == "quick"     ? nest::kQuickWork
+                            : settings.effort == "patient" ? nest::kPatientWork
+                                                           : nest::kUsualWork;
   order.work.threads = settings.threads;
   return order;
 }

@@ -40,7 +40,8 @@ std::optional<ServiceOrder> service_order_from(const Settings& settings) {
   const int room = std::max(1, processors() / settings.threads);  // workers times threads are never more than processors
   order.jobs = settings.jobs == 0 ? room : std::min(settings.jobs, room);
   if (order.jobs < settings.jobs)
-    say(settings, "There are " + std::to_string(processors()) + " processors, so " + std::to_string(order.jobs) + " packets are made at once.");
+    say(settings, "There are " + std::to_string(processors()) + " processors, so " + std::to_string(order.jobs) +
+                      " packets are made at once.");
   const int usual_limit = settings.effort == "patient" ? 1800 : 300;
   order.ceilings = {settings.time_limit > 0 ? settings.time_limit : usual_limit, settings.memory_limit};
   order.trust_paths = settings.trust_paths;
@@ -80,7 +81,8 @@ ListMaker list_maker(const Settings& settings) {
 }
 
 Teller::Teller(const Settings& settings, bool news)
-    : settings_(settings), news_(news), terminal_(!news && !settings.quiet && settings.log == LogForm::plain && ::isatty(2) == 1) {}
+    : settings_(settings), news_(news),
+      terminal_(!news && !settings.quiet && settings.log == LogForm::plain && ::isatty(2) == 1) {}
 
 void Teller::clear_line() {
   if (line_shown_) std::fputs("\r\033[K", stderr);
@@ -119,10 +121,10 @@ void Teller::say(const std::string& sentence) {
 void Teller::summary(const PacketCounts& counts) {
   clear_line();
   const std::size_t all = counts.made + counts.current + counts.failed;
-  if (settings_.log == LogForm::json)
-    std::fputs(counts_json_line(counts).c_str(), stdout);
+  if (settings_.log == LogForm::json) std::fputs(counts_json_line(counts).c_str(), stdout);
   else
-    std::printf("%zu %s: %zu made, %zu current, %zu failed.\n", all, all == 1 ? "project" : "projects", counts.made, counts.current, counts.failed);
+    std::printf("%zu %s: %zu made, %zu current, %zu failed.\n", all, all == 1 ? "project" : "projects", counts.made,
+                counts.current, counts.failed);
   std::fflush(stdout);
 }
 

@@ -57,7 +57,8 @@ const char* const kBodicePieces =
   - { piece: sleeve, part of: sleeve, make: pair, from: [outer cloth, lining], finished width: 13 in, finished length: 22 in }
 )";
 
-const char* const kPetticoatCloths = R"(cloths:                        # each under its own name; `bought` is what lies on the shelf
+const char* const kPetticoatCloths =
+    R"(cloths:                        # each under its own name; `bought` is what lies on the shelf
   white cotton: { kind: cotton lawn, width: 45 in, bought: [5 yd] }
 )";
 
@@ -66,7 +67,8 @@ const char* const kPetticoatPieces =
   - { piece: waistband, part of: band, make: 1, from: [white cotton], finished width: 30 in, finished length: 1 in }
 )";
 
-const char* const kPetticoatPleats = R"(pleats:                        # give what you know of flat, finished, count, depth, visible; the rest is worked out
+const char* const kPetticoatPleats =
+    R"(pleats:                        # give what you know of flat, finished, count, depth, visible; the rest is worked out
   - { run: petticoat top, of: [petticoat breadth], kind: knife, toward: centre back, finished: 28 in, count: 20 }
 )";
 
@@ -78,7 +80,8 @@ const char* const kBand =
     R"(  - { piece: waistband, part of: band, make: 1, from: [outer cloth], finished width: 30 in, finished length: 3 in }
 )";
 
-const char* const kPleats = R"(pleats:                        # give what you know of flat, finished, count, depth, visible; the rest is worked out
+const char* const kPleats =
+    R"(pleats:                        # give what you know of flat, finished, count, depth, visible; the rest is worked out
   - { run: skirt top, of: [skirt breadth], kind: knife, toward: centre back, finished: 28 in, count: 20 }
 )";
 

@@ -1,6 +1,6 @@
+#include "service/watch.h"
 #include "commands/service.h"
 #include "service/signals.h"
-#include "service/watch.h"
 
 namespace gownsheaf {
 

@@ -9,22 +9,18 @@ namespace {
 
 // Every field, the ones that order messages first, so that the order never depends on the order of finding.
 auto key(const Diagnostic& d) {
-  return std::tie(d.at.file, d.at.line, d.at.column, d.code, d.at.length, d.severity, d.sentence, d.hint, d.item,
-                  d.section, d.sheet, d.step, d.accepted_because, d.is_private, d.also);
+  return std::tie(d.at.file, d.at.line, d.at.column, d.code, d.at.length, d.severity, d.sentence, d.hint, d.item, d.section,
+                  d.sheet, d.step, d.accepted_because, d.is_private, d.also);
 }
 
 }  // namespace
 
 std::string_view word_for(Severity severity) {
   switch (severity) {
-    case Severity::error:
-      return "error";
-    case Severity::hold:
-      return "hold";
-    case Severity::warning:
-      return "warning";
-    case Severity::note:
-      return "note";
+    case Severity::error: return "error";
+    case Severity::hold: return "hold";
+    case Severity::warning: return "warning";
+    case Severity::note: return "note";
   }
   return "error";
 }
@@ -47,9 +43,8 @@ bool Diagnostics::has_errors() const {
 std::vector<Diagnostic> Diagnostics::sorted() const {
   std::vector<Diagnostic> out = all_;
   std::sort(out.begin(), out.end(), [](const Diagnostic& a, const Diagnostic& b) { return key(a) < key(b); });
-  out.erase(
-      std::unique(out.begin(), out.end(), [](const Diagnostic& a, const Diagnostic& b) { return key(a) == key(b); }),
-      out.end());
+  out.erase(std::unique(out.begin(), out.end(), [](const Diagnostic& a, const Diagnostic& b) { return key(a) == key(b); }),
+            out.end());
   return out;
 }
 

@@ -22,18 +22,18 @@ enum class Severity { error, hold, warning, note };
 std::string_view word_for(Severity severity);  // "error", "hold", "warning", "note"
 
 struct Diagnostic {
-  std::string code;             // "unknown-key"; every code has its entry in docs/diagnostics.md
+  std::string code;  // "unknown-key"; every code has its entry in docs/diagnostics.md
   Severity severity = Severity::error;
-  SourceSpan at;                // the narrowest place
-  std::vector<SourceSpan> also; // further places ("the first `waist` is here")
-  std::string sentence;         // what was seen, then the rule; one plain sentence
-  std::string hint;             // what to type; may be ""
-  std::string item;             // name of the item concerned ("slate wool", "sides"): what `accept … at` names
-  std::string section;          // "cloths", "pleats", "pieces", "rounds" … or ""
-  std::string sheet;            // sheet of the packet where it is shown; "" = at a glance only
-  std::string step;             // step id the hold gates ("cut-breadths@slate wool"), or ""
-  std::string accepted_because; // set by `accept`; then it is a recorded decision, not an open hold
-  bool is_private = false;      // speaks of body measures, prices, people: left out of `group`
+  SourceSpan at;                 // the narrowest place
+  std::vector<SourceSpan> also;  // further places ("the first `waist` is here")
+  std::string sentence;          // what was seen, then the rule; one plain sentence
+  std::string hint;              // what to type; may be ""
+  std::string item;              // name of the item concerned ("slate wool", "sides"): what `accept … at` names
+  std::string section;           // "cloths", "pleats", "pieces", "rounds" … or ""
+  std::string sheet;             // sheet of the packet where it is shown; "" = at a glance only
+  std::string step;              // step id the hold gates ("cut-breadths@slate wool"), or ""
+  std::string accepted_because;  // set by `accept`; then it is a recorded decision, not an open hold
+  bool is_private = false;       // speaks of body measures, prices, people: left out of `group`
 };
 
 class Diagnostics {

@@ -4,7 +4,8 @@
 
 namespace gownsheaf {
 
-Diagnostic message(const Subject& about, Severity severity, std::string code, const SourceSpan& at, std::string sentence, std::string hint) {
+Diagnostic message(const Subject& about, Severity severity, std::string code, const SourceSpan& at, std::string sentence,
+                   std::string hint) {
   Diagnostic d;
   d.code = std::move(code);
   d.severity = severity;

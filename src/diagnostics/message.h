@@ -11,6 +11,7 @@ struct Subject {
   std::string item, section, sheet;  // as in Diagnostic
   bool is_private = false;
 };
-Diagnostic message(const Subject& about, Severity severity, std::string code, const SourceSpan& at, std::string sentence, std::string hint);
+Diagnostic message(const Subject& about, Severity severity, std::string code, const SourceSpan& at, std::string sentence,
+                   std::string hint);
 
 }  // namespace gownsheaf

@@ -31,8 +31,7 @@ std::string place(const SourceSpan& at) {
 
 const std::string* line_at(const SourceSpan& at, const std::vector<SourceText>& sources) {
   if (at.line <= 0) return nullptr;
-  const auto source =
-      std::find_if(sources.begin(), sources.end(), [&](const SourceText& s) { return s.file == at.file.text(); });
+  const auto source = std::find_if(sources.begin(), sources.end(), [&](const SourceText& s) { return s.file == at.file.text(); });
   if (source == sources.end() || static_cast<std::size_t>(at.line) > source->lines.size()) return nullptr;
   return &source->lines[static_cast<std::size_t>(at.line) - 1];
 }
@@ -62,10 +61,8 @@ std::string line_and_carets(const SourceSpan& at, const std::string& line) {
 
   for (std::size_t i = from; i < std::max(marked, from); ++i) {
     if (i >= to) break;  // just past the end: where something is missing
-    if (chars[i] == U'\t')
-      below += "\t";
-    else
-      below.append(static_cast<std::size_t>(columns_of(shown::as_shown(chars[i]))), ' ');
+    if (chars[i] == U'\t') below += "\t";
+    else below.append(static_cast<std::size_t>(columns_of(shown::as_shown(chars[i]))), ' ');
   }
   const std::size_t length = at.length > 0 ? static_cast<std::size_t>(at.length) : 1;
   std::size_t owed = 0;  // the second column of a wide character, written only if another caret follows

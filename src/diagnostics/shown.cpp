@@ -5,8 +5,8 @@
 namespace gownsheaf::shown {
 
 char32_t as_shown(char32_t c) {
-  const bool steers = (c < 0x20 && c != U'\t') || (c >= 0x7F && c < 0xA0) || (c >= 0x202A && c <= 0x202E) ||
-                      (c >= 0x2066 && c <= 0x2069);
+  const bool steers =
+      (c < 0x20 && c != U'\t') || (c >= 0x7F && c < 0xA0) || (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
   return steers ? kNoCharacter : c;
 }
 

@@ -19,27 +19,29 @@ struct OlderFigures {
 
 struct Change {
   enum class Kind { altered, is_new, gone } kind = Kind::altered;
-  std::string key;            // by today's names
+  std::string key;  // by today's names
   std::optional<Figure> was, is;
   Action action = Action::none;
-  bool is_private = false;    // was or is
+  bool is_private = false;  // was or is
 };
 
 // A piece whose cutting is marked done and that no longer is what is wanted.
 struct CutAlready {
   enum class Kind { too_small, too_large, wanted_more, wanted_fewer, unused } kind = Kind::too_small;
   std::string piece, cloth;
-  std::string sentence;       // "Bodice front is cut from slate wool, and 1/2 in too narrow."
-  std::string what_to_do;     // "add a strip at the side, or cut again"
+  std::string sentence;    // "Bodice front is cut from slate wool, and 1/2 in too narrow."
+  std::string what_to_do;  // "add a strip at the side, or cut again"
   bool is_private = false;
-  std::string step;           // the step that cut it, as `done` names it: "cut-pieces@slate wool", "cut-pieces"
+  std::string step;  // the step that cut it, as `done` names it: "cut-pieces@slate wool", "cut-pieces"
 };
 
 // A step that is marked done and whose figures are others now.
-struct StepAgain { std::string id, because; };
+struct StepAgain {
+  std::string id, because;
+};
 
 struct Changes {
-  std::vector<Change> all;    // in the order of today's figures, then those that are no more in their old order
+  std::vector<Change> all;  // in the order of today's figures, then those that are no more in their old order
   std::vector<CutAlready> cut;
   std::vector<StepAgain> again;
   bool private_compared = true;

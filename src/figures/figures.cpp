@@ -27,8 +27,7 @@ struct InWords {
     return inches() ? decimal(m.value / kGramsPerOunce / 16, 2) + " lb" : decimal(m.value / 1000, 2) + " kg";
   }
   std::string operator()(MassPerArea w) const {
-    return inches() ? decimal(w.value / kGramsPerSquareMetrePerOuncePerSquareYard, 1) + " oz/yd²"
-                    : decimal(w.value, 0) + " g/m²";
+    return inches() ? decimal(w.value / kGramsPerSquareMetrePerOuncePerSquareYard, 1) + " oz/yd²" : decimal(w.value, 0) + " g/m²";
   }
   std::string operator()(Force f) const {
     return inches() ? decimal(f.value / kNewtonsPerPoundForce, 2) + " lbf" : decimal(f.value, 1) + " N";

@@ -3,7 +3,9 @@
 namespace gownsheaf {
 namespace {
 
-struct Row { std::string_view formula, source; };
+struct Row {
+  std::string_view formula, source;
+};
 
 constexpr Row kRows[] = {
     {"all-round", kArithmetic},

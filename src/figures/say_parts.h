@@ -6,7 +6,10 @@
 namespace gownsheaf {
 
 // A {…} in a text of the templates: words, or a figure's key.
-struct SayPart { std::string words; std::string figure; };
+struct SayPart {
+  std::string words;
+  std::string figure;
+};
 using Say = std::vector<SayPart>;
 
 }  // namespace gownsheaf

@@ -11,7 +11,9 @@
 
 namespace gownsheaf {
 
-struct FileFault { std::string sentence; };  // plain words, with the path as the caller gave it
+struct FileFault {
+  std::string sentence;
+};  // plain words, with the path as the caller gave it
 
 template <class T>
 struct FileResult {
@@ -27,7 +29,8 @@ FileResult<std::string> read_named_file(const std::string& path, std::size_t lim
 // A file below `root` named by a relative path in a project: `..`, absolute paths and links that lead out are refused.
 // `refused`: links that stay inside are refused too, as the files of strangers are read.
 enum class Links { inside, refused };
-FileResult<std::string> read_below(const std::string& root, const std::string& relative, std::size_t limit, Links links = Links::inside);
+FileResult<std::string> read_below(const std::string& root, const std::string& relative, std::size_t limit,
+                                   Links links = Links::inside);
 // Names (not paths) of the regular files in a folder that end in `suffix`, sorted by bytes.
 FileResult<std::vector<std::string>> list_files(const std::string& folder, std::string_view suffix);
 // Everything in a folder, sorted by name. A folder that is itself a link is refused.
@@ -47,13 +50,16 @@ bool holds_still(const std::string& path, std::string_view bytes);
 bool begins_with(const std::string& path, std::string_view bytes);
 bool exists(const std::string& path);
 std::string plain_path(const std::string& relative);  // without empty and `.` parts
-std::string folder_of(const std::string& path);      // "." for a bare name
+std::string folder_of(const std::string& path);       // "." for a bare name
 std::string file_name_of(const std::string& path);
 
 // Several files that belong together: all are written to temporary names in their folders and flushed, then renamed in
 // order (the last one is the one that counts, the PDF), then the folders are flushed. On any fault nothing at the final
 // names has changed before the first rename, and no temporary file is left. Returns a fault or nothing.
-struct FileToWrite { std::string path; std::string bytes; };
+struct FileToWrite {
+  std::string path;
+  std::string bytes;
+};
 std::optional<FileFault> write_whole(const std::vector<FileToWrite>& files);
 // A name that write_whole writes under before it renames; left behind only where the program was killed or the power cut.
 bool is_temporary_name(std::string_view name);

@@ -25,34 +25,21 @@ bool OpenFile::close() {
 std::string in_words(int error_number) {
   // The system's own sentences change with language settings, so the usual ones are put here.
   switch (error_number) {
-    case ENOENT:
-      return "there is no such file or folder";
-    case ENOTDIR:
-      return "a part of the path is a file, not a folder";
-    case EISDIR:
-      return "it is a folder, not a file";
+    case ENOENT: return "there is no such file or folder";
+    case ENOTDIR: return "a part of the path is a file, not a folder";
+    case EISDIR: return "it is a folder, not a file";
     case EACCES:
-    case EPERM:
-      return "you have no permission for it";
-    case EROFS:
-      return "the disk can only be read";
-    case ENOSPC:
-      return "the disk is full";
-    case EDQUOT:
-      return "your share of the disk is full";
-    case EFBIG:
-      return "it would be larger than is allowed here";
-    case ENAMETOOLONG:
-      return "the name is too long";
-    case ELOOP:
-      return "its links lead in a ring or may not be followed";
+    case EPERM: return "you have no permission for it";
+    case EROFS: return "the disk can only be read";
+    case ENOSPC: return "the disk is full";
+    case EDQUOT: return "your share of the disk is full";
+    case EFBIG: return "it would be larger than is allowed here";
+    case ENAMETOOLONG: return "the name is too long";
+    case ELOOP: return "its links lead in a ring or may not be followed";
     case EMFILE:
-    case ENFILE:
-      return "too many files are open";
-    case EIO:
-      return "the disk reports a fault";
-    default:
-      return "the system reports fault number " + std::to_string(error_number);
+    case ENFILE: return "too many files are open";
+    case EIO: return "the disk reports a fault";
+    default: return "the system reports fault number " + std::to_string(error_number);
   }
 }
 

@@ -119,8 +119,7 @@ FileResult<std::vector<std::string>> list_files(const std::string& folder, std::
     const std::string name = entry->d_name;
     if (!std::string_view(name).ends_with(suffix)) continue;
     struct stat about {};
-    if (::fstatat(::dirfd(open_folder.get()), entry->d_name, &about, 0) == 0 && S_ISREG(about.st_mode))
-      names.push_back(name);
+    if (::fstatat(::dirfd(open_folder.get()), entry->d_name, &about, 0) == 0 && S_ISREG(about.st_mode)) names.push_back(name);
   }
   if (errno != 0) return fault(errno);
   std::sort(names.begin(), names.end());
@@ -150,8 +149,10 @@ FileResult<std::vector<FolderEntry>> list_entries(const std::string& folder, Lin
     struct stat about {};
     if (::fstatat(fd, entry->d_name, &about, AT_SYMLINK_NOFOLLOW) != 0) continue;  // gone meanwhile
     const mode_t mode = about.st_mode;
-    const auto kind = S_ISREG(mode) ? FolderEntry::Kind::file : S_ISDIR(mode) ? FolderEntry::Kind::folder
-                      : S_ISLNK(mode) ? FolderEntry::Kind::link : FolderEntry::Kind::other;
+    const auto kind = S_ISREG(mode)   ? FolderEntry::Kind::file
+                      : S_ISDIR(mode) ? FolderEntry::Kind::folder
+                      : S_ISLNK(mode) ? FolderEntry::Kind::link
+                                      : FolderEntry::Kind::other;
     entries.push_back({kind, name});
   }
   if (errno != 0) return fault(errno);
@@ -162,7 +163,9 @@ FileResult<std::vector<FolderEntry>> list_entries(const std::string& folder, Lin
 FolderEntry::Kind kind_at(const std::string& path) {
   struct stat about {};
   if (::stat(path.c_str(), &about) != 0) return FolderEntry::Kind::other;
-  return S_ISREG(about.st_mode) ? FolderEntry::Kind::file : S_ISDIR(about.st_mode) ? FolderEntry::Kind::folder : FolderEntry::Kind::other;
+  return S_ISREG(about.st_mode)   ? FolderEntry::Kind::file
+         : S_ISDIR(about.st_mode) ? FolderEntry::Kind::folder
+                                  : FolderEntry::Kind::other;
 }
 
 std::optional<std::string> real_path_of(const std::string& path) { return real_path(path); }

@@ -103,7 +103,8 @@ class Drafts {
   }
 
   OpenFile open_new(Draft& draft) {
-    const std::string stem = folder_of(draft.target) + "/" + temporary_stem(file_name_of(draft.target)) + std::to_string(::getpid()) + "-";
+    const std::string stem =
+        folder_of(draft.target) + "/" + temporary_stem(file_name_of(draft.target)) + std::to_string(::getpid()) + "-";
     for (int attempt = 0; attempt < 1000; ++attempt) {
       draft.temporary = stem + std::to_string(attempt);
       const int fd = ::open(draft.temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0666);
@@ -128,14 +129,17 @@ std::optional<FileFault> write_whole(const std::vector<FileToWrite>& files) {
 bool is_temporary_name(std::string_view name) {
   if (!name.starts_with(kTemporary)) return false;
   name.remove_prefix(kTemporary.size());
-  if (name.size() < kNameMark + 4 || name[kNameMark] != '-' || name.find_first_not_of("0123456789abcdef") != kNameMark) return false;
+  if (name.size() < kNameMark + 4 || name[kNameMark] != '-' || name.find_first_not_of("0123456789abcdef") != kNameMark)
+    return false;
   name.remove_prefix(kNameMark + 1);
   const std::size_t dash = name.find('-');
   return dash != 0 && dash != std::string_view::npos && dash + 1 < name.size() && name.rfind('-') == dash &&
          name.find_first_not_of("0123456789-") == std::string_view::npos;
 }
 
-std::string temporary_mark(std::string_view temporary_name) { return std::string(temporary_name.substr(kTemporary.size(), kNameMark)); }
+std::string temporary_mark(std::string_view temporary_name) {
+  return std::string(temporary_name.substr(kTemporary.size(), kNameMark));
+}
 
 std::optional<FileFault> make_folders(const std::string& path) {
   std::vector<std::string> missing;
@@ -171,7 +175,9 @@ HeldLock::~HeldLock() {
   if (fd_ >= 0) ::close(fd_);
 }
 
-int HeldLock::open(const std::string& path) { return ::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK, 0666); }
+int HeldLock::open(const std::string& path) {
+  return ::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK, 0666);
+}
 
 // 0, or the number of the fault: EWOULDBLOCK where another holds it.
 int HeldLock::try_for(int kind) {
@@ -203,7 +209,8 @@ FileResult<HeldLock> HeldLock::take_alike(const std::string& path, const std::st
   for (int attempt = 0; attempt < 12; ++attempt) {
     if (attempt > 0) ::usleep(20'000);
     if (lock.try_for(LOCK_EX) == 0 && said() != words &&
-        (::ftruncate(lock.fd_, 0) != 0 || ::pwrite(lock.fd_, words.data(), words.size(), 0) != static_cast<ssize_t>(words.size())))
+        (::ftruncate(lock.fd_, 0) != 0 ||
+         ::pwrite(lock.fd_, words.data(), words.size(), 0) != static_cast<ssize_t>(words.size())))
       return {std::nullopt, not_written(path, errno)};
     // From alone to shared is no single step: another may come between, and its words then stand.
     const int fault = lock.try_for(LOCK_SH);

@@ -35,11 +35,12 @@ constexpr std::array<FaceFile, kFaces> kFaceFiles{{
 // nothing, or print wrong, count as not covered even when the face holds a glyph: controls, invisible format
 // characters, scripts that run right to left or join or stack their letters (and all above U+FFFF: see covers).
 bool can_be_set(char32_t c) {
-  struct Range { char32_t first, last; };
-  static constexpr Range kNotSet[] = {
-      {0x0000, 0x001F}, {0x007F, 0x009F}, {0x00AD, 0x00AD}, {0x0590, 0x109F}, {0x1700, 0x1BFF}, {0x200B, 0x200F},
-      {0x2028, 0x202E}, {0x2060, 0x206F}, {0xD800, 0xDFFF}, {0xFB1D, 0xFDFF}, {0xFE00, 0xFE0F}, {0xFE70, 0xFEFF},
-      {0xFFF9, 0xFFFC}, {0xFFFE, 0xFFFF}};
+  struct Range {
+    char32_t first, last;
+  };
+  static constexpr Range kNotSet[] = {{0x0000, 0x001F}, {0x007F, 0x009F}, {0x00AD, 0x00AD}, {0x0590, 0x109F}, {0x1700, 0x1BFF},
+                                      {0x200B, 0x200F}, {0x2028, 0x202E}, {0x2060, 0x206F}, {0xD800, 0xDFFF}, {0xFB1D, 0xFDFF},
+                                      {0xFE00, 0xFE0F}, {0xFE70, 0xFEFF}, {0xFFF9, 0xFFFC}, {0xFFFE, 0xFFFF}};
   for (const Range& range : kNotSet) {
     if (c >= range.first && c <= range.last) return false;
   }
@@ -55,7 +56,7 @@ struct OpenFace {
   std::string path, bytes;
   FT_Face face = nullptr;
   LineMetrics metrics;
-  std::string hash;                                                 // "" until asked for
+  std::string hash;                                                   // "" until asked for
   std::array<std::unique_ptr<std::array<Character, 256>>, 256> seen;  // by high and low byte
 };
 
@@ -81,7 +82,7 @@ int height_of(FT_Face face, char32_t letter) {
 
 LineMetrics line_metrics(FT_Face face) {
   LineMetrics lines;
-  lines.ascent = thousandths(face->ascender, face->units_per_EM);    // of hhea, as libharu takes them
+  lines.ascent = thousandths(face->ascender, face->units_per_EM);  // of hhea, as libharu takes them
   lines.descent = thousandths(face->descender, face->units_per_EM);
   const auto* os2 = static_cast<const TT_OS2*>(FT_Get_Sfnt_Table(face, FT_SFNT_OS2));
   if (os2 != nullptr && os2->version >= 2 && os2->version != 0xFFFF) {
@@ -133,9 +134,7 @@ class OpenFonts final : public FontSet {
     if (open.hash.empty()) open.hash = sha256(open.bytes);
     return open.hash;
   }
-  bool file_unchanged(Face face) const override {
-    return holds_still(at(face).path, at(face).bytes);
-  }
+  bool file_unchanged(Face face) const override { return holds_still(at(face).path, at(face).bytes); }
 
  private:
   OpenFace& at(Face face) const { return faces_.at(static_cast<std::size_t>(face)); }

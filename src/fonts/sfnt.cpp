@@ -6,14 +6,12 @@
 namespace gownsheaf {
 namespace {
 
-constexpr std::size_t kDirectory = 12, kRecord = 16;      // bytes: file header, one table record
+constexpr std::size_t kDirectory = 12, kRecord = 16;                        // bytes: file header, one table record
 constexpr std::uint32_t kTrueType = 0x00010000, kOldTrueType = 0x74727565;  // "true"
 
 std::uint32_t unsigned16(std::string_view bytes, std::size_t at) {
   if (at + 2 > bytes.size()) return 0;
-  const auto byte = [&](std::size_t i) {
-    return static_cast<std::uint32_t>(static_cast<unsigned char>(bytes[at + i]));
-  };
+  const auto byte = [&](std::size_t i) { return static_cast<std::uint32_t>(static_cast<unsigned char>(bytes[at + i])); };
   return byte(0) << 8 | byte(1);
 }
 

@@ -8,7 +8,9 @@
 namespace gownsheaf {
 namespace {
 
-struct Vector { double x = 0, y = 0; };
+struct Vector {
+  double x = 0, y = 0;
+};
 Vector operator+(Vector a, Vector b) { return {a.x + b.x, a.y + b.y}; }
 Vector operator*(double k, Vector a) { return {k * a.x, k * a.y}; }
 double dot(Vector a, Vector b) { return a.x * b.x + a.y * b.y; }
@@ -16,11 +18,13 @@ double cross(Vector a, Vector b) { return a.x * b.y - a.y * b.x; }
 double length(Vector a) { return std::sqrt(dot(a, a)); }
 
 // In ticks. The outside lies at the right hand of an edge (x right, y up), as the inside of a ring lies at its left.
-struct Edge { Point from, to; Vector along, out; double depth; };
+struct Edge {
+  Point from, to;
+  Vector along, out;
+  double depth;
+};
 
-Point moved(Point p, Vector by) {
-  return {p.x + Length::ticks(std::llround(by.x)), p.y + Length::ticks(std::llround(by.y))};
-}
+Point moved(Point p, Vector by) { return {p.x + Length::ticks(std::llround(by.x)), p.y + Length::ticks(std::llround(by.y))}; }
 
 // What fills the corner at the end of `a`, from a's outer line to b's. Turning outward only.
 void add_corner(const Edge& a, const Edge& b, double mitre, Polygon& line) {

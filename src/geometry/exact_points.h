@@ -7,9 +7,7 @@ namespace gownsheaf::exact {
 inline Int128 wide(Length a) { return static_cast<Int128>(a.in_ticks()); }
 
 // > 0: c lies to the left of a → b where x is right and y up, that is to the right on a page with y down.
-inline Int128 turn(Point a, Point b, Point c) {
-  return wide(b.x - a.x) * wide(c.y - a.y) - wide(b.y - a.y) * wide(c.x - a.x);
-}
+inline Int128 turn(Point a, Point b, Point c) { return wide(b.x - a.x) * wide(c.y - a.y) - wide(b.y - a.y) * wide(c.x - a.x); }
 inline int sign(Int128 v) { return (v > 0) - (v < 0); }
 
 // n/d to the nearest whole number, ties away from zero; d > 0.

@@ -13,7 +13,10 @@ using exact::turn;
 constexpr std::size_t kMostPairs = 100'000'000;  // looked at in one round: less than a second
 constexpr int kMostRounds = 40;
 
-struct Cut { std::size_t edge; Point at; };
+struct Cut {
+  std::size_t edge;
+  Point at;
+};
 
 std::vector<PlanarEdge> edges_of(const std::vector<Polygon>& polygons) {
   std::vector<PlanarEdge> edges;
@@ -30,9 +33,8 @@ std::vector<PlanarEdge> edges_of(const std::vector<Polygon>& polygons) {
 
 // Each pair of ends once.
 void merge(std::vector<PlanarEdge>& edges) {
-  std::sort(edges.begin(), edges.end(), [](const PlanarEdge& a, const PlanarEdge& b) {
-    return a.from != b.from ? a.from < b.from : a.to < b.to;
-  });
+  std::sort(edges.begin(), edges.end(),
+            [](const PlanarEdge& a, const PlanarEdge& b) { return a.from != b.from ? a.from < b.from : a.to < b.to; });
   std::size_t kept = 0;
   for (std::size_t i = 0; i < edges.size();) {
     PlanarEdge sum = edges[i];
@@ -47,9 +49,7 @@ Point crossing(const PlanarEdge& a, const PlanarEdge& b) {
   const Int128 before = turn(b.from, b.to, a.from), after = turn(b.from, b.to, a.to);
   Int128 n = before, d = before - after;
   if (d < 0) n = -n, d = -d;
-  const auto along = [&](Length from, Length to) {
-    return from + Length::ticks(exact::nearest(exact::wide(to - from) * n, d));
-  };
+  const auto along = [&](Length from, Length to) { return from + Length::ticks(exact::nearest(exact::wide(to - from) * n, d)); };
   return {along(a.from.x, a.to.x), along(a.from.y, a.to.y)};
 }
 
@@ -101,7 +101,9 @@ class Grid {
 
  private:
   static constexpr std::size_t kMostEntries = 8'000'000;
-  std::int64_t row_of(std::int64_t y) const { return std::clamp<std::int64_t>((y - least_.y.in_ticks()) / cell_y_, 0, side_ - 1); }
+  std::int64_t row_of(std::int64_t y) const {
+    return std::clamp<std::int64_t>((y - least_.y.in_ticks()) / cell_y_, 0, side_ - 1);
+  }
 
   void enter(std::size_t i) {
     const PlanarEdge& e = edges_[i];
@@ -158,7 +160,8 @@ void split(std::vector<PlanarEdge>& edges, std::vector<Cut>& cuts) {
     if (a.edge != b.edge) return a.edge < b.edge;
     const PlanarEdge& e = edges[a.edge];
     const auto along = [&](Point p) {
-      return exact::wide(p.x - e.from.x) * exact::wide(e.to.x - e.from.x) + exact::wide(p.y - e.from.y) * exact::wide(e.to.y - e.from.y);
+      return exact::wide(p.x - e.from.x) * exact::wide(e.to.x - e.from.x) +
+             exact::wide(p.y - e.from.y) * exact::wide(e.to.y - e.from.y);
     };
     const Int128 at_a = along(a.at), at_b = along(b.at);
     return at_a != at_b ? at_a < at_b : a.at < b.at;

@@ -14,8 +14,8 @@ struct PlanarEdge {
 };
 
 struct Planar {
-  std::vector<PlanarEdge> edges;   // sorted, each pair of ends once, wind never 0; they meet at their ends only
-  std::vector<Point> crossings;    // of the lines as given, sorted, each once
+  std::vector<PlanarEdge> edges;  // sorted, each pair of ends once, wind never 0; they meet at their ends only
+  std::vector<Point> crossings;   // of the lines as given, sorted, each once
 };
 // Nothing when there are more than `most` crossings.
 std::optional<Planar> split_crossings(const std::vector<Polygon>& polygons, std::size_t most);

@@ -31,9 +31,8 @@ std::vector<int> winding_below(const std::vector<PlanarEdge>& edges) {
   std::vector<std::set<std::size_t, decltype(less)>::iterator> places(edges.size());
   std::vector<std::size_t> ending(edges.size());
   for (std::size_t i = 0; i < edges.size(); ++i) ending[i] = i;
-  std::sort(ending.begin(), ending.end(), [&](std::size_t a, std::size_t b) {
-    return edges[a].to != edges[b].to ? edges[a].to < edges[b].to : a < b;
-  });
+  std::sort(ending.begin(), ending.end(),
+            [&](std::size_t a, std::size_t b) { return edges[a].to != edges[b].to ? edges[a].to < edges[b].to : a < b; });
   std::vector<int> out(edges.size());
   std::size_t ended = 0;
   for (std::size_t i = 0; i < edges.size();) {
@@ -67,7 +66,10 @@ bool is_inside(int wind, FillRule rule) {
   return false;
 }
 
-struct Way { Point from, to; bool used = false; };
+struct Way {
+  Point from, to;
+  bool used = false;
+};
 
 // Whether `a` turns further to the inside's hand than `b`, coming from `before` to `at`.
 bool turns_more(Point before, Point at, Point a, Point b) {
@@ -93,7 +95,8 @@ void add_ring(std::vector<Polygon>& rings, Polygon ring) {
 
 // Follows the sides with the inside at the left hand; a ring is closed as soon as a corner comes again.
 std::vector<Polygon> chain(std::vector<Way> ways) {
-  std::sort(ways.begin(), ways.end(), [](const Way& a, const Way& b) { return a.from != b.from ? a.from < b.from : a.to < b.to; });
+  std::sort(ways.begin(), ways.end(),
+            [](const Way& a, const Way& b) { return a.from != b.from ? a.from < b.from : a.to < b.to; });
   const auto next_way = [&](Point before, Point at) {
     std::size_t best = ways.size();
     auto first = std::lower_bound(ways.begin(), ways.end(), at, [](const Way& w, Point p) { return w.from < p; });

@@ -24,9 +24,9 @@ struct Region {
   friend bool operator==(const Region&, const Region&) = default;
 };
 
-constexpr Length kRegionShift = Length::ticks(2);          // how far resolving may move a line: 0.0007 mm
-constexpr Length kFarthest = Length::mm(10'000'000);        // coordinates further out are refused
-constexpr std::size_t kMostCrossings = 200'000;             // a tangle past this is refused
+constexpr Length kRegionShift = Length::ticks(2);     // how far resolving may move a line: 0.0007 mm
+constexpr Length kFarthest = Length::mm(10'000'000);  // coordinates further out are refused
+constexpr std::size_t kMostCrossings = 200'000;       // a tangle past this is refused
 
 struct Resolved {
   Region region;
@@ -42,9 +42,9 @@ Area area(const Region& region);
 Box box_of(const Region& region);
 
 enum class Side { inside, on, outside };
-Side side_of(const Region& region, Point p);               // exact
+Side side_of(const Region& region, Point p);  // exact
 // Whether p lies in the region or within `reach` of its edge.
 bool reaches(const Region& region, Point p, Length reach);
-double distance_mm(Point p, Point a, Point b);              // from a point to a segment
+double distance_mm(Point p, Point a, Point b);  // from a point to a segment
 
 }  // namespace gownsheaf

@@ -6,7 +6,10 @@
 
 namespace gownsheaf {
 
-struct Point { Length x, y; friend auto operator<=>(const Point&, const Point&) = default; };
+struct Point {
+  Length x, y;
+  friend auto operator<=>(const Point&, const Point&) = default;
+};
 struct Box {
   Length x, y, width, height;  // x, y: least corner
   Length right() const { return x + width; }
@@ -16,9 +19,9 @@ struct Box {
 };
 bool overlap(const Box& a, const Box& b);           // share more than an edge
 bool contains(const Box& outer, const Box& inner);  // edges may touch
-using Polygon = std::vector<Point>;                  // closed, not repeated
+using Polygon = std::vector<Point>;                 // closed, not repeated
 Polygon rectangle(Length width, Length height);
-bool is_rectangle(const Polygon& p);                 // axis-parallel, four corners
+bool is_rectangle(const Polygon& p);  // axis-parallel, four corners
 Box bounds(const Polygon& p);
 
 }  // namespace gownsheaf

@@ -5,7 +5,9 @@
 namespace gownsheaf {
 namespace {
 
-struct Span { Length low, high; };
+struct Span {
+  Length low, high;
+};
 
 Length y_at(const Point& a, const Point& b, Length x) {
   return a.y + (b.y - a.y).times((x - a.x).in_ticks(), (b.x - a.x).in_ticks());

@@ -17,7 +17,7 @@ enum class PaperName { letter, a4 };
 enum class HoleCount { none, two, three };
 PageShape page_shape(PaperName paper, HoleCount holes);
 
-struct Running {               // running matter
+struct Running {  // running matter
   std::string project_title;
   std::string set_and_packet;  // "Pin-up set, packet 4f2a"
 };

@@ -192,7 +192,11 @@ Setting PageBuilder::add_best(const Sheet& sheet) {
   add(sheet, Setting());
   // A sheet that shares a page is whole on it.
   if (used() < 2 || used() > kMostPages || (!ends_with_few_lines() && sheet.shorter.empty())) return Setting();
-  struct Try { Setting setting; std::size_t pages; Slabs slabs; };
+  struct Try {
+    Setting setting;
+    std::size_t pages;
+    Slabs slabs;
+  };
   const auto kept = [&](Setting setting) { return Try{setting, used(), take_slabs()}; };
   const auto tried = [&](Closeness close, std::size_t shorter) {
     take_back();

@@ -40,7 +40,10 @@ class PageBuilder {
 
  private:
   // Where the next slab would stand. `fresh`: nothing above it but a "continued" title.
-  struct Place { Length y; bool fresh = false; };
+  struct Place {
+    Length y;
+    bool fresh = false;
+  };
   Slabs slabs_for(const Sheet& sheet, Setting setting);
   void new_page(const Sheet& sheet);
   void continue_page(const Slab* next);
@@ -65,8 +68,8 @@ class PageBuilder {
   const Sheet* sheet_ = nullptr;
   std::size_t sheet_start_ = 0;  // page on which the sheet began
   Place place_;
-  bool has_content_ = false;     // something to read besides a "continued" title
-  bool closed_ = false;          // a gate: nothing after it on this page
+  bool has_content_ = false;  // something to read besides a "continued" title
+  bool closed_ = false;       // a gate: nothing after it on this page
 };
 
 // Head, holes and section mark of one page, in reading order before the body; where a bar says that a line is changed,

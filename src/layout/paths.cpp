@@ -18,8 +18,8 @@ PathStep step_to(PathStep::Kind kind, Point to) {
 Path path_of(const Box& box) {
   const Point corner{box.x, box.y};
   return {step_to(PathStep::Kind::move, corner), step_to(PathStep::Kind::line, {box.right(), box.y}),
-          step_to(PathStep::Kind::line, {box.right(), box.bottom()}),
-          step_to(PathStep::Kind::line, {box.x, box.bottom()}), step_to(PathStep::Kind::close, corner)};
+          step_to(PathStep::Kind::line, {box.right(), box.bottom()}), step_to(PathStep::Kind::line, {box.x, box.bottom()}),
+          step_to(PathStep::Kind::close, corner)};
 }
 
 Path path_of_polygon(const Polygon& ring) {
@@ -29,9 +29,7 @@ Path path_of_polygon(const Polygon& ring) {
   return path;
 }
 
-Path path_of(Point from, Point to) {
-  return {step_to(PathStep::Kind::move, from), step_to(PathStep::Kind::line, to)};
-}
+Path path_of(Point from, Point to) { return {step_to(PathStep::Kind::move, from), step_to(PathStep::Kind::line, to)}; }
 
 Path circle(Point centre, Length radius) {
   // Four cubic curves; 4/3 × (√2 − 1) = 0.5522847 of the radius puts the middle of each on the circle.
@@ -47,9 +45,12 @@ Path circle(Point centre, Length radius) {
   };
   const Length none;
   const Point right = at(radius, none), low = at(none, radius), left = at(-radius, none), high = at(none, -radius);
-  return {step_to(PathStep::Kind::move, right), curve(at(radius, reach), at(reach, radius), low),
-          curve(at(-reach, radius), at(-radius, reach), left), curve(at(-radius, -reach), at(-reach, -radius), high),
-          curve(at(reach, -radius), at(radius, -reach), right), step_to(PathStep::Kind::close, right)};
+  return {step_to(PathStep::Kind::move, right),
+          curve(at(radius, reach), at(reach, radius), low),
+          curve(at(-reach, radius), at(-radius, reach), left),
+          curve(at(-radius, -reach), at(-reach, -radius), high),
+          curve(at(reach, -radius), at(radius, -reach), right),
+          step_to(PathStep::Kind::close, right)};
 }
 
 Mark stroke(Path path, double weight, std::vector<int> dash) {

@@ -28,7 +28,7 @@ class Pen {
  private:
   const FontSet* fonts_;
   std::vector<TextRun>* runs_;
-  Length start_;            // of the open run
+  Length start_;  // of the open run
   Face face_ = Face::regular;
   Length size_, rise_;
   std::int64_t advance_ = 0;
@@ -36,7 +36,9 @@ class Pen {
   bool open_ = false;
 };
 
-struct LengthWidths { Length whole, fraction, unit; };  // fraction: without the squeezed space; unit: with its space
+struct LengthWidths {
+  Length whole, fraction, unit;
+};  // fraction: without the squeezed space; unit: with its space
 LengthWidths widths_of(const FontSet& fonts, Face face, Length size, const LengthText& length);
 inline Length squeezed_space(Length size) { return size.times(6, 100); }
 inline constexpr Length kTagPadding = Length::points(5);

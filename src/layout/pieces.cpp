@@ -6,8 +6,8 @@ namespace gownsheaf {
 
 namespace {
 
-constexpr Length kTagGap = Length::points(5);       // between a tag and the words on either side
-constexpr Length kOwnBoxGap = Length::points(5);    // a box to its own word
+constexpr Length kTagGap = Length::points(5);        // between a tag and the words on either side
+constexpr Length kOwnBoxGap = Length::points(5);     // a box to its own word
 constexpr Length kOtherBoxGap = Length::points(16);  // … and to the next, or nobody knows which word it belongs to
 
 bool is_blank(char c) { return c == ' ' || c == '\n' || c == '\t' || c == '\r'; }

@@ -14,9 +14,9 @@ struct TextPiece {
   Length size;
   const Inline* space = nullptr;  // where a space stood before it: what that was a part of, its face and size
   Length space_size;
-  Length gap;                // in place of that space when not at the start of a line: before boxes and tags, and after
-  bool may_break = false;    // a line may end before it
-  bool must_break = false;   // a line ends before it
+  Length gap;               // in place of that space when not at the start of a line: before boxes and tags, and after
+  bool may_break = false;   // a line may end before it
+  bool must_break = false;  // a line ends before it
 };
 
 // base: the size of inlines that have none of their own.

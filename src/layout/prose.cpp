@@ -15,9 +15,7 @@ double title_pitch(const Bench& bench) { return bench.scale().title_step - bench
 
 }  // namespace
 
-Length Bench::capital(double size) const {
-  return pt(size).times(type.fonts().metrics(Face::regular).cap_height, 1000);
-}
+Length Bench::capital(double size) const { return pt(size).times(type.fonts().metrics(Face::regular).cap_height, 1000); }
 
 void set_lines(std::vector<Mark>& marks, const Bench& bench, const std::vector<Text>& lines, Point at, Length pitch,
                double size) {
@@ -120,8 +118,7 @@ Slabs slabs_of(const Heading& heading, const Bench& bench) {
   const double loose = bench.tight() ? 0.6 : 1;
   const Length above = pt(bench.either(kHeavyRule / 2 + 9 * loose, 0)), below = pt(bench.either(7 * loose, 3 * loose));
   Slab slab;
-  set_lines(slab.marks, bench, lines, {Length(), above + bench.base(scale.heading_step, scale.heading)}, pitch,
-            scale.heading);
+  set_lines(slab.marks, bench, lines, {Length(), above + bench.base(scale.heading_step, scale.heading)}, pitch, scale.heading);
   slab.height = above + pitch * static_cast<std::int64_t>(lines.size()) + below;
   for (std::size_t k = 1; k < lines.size(); ++k) slab.cuts.push_back(above + pitch * static_cast<std::int64_t>(k));
   if (bench.pin_up()) {

@@ -32,7 +32,10 @@ Slabs slabs_of(const PairRow& row, const Bench& bench) {
 Slabs slabs_of(const WriteIn& write_in, const Bench& bench) {
   const Length least = pt(bench.either(68, 54)), free_above = pt(bench.either(31, 23)), tail = pt(bench.either(6, 5));
   const Length label_gap = pt(5), between = pt(24);
-  struct Placed { Text label; Length x, line_from, line_to; };
+  struct Placed {
+    Text label;
+    Length x, line_from, line_to;
+  };
   std::vector<std::vector<Placed>> rows(1);
   Length x;
   for (const auto& [label, wanted] : write_in.blanks) {

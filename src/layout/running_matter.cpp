@@ -14,13 +14,13 @@ constexpr double kBarWordSize = 11, kBarWordLeft = 17;
 void head(std::vector<Mark>& marks, const PageShape& shape, const Running& running, const Bench& bench, std::size_t page,
           std::size_t pages) {
   const Length left = pt(shape.left), base = pt(kHeadBase), gap = pt(kHeadGap);
-  const Text number = with_faces(words("Page " + whole_number(static_cast<std::int64_t>(page)) + " of " +
-                                       whole_number(static_cast<std::int64_t>(pages))),
-                                 Face::condensed_bold);
+  const Text number = with_faces(
+      words("Page " + whole_number(static_cast<std::int64_t>(page)) + " of " + whole_number(static_cast<std::int64_t>(pages))),
+      Face::condensed_bold);
   const Length number_width = bench.type.width(number, kHeadSize), middle = pt(kFourthColumn);
   const Text title = cut_to_width(bench, running.project_title, Face::condensed_bold, middle - gap, kHeadSize);
-  const Text set = cut_to_width(bench, running.set_and_packet, Face::condensed, kLiveWidth - middle - number_width - gap,
-                                kHeadSize);
+  const Text set =
+      cut_to_width(bench, running.set_and_packet, Face::condensed, kLiveWidth - middle - number_width - gap, kHeadSize);
   set_lines(marks, bench, {title}, {left, base}, Length(), kHeadSize);
   set_lines(marks, bench, {set}, {left + middle, base}, Length(), kHeadSize);
   set_ending_at(marks, bench, number, {left + kLiveWidth, base}, kHeadSize);
@@ -41,8 +41,7 @@ void section_mark(std::vector<Mark>& marks, const PageShape& shape, const Bench&
   marks.push_back(fill(path_of(Box{left, top, pt(kMarkWidth), pt(kMarkHeight)}), Ink::black));
   const Text word = with_faces(words(std::string(word_for(section))), Face::condensed_bold);
   const Length width = bench.type.width(word, kMarkSize);
-  const Point start{left + (pt(kMarkWidth) + bench.capital(kMarkSize)).times(1, 2),
-                    top + (pt(kMarkHeight) + width).times(1, 2)};
+  const Point start{left + (pt(kMarkWidth) + bench.capital(kMarkSize)).times(1, 2), top + (pt(kMarkHeight) + width).times(1, 2)};
   for (Mark& mark : bench.type.set(word, start, kMarkSize, 90)) {
     if (auto* text = std::get_if<TextMark>(&mark.what)) text->white = true;
     marks.push_back(std::move(mark));

@@ -16,18 +16,18 @@ inline constexpr double kHeavyRule = 2.0, kHeadRule = 1.4;
 
 struct Slab {
   Length height;
-  Length space_before;         // left out at the top of a page
-  std::vector<Mark> marks;     // from the slab's own top left
+  Length space_before;                                 // left out at the top of a page
+  std::vector<Mark> marks;                             // from the slab's own top left
   enum class Keep { no, soft, hard } keep = Keep::no;  // with the next; soft yields first when the chain is too tall
-  double rule_above = 0;       // weight; 0 = none
-  double rule_at_top = 0;      // in its place when nothing stands above it but a title
-  std::vector<Length> cuts;    // where it may be parted by force: ends of its lines, growing
-  std::shared_ptr<const std::vector<Slab>> again;  // repeated when a page begins with this slab: table head, group row
-  bool gap = false;            // only white: vanishes at the top of a page
-  bool ends_page = false;      // nothing after it on its page
-  bool changed = false;        // holds a figure that is another since the packet before
-  std::string names;           // the anchor whose page number it prints
-  std::string drawing;         // the name of a drawing, for the fault when no page can hold it
+  double rule_above = 0;                               // weight; 0 = none
+  double rule_at_top = 0;                              // in its place when nothing stands above it but a title
+  std::vector<Length> cuts;                            // where it may be parted by force: ends of its lines, growing
+  std::shared_ptr<const std::vector<Slab>> again;      // repeated when a page begins with this slab: table head, group row
+  bool gap = false;                                    // only white: vanishes at the top of a page
+  bool ends_page = false;                              // nothing after it on its page
+  bool changed = false;                                // holds a figure that is another since the packet before
+  std::string names;                                   // the anchor whose page number it prints
+  std::string drawing;                                 // the name of a drawing, for the fault when no page can hold it
 };
 using Slabs = std::vector<Slab>;
 
@@ -63,9 +63,9 @@ void set_lines(std::vector<Mark>& marks, const Bench& bench, const std::vector<T
 void set_ending_at(std::vector<Mark>& marks, const Bench& bench, const Text& line, Point end, double size = 0);
 // One line when it fits the live width, else lines of at most `room`.
 std::vector<Text> caption_lines(const Bench& bench, const Text& text, Length room, double size = 0);
-Text with_faces(Text text, Face face);  // words and lengths in this face
+Text with_faces(Text text, Face face);       // words and lengths in this face
 Text closer(Text text, const Bench& bench);  // plain words in Condensed when rows are set so
-Text made_bold(Text text);              // Regular to Bold, Condensed to Condensed Bold
+Text made_bold(Text text);                   // Regular to Bold, Condensed to Condensed Bold
 Text cut_to_width(const Bench& bench, const std::string& words, Face face, Length room, double size);  // with … when too long
 
 Slabs title_slabs(const Sheet& sheet, const Bench& bench);

@@ -138,8 +138,8 @@ class TableSetter {
   }
 
   void tick(Slab& slab, const ColumnPlace& place, const Cell& cell) const {
-    const bool wanted = std::any_of(cell.text.begin(), cell.text.end(),
-                                    [](const Inline& item) { return item.kind == Inline::Kind::tick_box; });
+    const bool wanted =
+        std::any_of(cell.text.begin(), cell.text.end(), [](const Inline& item) { return item.kind == Inline::Kind::tick_box; });
     if (!wanted) return;
     const Length side = std::min(pt(std::min(scale_.tick_box, 15.0)), place.content);
     const Length middle = row_base() - bench_.capital(scale_.text).times(1, 2);

@@ -9,11 +9,13 @@ namespace {
 using Kind = Column::Kind;
 
 struct Need {
-  Length least, natural;     // of the column, padding included
+  Length least, natural;  // of the column, padding included
   bool words = false, given = false;
 };
 
-struct Widest { Length word, line; };  // what stays together; from one line end that must be to the next
+struct Widest {
+  Length word, line;
+};  // what stays together; from one line end that must be to the next
 
 Widest widest_of(const Text& text, const Bench& bench) {
   Widest widest;

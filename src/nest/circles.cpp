@@ -26,7 +26,9 @@ double depth_in(const Ring& ring, double x, double y) {
   return inside ? std::sqrt(least) : -std::sqrt(least);
 }
 
-struct Cell { double x, y, half, depth, most; };
+struct Cell {
+  double x, y, half, depth, most;
+};
 bool less_promising(const Cell& a, const Cell& b) {
   if (a.most != b.most) return a.most < b.most;
   if (a.x != b.x) return a.x < b.x;
@@ -46,7 +48,8 @@ std::vector<Circle> circles_in(const Ring& ring) {
     width = std::max(width, c.x - x0);
     height = std::max(height, c.y - y0);
   }
-  const double area = 0.5 * static_cast<double>(twice_area(ring)), side = std::max(std::min(width, height), std::max(width, height) / 64);
+  const double area = 0.5 * static_cast<double>(twice_area(ring)),
+               side = std::max(std::min(width, height), std::max(width, height) / 64);
   const auto cell = [&](double x, double y, double half) {
     double depth = depth_in(ring, x, y);
     for (const Circle& c : circles) depth = std::min(depth, std::sqrt((x - c.x) * (x - c.x) + (y - c.y) * (y - c.y)) - c.r);

@@ -58,8 +58,8 @@ bool joined(const Ring& a, const Ring& b, std::size_t i, Ring& out) {
   for (std::size_t j = 0; j < m; ++j) {
     if (b[j] != q || b[(j + 1) % m] != p) continue;
     out.clear();
-    for (std::size_t k = 1; k <= n; ++k) out.push_back(a[(i + k) % n]);      // q … p
-    for (std::size_t k = 2; k < m; ++k) out.push_back(b[(j + k) % m]);       // after p … before q
+    for (std::size_t k = 1; k <= n; ++k) out.push_back(a[(i + k) % n]);  // q … p
+    for (std::size_t k = 2; k < m; ++k) out.push_back(b[(j + k) % m]);   // after p … before q
     for (std::size_t k = 0; k < out.size(); ++k) {
       if (turn_of(out[k], out[(k + 1) % out.size()], out[(k + 2) % out.size()]) < 0) return false;
     }

@@ -12,7 +12,8 @@ ReachableCosts::ReachableCosts(const CutProblem& p, std::int64_t most) : sums_{0
     if (kind.cost == 0) continue;
     std::vector<std::int64_t> next;
     for (const std::int64_t sum : sums_)
-      for (std::int64_t n = 0, all = sum; all <= most && (kind.number < 0 || n <= kind.number); ++n, all += kind.cost) next.push_back(all);
+      for (std::int64_t n = 0, all = sum; all <= most && (kind.number < 0 || n <= kind.number); ++n, all += kind.cost)
+        next.push_back(all);
     std::sort(next.begin(), next.end());
     next.erase(std::unique(next.begin(), next.end()), next.end());
     sums_ = std::move(next);

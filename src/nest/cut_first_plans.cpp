@@ -6,7 +6,11 @@
 namespace gownsheaf::nest {
 namespace {
 
-struct Open { std::size_t kind; std::int64_t room; std::vector<std::int64_t> count; };
+struct Open {
+  std::size_t kind;
+  std::int64_t room;
+  std::vector<std::int64_t> count;
+};
 
 // Bars of a limited number that cost less than the one that is opened are opened before it.
 Patterns fitted(const CutProblem& p, std::size_t opener, bool best_fit) {
@@ -29,7 +33,8 @@ Patterns fitted(const CutProblem& p, std::size_t opener, bool best_fit) {
             if (p.kinds[j].number < 0 && (p.kinds[j].single || p.kinds[j].room >= p.size[i]) &&
                 (best == p.kinds.size() || p.kinds[j].cost < p.kinds[best].cost))
               kind = best = j;
-        open.push_back({kind, p.kinds[kind].single ? p.size[i] : p.kinds[kind].room, std::vector<std::int64_t>(p.size.size(), 0)});
+        open.push_back(
+            {kind, p.kinds[kind].single ? p.size[i] : p.kinds[kind].room, std::vector<std::int64_t>(p.size.size(), 0)});
       }
       open[into].room -= p.size[i];
       ++open[into].count[i];

@@ -8,10 +8,10 @@
 namespace gownsheaf::nest {
 
 struct CutKind {
-  std::int64_t room = 0;      // sizes have the kerf added, so has the room
-  std::int64_t cost = 0;      // in units that all costs are multiples of
-  std::int64_t number = -1;   // -1: as many as are wanted
-  bool single = false;        // stands for an item that is left out: holds any one item
+  std::int64_t room = 0;     // sizes have the kerf added, so has the room
+  std::int64_t cost = 0;     // in units that all costs are multiples of
+  std::int64_t number = -1;  // -1: as many as are wanted
+  bool single = false;       // stands for an item that is left out: holds any one item
 };
 
 struct CutProblem {
@@ -22,7 +22,7 @@ struct CutProblem {
 
 struct Pattern {
   int kind = 0;
-  std::vector<std::int64_t> count;   // of each size
+  std::vector<std::int64_t> count;  // of each size
 };
 using Patterns = std::vector<Pattern>;
 
@@ -35,17 +35,21 @@ std::int64_t cost_of(const CutProblem& problem, const Patterns& plan);
 
 // The worth of the best pattern of each kind under these prices, or a number that it cannot pass, and a pattern of the
 // best worth found.
-struct Worth { std::int64_t at_most = 0; std::int64_t found = 0; std::vector<std::int64_t> count; };
+struct Worth {
+  std::int64_t at_most = 0;
+  std::int64_t found = 0;
+  std::vector<std::int64_t> count;
+};
 std::vector<Worth> best_patterns(const CutProblem& problem, const std::vector<std::int64_t>& price, Effort& effort);
 
 // Prices of the linear relaxation. For every pattern of kind j: sum of price * count <= (cost of j << bits) + rent of j,
 // rent only on kinds of a limited number. So no plan costs less than `bound`.
 struct Relaxed {
   int bits = 0;
-  std::vector<std::int64_t> price;   // of each size
-  std::vector<std::int64_t> rent;    // of each kind
-  Int128 scaled_bound = 0;           // cost << bits
-  std::int64_t bound = 0;            // in units of cost, rounded up
+  std::vector<std::int64_t> price;                     // of each size
+  std::vector<std::int64_t> rent;                      // of each kind
+  Int128 scaled_bound = 0;                             // cost << bits
+  std::int64_t bound = 0;                              // in units of cost, rounded up
   std::vector<std::pair<Pattern, std::int64_t>> used;  // how often, in parts of 1 << kPartBits
 };
 inline constexpr int kPartBits = 40;
@@ -56,17 +60,20 @@ Relaxed relax(const CutProblem& problem, Effort& effort, const Patterns* pool = 
 class ReachableCosts {
  public:
   ReachableCosts(const CutProblem& problem, std::int64_t most);
-  std::int64_t from(std::int64_t cost) const;     // the least that is not below this
-  std::int64_t up_to(std::int64_t cost) const;    // the greatest that is not above this, 0 <= cost <= most
+  std::int64_t from(std::int64_t cost) const;   // the least that is not below this
+  std::int64_t up_to(std::int64_t cost) const;  // the greatest that is not above this, 0 <= cost <= most
 
  private:
   std::vector<std::int64_t> sums_;
 };
 
 // Is there a plan that costs at most `cost`? Exhaustive within the effort. none_cheaper: it is known that none costs less.
-struct Found { enum class Answer { yes, no, gave_up } answer = Answer::gave_up; Patterns plan; };
-Found find_plan(const CutProblem& problem, const Relaxed& relaxed, const ReachableCosts& reachable, std::int64_t cost, bool none_cheaper,
-                Effort& effort);
+struct FoundPlan {
+  enum class Answer { yes, no, gave_up } answer = Answer::gave_up;
+  Patterns plan;
+};
+FoundPlan find_plan(const CutProblem& problem, const Relaxed& relaxed, const ReachableCosts& reachable, std::int64_t cost,
+                    bool none_cheaper, Effort& effort);
 
 // The whole bars of the relaxation, what they do not hold fitted behind them.
 Patterns floored_plan(const CutProblem& problem, const Relaxed& relaxed);

@@ -10,9 +10,9 @@ namespace {
 constexpr std::int64_t kOne = std::int64_t{1} << kPartBits;
 constexpr std::int64_t kTiny = std::int64_t{1} << 18;
 constexpr int kMostRounds = 3000;
-constexpr std::int64_t kMostCells = 400'000;   // of the table of the knapsack
-constexpr std::int64_t kFewNodes = 4'000;      // of its search before the table is made
-constexpr std::int64_t kMostNodes = 20'000;    // of its search where the table is too large
+constexpr std::int64_t kMostCells = 400'000;  // of the table of the knapsack
+constexpr std::int64_t kFewNodes = 4'000;     // of its search before the table is made
+constexpr std::int64_t kMostNodes = 20'000;   // of its search where the table is too large
 
 std::int64_t product(std::int64_t a, std::int64_t b) {
   return static_cast<std::int64_t>((static_cast<Int128>(a) * b) >> kPartBits);
@@ -73,7 +73,10 @@ class Master {
     std::size_t out = rows_;
     for (std::size_t k = 0; k < rows_; ++k) {
       if (column[k] <= kTiny) continue;
-      if (out == rows_) { out = k; continue; }
+      if (out == rows_) {
+        out = k;
+        continue;
+      }
       const Int128 here = static_cast<Int128>(level_[k]) * column[out], best = static_cast<Int128>(level_[out]) * column[k];
       if (here < best || (here == best && column[k] > column[out])) out = k;
     }
@@ -178,7 +181,8 @@ class Knapsack {
       const Int128 x = static_cast<Int128>(price[a]) * p.size[b], y = static_cast<Int128>(price[b]) * p.size[a];
       return x != y ? x > y : a < b;
     });
-    for (const std::size_t i : order_) ratio_.push_back(((static_cast<Int128>(price[i]) << kRatioBits) + p.size[i] - 1) / p.size[i]);
+    for (const std::size_t i : order_)
+      ratio_.push_back(((static_cast<Int128>(price[i]) << kRatioBits) + p.size[i] - 1) / p.size[i]);
   }
   Worth best(std::int64_t room, Effort& effort) {
     now_.assign(p_.size.size(), 0);

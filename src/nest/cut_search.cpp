@@ -33,9 +33,13 @@ class Failed {
   }
 
  private:
-  struct Slot { State state = 0; std::int64_t cost = -1; };  // cost -1: nothing here
+  struct Slot {
+    State state = 0;
+    std::int64_t cost = -1;
+  };  // cost -1: nothing here
   std::size_t place_of(State state) const {
-    std::uint64_t h = static_cast<std::uint64_t>(state) * 0x9e3779b97f4a7c15U ^ static_cast<std::uint64_t>(state >> 64) * 0xc2b2ae3d27d4eb4fU;
+    std::uint64_t h =
+        static_cast<std::uint64_t>(state) * 0x9e3779b97f4a7c15U ^ static_cast<std::uint64_t>(state >> 64) * 0xc2b2ae3d27d4eb4fU;
     h = (h ^ (h >> 29)) * 0xbf58476d1ce4e5b9U;
     std::size_t at = (h ^ (h >> 32)) & (slots_.size() - 1);
     while (slots_[at].cost >= 0 && slots_[at].state != state) at = (at + 1) & (slots_.size() - 1);
@@ -60,7 +64,8 @@ class Failed {
 class Search {
  public:
   Search(const CutProblem& problem, const Relaxed& relaxed, const ReachableCosts& reachable, bool exactly, Effort& effort)
-      : p_(problem), r_(relaxed), reachable_(reachable), exactly_(exactly), effort_(effort), left_(problem.wanted), now_(problem.size.size(), 0) {
+      : p_(problem), r_(relaxed), reachable_(reachable), exactly_(exactly), effort_(effort), left_(problem.wanted),
+        now_(problem.size.size(), 0) {
     int bits = 0;
     const auto place = [&](std::int64_t most) {
       place_.push_back(bits);
@@ -75,7 +80,8 @@ class Search {
       place(std::max<std::int64_t>(0, kind.number));
     }
     remembers_ = bits <= 128;
-    for (std::size_t i = 0; i < left_.size(); ++i) own_ratio_.push_back(((r_.price[i] << kRatioBits) + p_.size[i] - 1) / p_.size[i]);
+    for (std::size_t i = 0; i < left_.size(); ++i)
+      own_ratio_.push_back(((r_.price[i] << kRatioBits) + p_.size[i] - 1) / p_.size[i]);
     ratio_.assign(left_.size() + 1, 0);
     for (const CutKind& kind : p_.kinds) {
       std::int64_t roomy = kind.room;
@@ -85,31 +91,37 @@ class Search {
     }
   }
 
-  Found find(std::int64_t cost) {
-    Found found;
+  FoundPlan find(std::int64_t cost) {
+    FoundPlan found;
     const bool yes = go(cost, (static_cast<Int128>(cost) << r_.bits) - r_.scaled_bound);
-    found.answer = yes ? Found::Answer::yes : spoilt_ || effort_.spent() ? Found::Answer::gave_up : Found::Answer::no;
+    found.answer = yes ? FoundPlan::Answer::yes : spoilt_ || effort_.spent() ? FoundPlan::Answer::gave_up : FoundPlan::Answer::no;
     if (yes) found.plan = plan_;
     return found;
   }
 
  private:
   static constexpr int kRatioBits = 16;
-  struct Fill { Pattern pattern; Int128 loss = 0; std::int64_t left = 0; };
+  struct Fill {
+    Pattern pattern;
+    Int128 loss = 0;
+    std::int64_t left = 0;
+  };
 
   // What a pattern costs beyond the worth of its items.
   Int128 loss_of(std::size_t kind, std::int64_t worth) const {
     return (static_cast<Int128>(p_.kinds[kind].cost) << r_.bits) + r_.rent[kind] - worth;
   }
 
-  void fill(std::size_t kind, std::size_t size, std::int64_t room, std::int64_t worth, Int128 least_worth, Int128 lost, std::vector<Fill>& fills) {
+  void fill(std::size_t kind, std::size_t size, std::int64_t room, std::int64_t worth, Int128 least_worth, Int128 lost,
+            std::vector<Fill>& fills) {
     if (fills.size() >= kMostFills) {
       spoilt_ = true;
       return;
     }
     while (size < left_.size() && (left_[size] == now_[size] || p_.size[size] > room)) ++size;
     if (size == left_.size()) {
-      if (worth >= least_worth && room < most_left_[kind] && !can_be_fuller(room)) fills.push_back({{static_cast<int>(kind), now_}, loss_of(kind, worth) + lost, room});
+      if (worth >= least_worth && room < most_left_[kind] && !can_be_fuller(room))
+        fills.push_back({{static_cast<int>(kind), now_}, loss_of(kind, worth) + lost, room});
       return;
     }
     if (worth + ((static_cast<Int128>(room) * ratio_[size]) >> kRatioBits) + 1 < least_worth) return;
@@ -153,7 +165,8 @@ class Search {
 
   std::vector<Fill> fills_with(std::size_t longest, std::int64_t cost, Int128 slack) {
     std::vector<Fill> fills;
-    for (std::size_t i = left_.size(); i-- > longest;) ratio_[i] = left_[i] > 0 ? std::max(ratio_[i + 1], own_ratio_[i]) : ratio_[i + 1];
+    for (std::size_t i = left_.size(); i-- > longest;)
+      ratio_[i] = left_[i] > 0 ? std::max(ratio_[i + 1], own_ratio_[i]) : ratio_[i + 1];
     for (std::size_t kind = 0; kind < p_.kinds.size(); ++kind) {
       const CutKind& k = p_.kinds[kind];
       if (number_[kind] == 0 || k.cost > cost || (!k.single && k.room < p_.size[longest])) continue;
@@ -170,7 +183,8 @@ class Search {
       }
       now_[longest] = 0;
     }
-    std::stable_sort(fills.begin(), fills.end(), [](const Fill& a, const Fill& b) { return a.loss != b.loss ? a.loss < b.loss : a.left < b.left; });
+    std::stable_sort(fills.begin(), fills.end(),
+                     [](const Fill& a, const Fill& b) { return a.loss != b.loss ? a.loss < b.loss : a.left < b.left; });
     return fills;
   }
 
@@ -221,8 +235,8 @@ class Search {
 
 }  // namespace
 
-Found find_plan(const CutProblem& problem, const Relaxed& relaxed, const ReachableCosts& reachable, std::int64_t cost, bool none_cheaper,
-                Effort& effort) {
+FoundPlan find_plan(const CutProblem& problem, const Relaxed& relaxed, const ReachableCosts& reachable, std::int64_t cost,
+                    bool none_cheaper, Effort& effort) {
   return Search(problem, relaxed, reachable, none_cheaper, effort).find(cost);
 }
 

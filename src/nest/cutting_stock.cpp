@@ -14,14 +14,15 @@ void refuse_bad(const CutRequest& request) {
   for (const Length item : request.items)
     if (item <= Length{}) throw std::invalid_argument("cut_from_stock: an item has no length");
   for (const BarKind& bar : request.bars)
-    if (bar.length <= Length{} || bar.number.value_or(0) < 0) throw std::invalid_argument("cut_from_stock: a bar has no length or a negative number");
+    if (bar.length <= Length{} || bar.number.value_or(0) < 0)
+      throw std::invalid_argument("cut_from_stock: a bar has no length or a negative number");
 }
 
 // Lengths in units that all are whole in, so that the relaxation's knapsack has a small table.
 struct Posed {
   CutProblem problem;
-  std::int64_t cost_unit = 1;            // ticks
-  std::vector<std::vector<int>> items;   // of each size
+  std::int64_t cost_unit = 1;           // ticks
+  std::vector<std::vector<int>> items;  // of each size
   std::vector<int> too_long;
 };
 
@@ -49,7 +50,9 @@ Posed pose(const CutRequest& request) {
     if (!bar.number) longest_endless = std::max(longest_endless, bar.length);
   std::vector<int> order(request.items.size());
   std::iota(order.begin(), order.end(), 0);
-  std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return request.items[static_cast<std::size_t>(a)] > request.items[static_cast<std::size_t>(b)]; });
+  std::stable_sort(order.begin(), order.end(), [&](int a, int b) {
+    return request.items[static_cast<std::size_t>(a)] > request.items[static_cast<std::size_t>(b)];
+  });
   bool only_limited = endless;
   for (const int i : order) {
     const Length item = request.items[static_cast<std::size_t>(i)];
@@ -97,7 +100,8 @@ CutPlan told(const CutRequest& request, const Posed& posed, const Patterns& patt
     plan.bars.push_back(std::move(bar));
   }
   std::stable_sort(plan.bars.begin(), plan.bars.end(), [&](const CutBar& a, const CutBar& b) {
-    const bool shelf_a = request.bars[static_cast<std::size_t>(a.kind)].on_shelf, shelf_b = request.bars[static_cast<std::size_t>(b.kind)].on_shelf;
+    const bool shelf_a = request.bars[static_cast<std::size_t>(a.kind)].on_shelf,
+               shelf_b = request.bars[static_cast<std::size_t>(b.kind)].on_shelf;
     if (shelf_a != shelf_b) return shelf_a;
     return a.kind != b.kind ? a.kind < b.kind : a.left < b.left;
   });
@@ -173,13 +177,13 @@ CutPlan cut_from_stock(const CutRequest& request) {
       // A cost that is hard to settle must not take all the effort from the next.
       const bool last = reachable.from(cost + 1) >= cost_of(p, best);
       Effort part{0, last ? effort.limit - effort.done : (effort.limit - effort.done) / 2};
-      Found found;
-      if (numbers_exclude(p, relaxed, cost, part)) found.answer = Found::Answer::no;
+      FoundPlan found;
+      if (numbers_exclude(p, relaxed, cost, part)) found.answer = FoundPlan::Answer::no;
       else found = find_plan(p, relaxed, reachable, cost, !gap, part);
       effort.done += part.done;
-      if (found.answer == Found::Answer::yes) best = std::move(found.plan);
-      else if (found.answer == Found::Answer::no && !gap) bound = reachable.from(cost + 1);
-      else if (found.answer == Found::Answer::gave_up) gap = true;
+      if (found.answer == FoundPlan::Answer::yes) best = std::move(found.plan);
+      else if (found.answer == FoundPlan::Answer::no && !gap) bound = reachable.from(cost + 1);
+      else if (found.answer == FoundPlan::Answer::gave_up) gap = true;
     }
     proven = cost_of(p, best) <= bound;
   }

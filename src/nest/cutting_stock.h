@@ -23,25 +23,25 @@ struct BarKind {
 };
 
 struct CutRequest {
-  std::vector<Length> items;           // each above nothing
+  std::vector<Length> items;  // each above nothing
   std::vector<BarKind> bars;
-  Length kerf;                         // lost at each cut; none is lost behind the last item of a bar
-  std::int64_t work = 10'000'000;      // steps
+  Length kerf;                     // lost at each cut; none is lost behind the last item of a bar
+  std::int64_t work = 10'000'000;  // steps
 };
 
 struct CutBar {
-  int kind = 0;                        // index into CutRequest::bars
-  std::vector<int> items;              // indices into CutRequest::items, longest first
-  Length left;                         // behind the last cut, 0 when the kerf takes the rest
+  int kind = 0;            // index into CutRequest::bars
+  std::vector<int> items;  // indices into CutRequest::items, longest first
+  Length left;             // behind the last cut, 0 when the kerf takes the rest
 };
 
 struct CutPlan {
-  std::vector<CutBar> bars;            // shelf first, then by kind as requested; fullest first
-  std::vector<int> left_out;           // items for which there was no bar
-  Length taken;                        // length of all bars that are not on the shelf
-  Length bound;                        // no plan that leaves nothing out takes less
-  bool proven = false;                 // nothing left out, and no plan takes less
-  std::int64_t work = 0;               // steps done
+  std::vector<CutBar> bars;   // shelf first, then by kind as requested; fullest first
+  std::vector<int> left_out;  // items for which there was no bar
+  Length taken;               // length of all bars that are not on the shelf
+  Length bound;               // no plan that leaves nothing out takes less
+  bool proven = false;        // nothing left out, and no plan takes less
+  std::int64_t work = 0;      // steps done
 };
 
 // Throws std::invalid_argument for a length of nothing or less, or a negative kerf or number.

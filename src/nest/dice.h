@@ -14,7 +14,10 @@ class Dice {
     return z ^ (z >> 31);
   }
   int below(int n) { return static_cast<int>(((next() >> 32) * static_cast<std::uint64_t>(n)) >> 32); }  // 0 .. n - 1
-  int between(int low, int high) { return low + static_cast<int>(((next() >> 32) * (static_cast<std::uint64_t>(static_cast<std::int64_t>(high) - low) + 1)) >> 32); }
+  int between(int low, int high) {
+    return low +
+           static_cast<int>(((next() >> 32) * (static_cast<std::uint64_t>(static_cast<std::int64_t>(high) - low) + 1)) >> 32);
+  }
   double unit() { return static_cast<double>(next() >> 11) * 0x1p-53; }  // 0 <= u < 1
 
  private:

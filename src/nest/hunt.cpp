@@ -7,21 +7,23 @@
 namespace gownsheaf::nest {
 namespace {
 
-constexpr double kExplore = 0.8;                          // share of the effort
-constexpr double kFinestStep = 0.001;                     // of the length, exploring
-constexpr double kLongestTry = 0.03;                      // share of the effort for one step that is not the finest yet,
-constexpr int kLeastTry = 20;                             // but no fewer sweeps
+constexpr double kExplore = 0.8;       // share of the effort
+constexpr double kFinestStep = 0.001;  // of the length, exploring
+constexpr double kLongestTry = 0.03;   // share of the effort for one step that is not the finest yet,
+constexpr int kLeastTry = 20;          // but no fewer sweeps
 constexpr double kCompressFirst = 0.0005, kCompressLast = 0.00001;
-constexpr double kOnward = 1.3, kOnwardMost = 0.002;      // many parts: compressing succeeds time after time, and may do more
+constexpr double kOnward = 1.3, kOnwardMost = 0.002;  // many parts: compressing succeeds time after time, and may do more
 constexpr std::size_t kPool = 50;
-constexpr std::size_t kStubborn = 5;                      // tries that failed at one length, after which they are longer
+constexpr std::size_t kStubborn = 5;  // tries that failed at one length, after which they are longer
 
 }  // namespace
 
 Hunt::Hunt(const World& world, std::uint64_t seed, const Found& first, int least, int hopeful, double first_step)
     : world_(world), separation_(world, seed), best_(first), least_(least), step_(first_step) {
   for (int i = 0; i < static_cast<int>(world.items.size()); ++i) order_.push_back(i);
-  const auto size = [&](int i) { return world.kinds[static_cast<std::size_t>(world.items[static_cast<std::size_t>(i)].kind)].size; };
+  const auto size = [&](int i) {
+    return world.kinds[static_cast<std::size_t>(world.items[static_cast<std::size_t>(i)].kind)].size;
+  };
   std::stable_sort(order_.begin(), order_.end(), [&](int a, int b) { return size(a) > size(b); });
   if (finished()) return;
   if (hopeful < best_.length) {

@@ -8,7 +8,10 @@
 
 namespace gownsheaf::nest {
 
-struct Found { std::vector<Place> places; int length = 0; };  // a lay without overlap
+struct Found {
+  std::vector<Place> places;
+  int length = 0;
+};  // a lay without overlap
 
 class Hunt {
  public:
@@ -17,14 +20,14 @@ class Hunt {
   // spent: share of the effort used up, 0 to 1, when the slice begins.
   void run_until(std::int64_t work, double spent);
   const Found& best() const { return best_; }
-  void adopt(const Found& found);   // another search's lay; if it is no longer than what this one is after, it starts from there
+  void adopt(const Found& found);  // another search's lay; if it is no longer than what this one is after, it starts from there
   bool finished() const { return best_.length <= least_; }
   std::int64_t work() const { return separation_.work(); }
 
  private:
   enum class Stage { opening, exploring, compressing };
   void begin_separating();
-  void aim();                       // the next target, from the best lay
+  void aim();  // the next target, from the best lay
   void succeeded();
   void failed();
   void one_sweep();
@@ -36,10 +39,10 @@ class Hunt {
   Stage stage_ = Stage::opening;
   double step_, spent_ = 0;
   bool finest_ = false;
-  double onward_ = 0;               // compressing: the step after a success, if that is more than the time asks for
+  double onward_ = 0;  // compressing: the step after a success, if that is more than the time asks for
   std::vector<int> order_;
   // Separation in progress.
-  double begun_ = 0;                // share spent by then
+  double begun_ = 0;  // share spent by then
   int sweeps_ = 0, idle_ = 0, strikes_ = 0;
   double start_total_ = 0, least_total_ = 0;
   std::vector<Place> least_places_;

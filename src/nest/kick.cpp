@@ -7,7 +7,9 @@
 namespace gownsheaf::nest {
 
 void Separation::kick() {
-  const auto shape_of = [&](int i) -> const Shape& { return world_.shapes[static_cast<std::size_t>(places_[static_cast<std::size_t>(i)].shape)]; };
+  const auto shape_of = [&](int i) -> const Shape& {
+    return world_.shapes[static_cast<std::size_t>(places_[static_cast<std::size_t>(i)].shape)];
+  };
   const int a = large_[static_cast<std::size_t>(dice_.below(static_cast<int>(large_.size())))];
   std::vector<int> partners;
   for (const int i : large_) {
@@ -33,7 +35,8 @@ void Separation::kick() {
     const Shape& own = world_.shapes[static_cast<std::size_t>(now.shape)];
     const double x = there.x + (other.width - own.width) / 2.0, y = there.y + (other.height - own.height) / 2.0;
     places_[static_cast<std::size_t>(i)] = {allowed_x(world_.kinds[static_cast<std::size_t>(k)], *range, x),
-                                            allowed_y(world_.kinds[static_cast<std::size_t>(k)], *range, y), now.shape, there.region};
+                                            allowed_y(world_.kinds[static_cast<std::size_t>(k)], *range, y), now.shape,
+                                            there.region};
   };
   const Shape &sa = shape_of(a), &sb = shape_of(b);
   put(a, old_b, sb);
@@ -56,7 +59,8 @@ void Separation::kick() {
     const Range* range = range_of(k, p.shape, hole.region);
     if (range == nullptr) continue;
     p = {allowed_x(world_.kinds[static_cast<std::size_t>(k)], *range, static_cast<double>(p.x) - now.x + hole.x),
-         allowed_y(world_.kinds[static_cast<std::size_t>(k)], *range, static_cast<double>(p.y) - now.y + hole.y), p.shape, hole.region};
+         allowed_y(world_.kinds[static_cast<std::size_t>(k)], *range, static_cast<double>(p.y) - now.y + hole.y), p.shape,
+         hole.region};
   }
   refresh_all();
 }

@@ -11,7 +11,7 @@
 namespace gownsheaf::nest {
 namespace {
 
-constexpr int kHunts = 2;                      // always two, whatever the threads
+constexpr int kHunts = 2;                                   // always two, whatever the threads
 constexpr std::int64_t kSlice = 20'000, kLeastSlice = 500;  // work of each between exchanges; less for small efforts
 constexpr double kHopefulDensity = 0.8, kFirstStep = 0.03;
 constexpr double kHopefulOfMany = 0.72;  // of many different parts, for which a trial is dear
@@ -21,7 +21,8 @@ const Shape& shape_of(const World& world, int s) { return world.shapes[static_ca
 bool overlaps(const World& world, const Place& a, const Place& b) {
   const Shape &s = shape_of(world, a.shape), &t = shape_of(world, b.shape);
   const int gap = world.gap_of(a.shape, b.shape);
-  if (a.x >= b.x + t.width + gap || b.x >= a.x + s.width + gap || a.y >= b.y + t.height + gap || b.y >= a.y + s.height + gap) return false;
+  if (a.x >= b.x + t.width + gap || b.x >= a.x + s.width + gap || a.y >= b.y + t.height + gap || b.y >= a.y + s.height + gap)
+    return false;
   return !apart(s.outline, t.outline, static_cast<std::int64_t>(b.x) - a.x, static_cast<std::int64_t>(b.y) - a.y, gap);
 }
 
@@ -31,8 +32,9 @@ class Pair {
   Pair(const World& world, const Request& request, const Found& first, int least, int hopeful, double first_step)
       : request_(request), best_(first), slice_(std::clamp(request.work / 50, kLeastSlice, kSlice)) {
     for (int k = 0; k < kHunts; ++k) {
-      hunts_.push_back(std::make_unique<Hunt>(world, Dice((static_cast<std::uint64_t>(request.seed) << 8) + static_cast<std::uint64_t>(k)).next(),
-                                              first, least, hopeful, first_step));
+      hunts_.push_back(std::make_unique<Hunt>(
+          world, Dice((static_cast<std::uint64_t>(request.seed) << 8) + static_cast<std::uint64_t>(k)).next(), first, least,
+          hopeful, first_step));
     }
   }
   void run(const std::function<double(std::int64_t)>& spent) {
@@ -79,7 +81,8 @@ class Pair {
     }
     ++slices_;
     const std::int64_t so_far = slices_ * slice_ * kHunts;
-    spent_ = share_ ? share_(so_far) : static_cast<double>(so_far) / static_cast<double>(std::max<std::int64_t>(1, request_.work));
+    spent_ =
+        share_ ? share_(so_far) : static_cast<double>(so_far) / static_cast<double>(std::max<std::int64_t>(1, request_.work));
     done_ = finished || spent_ >= 1;
     if (request_.told) request_.told(done_ ? 1 : spent_);
     cut_short_ = !done_ && request_.stopped();
@@ -112,7 +115,8 @@ Found first_lay(const Request& request, const Prepared& prepared) {
   const World& world = prepared.world;
   Request boxes;
   boxes.strips = request.strips;
-  if (prepared.overflow) boxes.strips.push_back({Length::ticks(world.regions.back().width), std::nullopt, {}, request.strips[0].cost});
+  if (prepared.overflow)
+    boxes.strips.push_back({Length::ticks(world.regions.back().width), std::nullopt, {}, request.strips[0].cost});
   boxes.gap = request.gap;
   boxes.seed = request.seed;
   boxes.work = static_cast<std::int64_t>(world.items.size()) * 20;
@@ -126,10 +130,12 @@ Found first_lay(const Request& request, const Prepared& prepared) {
     part.outline = rectangle(Length::ticks(s.width), Length::ticks(s.height));
     part.poses = {{0, false, 0}};
     for (const int other : kind.shapes) {
-      if (shape_of(world, other).width == s.height && shape_of(world, other).height == s.width && s.width != s.height) across[k] = other;
+      if (shape_of(world, other).width == s.height && shape_of(world, other).height == s.width && s.width != s.height)
+        across[k] = other;
     }
     if (across[k] >= 0) part.poses.push_back({1, false, 0});
-    part.copies = static_cast<int>(std::count_if(world.items.begin(), world.items.end(), [&](const Item& i) { return i.kind == static_cast<int>(k); }));
+    part.copies = static_cast<int>(
+        std::count_if(world.items.begin(), world.items.end(), [&](const Item& i) { return i.kind == static_cast<int>(k); }));
     if (kind.fixed_y >= 0) part.fixed_y = Length::ticks(kind.fixed_y);
     if (kind.step_y > 0) part.lattice_across = Part::Lattice{Length::ticks(kind.step_y), Length::ticks(kind.phase_y)};
     part.clear_of_first_edge = Length::ticks(kind.clear);
@@ -142,7 +148,8 @@ Found first_lay(const Request& request, const Prepared& prepared) {
   found.places.resize(world.items.size());
   std::vector<bool> there(world.items.size(), false);
   std::vector<int> first_item(world.kinds.size(), -1);
-  for (int i = static_cast<int>(world.items.size()); i-- > 0;) first_item[static_cast<std::size_t>(world.items[static_cast<std::size_t>(i)].kind)] = i;
+  for (int i = static_cast<int>(world.items.size()); i-- > 0;)
+    first_item[static_cast<std::size_t>(world.items[static_cast<std::size_t>(i)].kind)] = i;
   for (const Placed& p : lay.placed) {
     const std::size_t k = static_cast<std::size_t>(p.part), i = static_cast<std::size_t>(first_item[k] + p.copy);
     const int shape = p.pose.quarter_turns == 0 ? straight[k] : across[k];
@@ -227,8 +234,10 @@ Lay lay_outlines(const Request& request, const std::function<double(std::int64_t
     const double density = world.many_tables() ? kHopefulOfMany : kHopefulDensity;
     double area = 0;
     for (const Item& item : world.items) area += shape_of(world, world.kinds[static_cast<std::size_t>(item.kind)].shapes[0]).area;
-    for (std::size_t r = 0; r + 1 < world.regions.size(); ++r) area -= density * world.regions[r].length * static_cast<double>(world.regions[r].width);
-    const int hopeful = std::max(least, static_cast<int>(std::min(1e9, std::max(0.0, area / (density * world.regions.back().width)))));
+    for (std::size_t r = 0; r + 1 < world.regions.size(); ++r)
+      area -= density * world.regions[r].length * static_cast<double>(world.regions[r].width);
+    const int hopeful =
+        std::max(least, static_cast<int>(std::min(1e9, std::max(0.0, area / (density * world.regions.back().width)))));
     Pair pair(world, request, found, least, hopeful, prepared.overflow ? 0.5 : kFirstStep);
     pair.run(spent);
     lay.work = pair.work();
@@ -246,7 +255,8 @@ Lay lay_outlines(const Request& request, const std::function<double(std::int64_t
     }
     const auto pose = static_cast<std::size_t>(std::find(kind.shapes.begin(), kind.shapes.end(), p.shape) - kind.shapes.begin());
     const Region& region = world.regions[static_cast<std::size_t>(p.region)];
-    lay.placed.push_back({item.part, item.copy, p.region, kind.poses[pose], {Length::ticks(p.x - region.x0), Length::ticks(p.y)}});
+    lay.placed.push_back(
+        {item.part, item.copy, p.region, kind.poses[pose], {Length::ticks(p.x - region.x0), Length::ticks(p.y)}});
     Length& used = lay.used[static_cast<std::size_t>(p.region)];
     used = std::max(used, Length::ticks(p.x - region.x0 + shape_of(world, p.shape).width));
   }

@@ -122,7 +122,8 @@ std::optional<Lay> lay_of(std::string_view text, const Request& request) {
   std::map<std::pair<int, int>, int> seen;  // each copy of each part once
   const auto part_and_copy = [&] {
     const auto part = static_cast<int>(numbers.next(0, static_cast<std::int64_t>(request.parts.size()) - 1));
-    const auto copy = static_cast<int>(numbers.next(0, numbers.sound() ? request.parts[static_cast<std::size_t>(part)].copies - 1 : 0));
+    const auto copy =
+        static_cast<int>(numbers.next(0, numbers.sound() ? request.parts[static_cast<std::size_t>(part)].copies - 1 : 0));
     ++seen[{part, copy}];
     return std::pair(part, copy);
   };

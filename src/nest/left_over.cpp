@@ -6,7 +6,9 @@
 namespace gownsheaf::nest {
 namespace {
 
-struct Stretch { Length from, to; };  // free along the strip
+struct Stretch {
+  Length from, to;
+};  // free along the strip
 
 // The largest empty rectangle touches something on each side: it begins across at the strip's edge or where a box ends, and goes
 // on until a box begins in it or the strip ends. From each such beginning the free stretches along are followed across; boxes
@@ -55,7 +57,8 @@ class LargestEmpty {
   void offer(const Stretch& s, Length y0, Length y1) {
     const Box box{s.from, y0, s.to - s.from, y1 - y0};
     if (box.width < least_ || box.height < least_) return;
-    if (box.area() > best_.area() || (box.area() == best_.area() && std::tie(box.x, box.y) < std::tie(best_.x, best_.y))) best_ = box;
+    if (box.area() > best_.area() || (box.area() == best_.area() && std::tie(box.x, box.y) < std::tie(best_.x, best_.y)))
+      best_ = box;
   }
 
   Length width_, length_;

@@ -25,31 +25,33 @@ struct Pose {
 Polygon posed(const Polygon& outline, const Pose& pose);
 
 struct Part {
-  Polygon outline;                    // x along the strip, y across
+  Polygon outline;  // x along the strip, y across
   std::vector<Pose> poses{{0, false}};
   int copies = 1;
-  std::optional<Length> fixed_y;      // must lie at this distance from the strip's first edge
-  struct Lattice { Length step, phase; };
-  std::optional<Lattice> lattice;     // x must be phase + k * step
+  std::optional<Length> fixed_y;  // must lie at this distance from the strip's first edge
+  struct Lattice {
+    Length step, phase;
+  };
+  std::optional<Lattice> lattice;         // x must be phase + k * step
   std::optional<Lattice> lattice_across;  // y must be phase + k * step
-  Length clear_of_first_edge = {};      // least y: left between the part and the strip's first edge
-  std::vector<int> strips;            // allowed strips; empty = all
+  Length clear_of_first_edge = {};        // least y: left between the part and the strip's first edge
+  std::vector<int> strips;                // allowed strips; empty = all
 };
 
 struct Strip {
   Length width;
-  std::optional<Length> length;       // absent = open: as long as needed (at most one open strip, the last)
-  std::vector<Box> obstacles;         // bad places, in the strip's coordinates
-  double cost = 1;                    // per unit of length, to choose between strips
+  std::optional<Length> length;  // absent = open: as long as needed (at most one open strip, the last)
+  std::vector<Box> obstacles;    // bad places, in the strip's coordinates
+  double cost = 1;               // per unit of length, to choose between strips
 };
 
 struct Request {
   std::vector<Part> parts;
   std::vector<Strip> strips;
-  Length gap;                         // between parts
-  std::int64_t work = 20000;          // steps of search: placements of rectangles, or trials of outlines
+  Length gap;                 // between parts
+  std::int64_t work = 20000;  // steps of search: placements of rectangles, or trials of outlines
   std::uint32_t seed = 1;
-  int threads = 1;                    // changes the time taken, never the lay
+  int threads = 1;  // changes the time taken, never the lay
   // Set from outside, the search ends with the best it has, and that can be had no second time. Never set: the lay is as without it.
   const std::atomic<bool>* stop = nullptr;
   std::function<void(double)> told = {};  // now and then: the share of the effort that is spent, 0 to 1; by one thread at a time
@@ -59,19 +61,19 @@ struct Request {
 struct Placed {
   int part = 0, copy = 0, strip = 0;
   Pose pose;
-  Point at;                           // least corner of the posed part's bounds
+  Point at;  // least corner of the posed part's bounds
   friend auto operator<=>(const Placed&, const Placed&) = default;
 };
 
 struct Lay {
-  std::vector<Placed> placed;         // sorted by strip, x, y
+  std::vector<Placed> placed;                 // sorted by strip, x, y
   std::vector<std::pair<int, int>> left_out;  // part, copy
-  std::vector<Length> used;           // per strip: right-most end of a part
-  Length bound;                       // of the open strip, or of all strips' length together: no lay is shorter
-  bool proven = false;                // one strip, everything placed, used == bound
-  std::int64_t work = 0;              // steps done
-  bool cut_short = false;             // `stop` ended the search
-  std::string unsupported;            // not empty: nothing was placed; says which field cannot be honoured
+  std::vector<Length> used;                   // per strip: right-most end of a part
+  Length bound;                               // of the open strip, or of all strips' length together: no lay is shorter
+  bool proven = false;                        // one strip, everything placed, used == bound
+  std::int64_t work = 0;                      // steps done
+  bool cut_short = false;                     // `stop` ended the search
+  std::string unsupported;                    // not empty: nothing was placed; says which field cannot be honoured
 };
 
 // Rectangles by skylines over many orders, deterministic. Supports: rectangle outlines, quarter turns, copies, fixed_y,
@@ -93,7 +95,9 @@ inline constexpr std::int64_t kQuickWork = 16'000'000, kUsualWork = 160'000'000,
 // The door for both: rectangles where every part is one in quarter turns, outlines where one is not. Rectangles are never
 // laid worse than by skylines alone.
 // work: in steps of the one and of the other, instead of request.work.
-struct LayEffort { std::int64_t rectangles = 20'000, outlines = kUsualWork; };
+struct LayEffort {
+  std::int64_t rectangles = 20'000, outlines = kUsualWork;
+};
 Lay lay_parts(const Request& request, const LayEffort& effort = {}, const std::function<double(std::int64_t)>& spent = {});
 
 // Largest empty axis-parallel rectangles of a strip of this width and length, biggest area first, each at least

@@ -182,7 +182,8 @@ void prepare(const Request& request, Prepared& prepared) {
   for (std::size_t r = 0; r < request.strips.size(); ++r) {
     for (const Box& box : request.strips[r].obstacles) {
       const int x0 = std::max(0, ticks(box.x)), y0 = std::max(0, ticks(box.y));
-      const int x1 = static_cast<int>(std::min<std::int64_t>(box.right().in_ticks(), request.strips[r].length ? request.strips[r].length->in_ticks() : kRoom / 4));
+      const int x1 = static_cast<int>(std::min<std::int64_t>(
+          box.right().in_ticks(), request.strips[r].length ? request.strips[r].length->in_ticks() : kRoom / 4));
       const int y1 = static_cast<int>(std::min<std::int64_t>(box.bottom().in_ticks(), request.strips[r].width.in_ticks()));
       if (x1 <= x0 || y1 <= y0) continue;
       Shape s;
@@ -204,7 +205,8 @@ void prepare(const Request& request, Prepared& prepared) {
   }
   // Kinds that go nowhere have no item and must not hold up the least length.
   for (std::size_t k = 0; k < world.kinds.size(); ++k) {
-    const bool used = std::any_of(world.items.begin(), world.items.end(), [&](const Item& i) { return i.kind == static_cast<int>(k); });
+    const bool used =
+        std::any_of(world.items.begin(), world.items.end(), [&](const Item& i) { return i.kind == static_cast<int>(k); });
     if (!used) world.kinds[k].regions.clear();
   }
   world.prepare();

@@ -18,7 +18,8 @@ double circle_sum(const CircleRows& a, std::size_t count_a, const CircleRows& b,
   for (std::size_t p = 0; p < count_a; ++p) {
     const __m128 ax = _mm_set1_ps(a.x[p] - dx), ay = _mm_set1_ps(a.y[p] - dy), ar = _mm_set1_ps(a.r[p]);
     for (std::size_t q = 0; q < b.x.size(); q += 4) {
-      const __m128 ux = _mm_sub_ps(ax, _mm_loadu_ps(&b.x[q])), uy = _mm_sub_ps(ay, _mm_loadu_ps(&b.y[q])), r = _mm_loadu_ps(&b.r[q]);
+      const __m128 ux = _mm_sub_ps(ax, _mm_loadu_ps(&b.x[q])), uy = _mm_sub_ps(ay, _mm_loadu_ps(&b.y[q])),
+                   r = _mm_loadu_ps(&b.r[q]);
       const __m128 apart = _mm_sqrt_ps(_mm_add_ps(_mm_mul_ps(ux, ux), _mm_mul_ps(uy, uy)));
       const __m128 depth = _mm_sub_ps(_mm_add_ps(ar, r), apart);
       const __m128 far = _mm_div_ps(eps2, _mm_sub_ps(twice, _mm_min_ps(depth, eps1)));
@@ -47,7 +48,8 @@ double circle_sum(const CircleRows& a, std::size_t count_a, const CircleRows& b,
 // Does a circle of a meet one of b by more than this? Not, where rounding could make the difference.
 bool circles_meet(const Shape& a, const Shape& b, int offset_x, int offset_y, double by) {
   const CircleRows &p = a.rows, &q = b.rows;
-  const float dx = static_cast<float>(offset_x + b.width / 2.0 - a.width / 2.0), dy = static_cast<float>(offset_y + b.height / 2.0 - a.height / 2.0);
+  const float dx = static_cast<float>(offset_x + b.width / 2.0 - a.width / 2.0),
+              dy = static_cast<float>(offset_y + b.height / 2.0 - a.height / 2.0);
   const float less = static_cast<float>(by + 2 + 1e-6 * (a.diameter + b.diameter));
   for (std::size_t i = 0; i < a.circles.size(); ++i) {
     const float ax = p.x[i] - dx, ay = p.y[i] - dy, ar = p.r[i] - less;
@@ -84,8 +86,10 @@ bool pieces_apart(const Ring& p, const Ring& q, std::int64_t dx, std::int64_t dy
 template <typename Found>
 bool any_meeting(const Shape& a, const Shape& b, int dx, int dy, int far_x, int far_y, const Found& found) {
   for (std::size_t p = 0; p < a.convex.size(); ++p) {
-    const std::int64_t xl = static_cast<std::int64_t>(a.convex_low[p].x) - dx - far_x, xh = static_cast<std::int64_t>(a.convex_high[p].x) - dx + far_x;
-    const std::int64_t yl = static_cast<std::int64_t>(a.convex_low[p].y) - dy - far_y, yh = static_cast<std::int64_t>(a.convex_high[p].y) - dy + far_y;
+    const std::int64_t xl = static_cast<std::int64_t>(a.convex_low[p].x) - dx - far_x,
+                       xh = static_cast<std::int64_t>(a.convex_high[p].x) - dx + far_x;
+    const std::int64_t yl = static_cast<std::int64_t>(a.convex_low[p].y) - dy - far_y,
+                       yh = static_cast<std::int64_t>(a.convex_high[p].y) - dy + far_y;
     if (xl >= b.high.x || xh <= b.low.x || yl >= b.high.y || yh <= b.low.y) continue;
     for (std::size_t q = 0; q < b.convex.size(); ++q) {
       if (xl >= b.convex_high[q].x || xh <= b.convex_low[q].x || yl >= b.convex_high[q].y || yh <= b.convex_low[q].y) continue;
@@ -122,7 +126,8 @@ Grid::Grid(const Shape& a, const Shape& b, int gap, int cells) {
   per_y = (std::uint64_t{1} << (kBits + shift)) / static_cast<std::uint64_t>(height);
 }
 
-LossAtNodes::LossAtNodes(const Shape& a, const CircleRows& rows_a, const Shape& b, const CircleRows& rows_b, const Grid& grid, Corner least)
+LossAtNodes::LossAtNodes(const Shape& a, const CircleRows& rows_a, const Shape& b, const CircleRows& rows_b, const Grid& grid,
+                         Corner least)
     : rows_a_(rows_a), rows_b_(rows_b), count_a_(a.circles.size()), x0_(least.x + b.width / 2.0 - a.width / 2.0),
       y0_(least.y + b.height / 2.0 - a.height / 2.0), step_x_(grid.cell_width()), step_y_(grid.cell_height()),
       eps_(0.01 * std::max(a.diameter, b.diameter)), scale_(std::sqrt(std::sqrt(a.hull_area * b.hull_area))) {}
@@ -147,7 +152,9 @@ Meeting meeting_around(const Shape& a, const Shape& b, int dx, int dy, int far_x
 }
 
 bool overlap_at(const Shape& a, const Shape& b, int dx, int dy, Meeting meeting) {
-  const auto overlap = [&](int k) { return !pieces_apart(a.convex[meeting.piece(k)], b.convex[meeting.piece(k + 1)], dx, dy, 0, 0); };
+  const auto overlap = [&](int k) {
+    return !pieces_apart(a.convex[meeting.piece(k)], b.convex[meeting.piece(k + 1)], dx, dy, 0, 0);
+  };
   switch (meeting.kind()) {
     case Meeting::never: return false;
     case Meeting::always: return true;

@@ -15,14 +15,19 @@ struct Grid {
   static constexpr int kBits = 56;
   Grid(const Shape& a, const Shape& b, int gap, int cells);
 
-  struct Spot { int cell, node; float x, y; };  // the node at the cell's least corner; how far into the cell, 0 to 1
+  struct Spot {
+    int cell, node;
+    float x, y;
+  };  // the node at the cell's least corner; how far into the cell, 0 to 1
   bool outside(int u, int v) const { return u <= 0 || v <= 0 || u >= width || v >= height; }
   Spot spot(int u, int v) const {
     const std::uint64_t fu = static_cast<std::uint64_t>(u) * per_x, fv = static_cast<std::uint64_t>(v) * per_y;
     const int i = static_cast<int>(fu >> kBits), j = static_cast<int>(fv >> kBits);
     return {(j << shift) + i, (j << shift) + j + i, share(fu), share(fv)};
   }
-  static float share(std::uint64_t f) { return static_cast<float>(static_cast<std::int32_t>(f >> (kBits - 24)) & 0xFFFFFF) * 0x1p-24F; }
+  static float share(std::uint64_t f) {
+    return static_cast<float>(static_cast<std::int32_t>(f >> (kBits - 24)) & 0xFFFFFF) * 0x1p-24F;
+  }
   static double between(const Spot& s, float n0, float n1, float n2, float n3) {  // rows n0 n1 and n2 n3
     const float low = n0 + s.x * (n1 - n0), high = n2 + s.x * (n3 - n2);
     return static_cast<double>(low + s.y * (high - low));

@@ -50,7 +50,7 @@ Ring around_circle(int radius) {
   const int t = static_cast<int>(radius * 0.198912367379658) + 1;
   const int u = static_cast<int>(radius * 0.847759065022574) + 1, v = static_cast<int>(radius * 0.566454497350522) + 1;
   const int r = radius;
-  return {{r, -t}, {r, t}, {u, v}, {v, u}, {t, r}, {-t, r}, {-v, u}, {-u, v},
+  return {{r, -t}, {r, t},   {u, v},   {v, u},   {t, r},   {-t, r}, {-v, u}, {-u, v},
           {-r, t}, {-r, -t}, {-u, -v}, {-v, -u}, {-t, -r}, {t, -r}, {v, -u}, {u, -v}};
 }
 
@@ -69,7 +69,8 @@ class TableMaker {
         if (gap > 0) sum = minkowski_sum(sum, circle);
         for (std::size_t i = 0; i < sum.size(); ++i) {
           const Corner& n = sum[(i + 1) % sum.size()];
-          const std::int64_t ax = static_cast<std::int64_t>(sum[i].x) - least.x, ay = static_cast<std::int64_t>(sum[i].y) - least.y;
+          const std::int64_t ax = static_cast<std::int64_t>(sum[i].x) - least.x,
+                             ay = static_cast<std::int64_t>(sum[i].y) - least.y;
           const std::int64_t ux = static_cast<std::int64_t>(n.x) - sum[i].x, uy = static_cast<std::int64_t>(n.y) - sum[i].y;
           const Line line{static_cast<double>(-uy), static_cast<double>(ux), static_cast<double>(uy * ax - ux * ay),
                           std::sqrt(static_cast<double>(ux * ux + uy * uy)), -1};
@@ -86,17 +87,25 @@ class TableMaker {
   }
 
  private:
-  struct Line { double a, b, c, size; int stored; };
-  struct Kept { std::vector<int> ids, ends; };  // pieces as runs of line numbers
-  struct Spot { double x, y; };
-  static constexpr std::size_t kTried = 6;       // of the largest pieces, to cover a smaller one
-  static constexpr double kMargin = 1e-3;        // ticks; far above rounding, far below what matters
+  struct Line {
+    double a, b, c, size;
+    int stored;
+  };
+  struct Kept {
+    std::vector<int> ids, ends;
+  };  // pieces as runs of line numbers
+  struct Spot {
+    double x, y;
+  };
+  static constexpr std::size_t kTried = 6;  // of the largest pieces, to cover a smaller one
+  static constexpr double kMargin = 1e-3;   // ticks; far above rounding, far below what matters
 
   double at(const Line& l, const Spot& p) const { return l.a * p.x + l.b * p.y + l.c; }
 
   void visit(int i, int j, int size, int depth) {
     // A tick more on every side: which cell a place falls into is rounded.
-    const double xl = i * cell_width_ - 1, xh = (i + size) * cell_width_ + 1, yl = j * cell_height_ - 1, yh = (j + size) * cell_height_ + 1;
+    const double xl = i * cell_width_ - 1, xh = (i + size) * cell_width_ + 1, yl = j * cell_height_ - 1,
+                 yh = (j + size) * cell_height_ + 1;
     const Kept& from = kept_[static_cast<std::size_t>(depth)];
     Kept& to = kept_[static_cast<std::size_t>(depth) + 1];
     to.ids.clear();
@@ -108,7 +117,8 @@ class TableMaker {
       for (int k = begin; k < end && !out; ++k) {
         const Line& l = lines_[static_cast<std::size_t>(from.ids[static_cast<std::size_t>(k)])];
         out = l.a * (l.a > 0 ? xh : xl) + l.b * (l.b > 0 ? yh : yl) + l.c <= 0;
-        if (!out && l.a * (l.a > 0 ? xl : xh) + l.b * (l.b > 0 ? yl : yh) + l.c <= 0) to.ids.push_back(from.ids[static_cast<std::size_t>(k)]);
+        if (!out && l.a * (l.a > 0 ? xl : xh) + l.b * (l.b > 0 ? yl : yh) + l.c <= 0)
+          to.ids.push_back(from.ids[static_cast<std::size_t>(k)]);
       }
       begin = end;
       if (out) {
@@ -208,8 +218,10 @@ class TableMaker {
   void keep_leaf(const Kept& kept, int i, int j) {
     t_.cells_[static_cast<std::size_t>(j * n_ + i)] = static_cast<std::uint16_t>(t_.leaves_.size());
     const auto line = [&](int k) -> Line& { return lines_[static_cast<std::size_t>(kept.ids[static_cast<std::size_t>(k)])]; };
-    PairTable::Leaf leaf{{static_cast<std::int32_t>(line(0).a), static_cast<std::int32_t>(line(0).b), static_cast<std::int64_t>(line(0).c)},
-                         -1, static_cast<int>(kept.ends.size())};
+    PairTable::Leaf leaf{
+        {static_cast<std::int32_t>(line(0).a), static_cast<std::int32_t>(line(0).b), static_cast<std::int64_t>(line(0).c)},
+        -1,
+        static_cast<int>(kept.ends.size())};
     if (kept.ids.size() > 1) {
       leaf.further = static_cast<int>(t_.further_.size());
       int begin = 0;
@@ -269,8 +281,8 @@ void PairTable::work_out_losses(const Shape& a, const Shape& b, int gap) {
 }
 
 std::size_t PairTable::bytes() const {
-  return sizeof *this + cells_.capacity() * 2 + nodes_.capacity() * 4 + leaves_.capacity() * sizeof(Leaf) + further_.capacity() * 2 +
-         lines_.capacity() * sizeof(Line);
+  return sizeof *this + cells_.capacity() * 2 + nodes_.capacity() * 4 + leaves_.capacity() * sizeof(Leaf) +
+         further_.capacity() * 2 + lines_.capacity() * sizeof(Line);
 }
 
 }  // namespace gownsheaf::nest

@@ -35,10 +35,16 @@ class alignas(64) PairTable {
 
  private:
   friend class TableMaker;
-  struct Line { std::int32_t a, b; std::int64_t c; };  // a u + b v + c > 0: on the overlapping side
+  struct Line {
+    std::int32_t a, b;
+    std::int64_t c;
+  };  // a u + b v + c > 0: on the overlapping side
   // Most undecided cells are cut by one line. Where there are more, further says where they stand: of each piece the
   // number of lines and the lines, of the first without its first.
-  struct Leaf { Line first; int further, pieces; };
+  struct Leaf {
+    Line first;
+    int further, pieces;
+  };
   static bool beyond(const Line& l, std::int64_t u, std::int64_t v) { return l.a * u + l.b * v + l.c > 0; }
   static constexpr Leaf kDecided[2] = {{{0, 0, -1}, -1, 1}, {{0, 0, 1}, -1, 1}};  // what stands for 0 and 1
   bool inside_further(const Leaf& leaf, bool first, int u, int v) const {
@@ -59,7 +65,7 @@ class alignas(64) PairTable {
   std::vector<std::uint16_t> cells_;  // 0 free, 1 overlapping, else a leaf
   std::vector<float> nodes_;
   const Leaf* leaf_of_[2] = {kDecided, nullptr};
-  std::vector<Leaf> leaves_;          // the first two stand idle
+  std::vector<Leaf> leaves_;  // the first two stand idle
   std::vector<std::uint16_t> further_;
   std::vector<Line> lines_;
 };

@@ -7,7 +7,9 @@
 namespace gownsheaf::nest {
 namespace {
 
-struct CosSin { double c, s; };
+struct CosSin {
+  double c, s;
+};
 
 // Of 0 <= millidegrees < 90,000: Taylor's series, exact to the last places below 45 degrees.
 CosSin cos_sin(int millidegrees) {
@@ -33,7 +35,8 @@ Polygon posed(const Polygon& outline, const Pose& pose) {
   if (turn % 90000 != 0) {
     const CosSin a = cos_sin(turn % 90000);
     for (Point& p : out) {
-      const double x = static_cast<double>(pose.mirrored ? -p.x.in_ticks() : p.x.in_ticks()), y = static_cast<double>(p.y.in_ticks());
+      const double x = static_cast<double>(pose.mirrored ? -p.x.in_ticks() : p.x.in_ticks()),
+                   y = static_cast<double>(p.y.in_ticks());
       p = {rounded(x * a.c - y * a.s), rounded(x * a.s + y * a.c)};
     }
   } else if (pose.mirrored) {

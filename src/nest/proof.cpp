@@ -5,7 +5,9 @@
 namespace gownsheaf::nest {
 namespace {
 
-struct At { Int128 x, y; };
+struct At {
+  Int128 x, y;
+};
 using Path = std::vector<At>;
 
 Int128 turn(const At& a, const At& b, const At& c) { return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x); }
@@ -17,7 +19,9 @@ bool inside(const Path& ring, const At& p) {
   for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
     const At &a = ring[j], &b = ring[i];
     const Int128 t = turn(a, b, p);
-    if (t == 0 && std::min(a.x, b.x) <= p.x && p.x <= std::max(a.x, b.x) && std::min(a.y, b.y) <= p.y && p.y <= std::max(a.y, b.y)) return false;
+    if (t == 0 && std::min(a.x, b.x) <= p.x && p.x <= std::max(a.x, b.x) && std::min(a.y, b.y) <= p.y &&
+        p.y <= std::max(a.y, b.y))
+      return false;
     if ((a.y > p.y) != (b.y > p.y) && ((b.y > a.y) == (t > 0))) in = !in;
   }
   return in;
@@ -70,7 +74,8 @@ bool edges_cross(const Path& a, const Path& b) {
   for (std::size_t i = 0, j = a.size() - 1; i < a.size(); j = i++) {
     for (std::size_t k = 0, l = b.size() - 1; k < b.size(); l = k++) {
       if (sign(turn(a[j], a[i], b[l])) * sign(turn(a[j], a[i], b[k])) < 0 &&
-          sign(turn(b[l], b[k], a[j])) * sign(turn(b[l], b[k], a[i])) < 0) return true;
+          sign(turn(b[l], b[k], a[j])) * sign(turn(b[l], b[k], a[i])) < 0)
+        return true;
     }
   }
   return false;

@@ -13,8 +13,13 @@
 namespace gownsheaf::nest {
 namespace {
 
-struct Choice { Length along, across; Pose pose; };  // one way to lie
-struct Item { int part, copy, wish = -1; };  // wish: the choice it is to lie by, -1 = whichever ends first
+struct Choice {
+  Length along, across;
+  Pose pose;
+};  // one way to lie
+struct Item {
+  int part, copy, wish = -1;
+};  // wish: the choice it is to lie by, -1 = whichever ends first
 
 std::vector<Choice> choices_of(const Part& part) {
   const Box box = bounds(part.outline);
@@ -22,9 +27,8 @@ std::vector<Choice> choices_of(const Part& part) {
   for (const Pose& pose : part.poses) {
     const bool turned = pose.quarter_turns % 2 != 0;
     const Choice choice{turned ? box.height : box.width, turned ? box.width : box.height, pose};
-    const bool seen = std::any_of(choices.begin(), choices.end(), [&](const Choice& c) {
-      return c.along == choice.along && c.across == choice.across;
-    });
+    const bool seen = std::any_of(choices.begin(), choices.end(),
+                                  [&](const Choice& c) { return c.along == choice.along && c.across == choice.across; });
     if (!seen) choices.push_back(choice);  // a mirrored or half-turned rectangle is itself
   }
   return choices;
@@ -104,7 +108,8 @@ class Search {
       const bool wished = item.wish >= 0 && item.wish < static_cast<int>(choices_[p].size());
       for (const Choice& choice : choices_[p]) {
         if (wished && &choice != &choices_[p][static_cast<std::size_t>(item.wish)]) continue;
-        Wanted wanted{choice.along, choice.across, part.fixed_y, std::nullopt, std::nullopt, std::nullopt, std::nullopt, part.clear_of_first_edge};
+        Wanted wanted{choice.along, choice.across, part.fixed_y, std::nullopt,
+                      std::nullopt, std::nullopt,  std::nullopt, part.clear_of_first_edge};
         if (part.lattice_across) {
           wanted.lattice_step_y = part.lattice_across->step;
           wanted.lattice_phase_y = part.lattice_across->phase;
@@ -160,13 +165,20 @@ Length bound_of(const Request& r) {
 // a request asks for more than one open strip without bad places and parts that may lie anywhere.
 std::optional<Result> on_shelves(const Request& r) {
   if (r.strips.size() != 1 || r.strips[0].length || !r.strips[0].obstacles.empty()) return std::nullopt;
-  struct Shelf { Length x, y; };
-  struct One { Choice way; int part, copy; };
+  struct Shelf {
+    Length x, y;
+  };
+  struct One {
+    Choice way;
+    int part, copy;
+  };
   std::vector<One> all;
   for (std::size_t p = 0; p < r.parts.size(); ++p) {
     const Part& part = r.parts[p];
     const Choice way = choices_of(part)[0];
-    if (part.fixed_y || part.lattice || part.lattice_across || !part.clear_of_first_edge.is_zero() || way.across > r.strips[0].width) return std::nullopt;
+    if (part.fixed_y || part.lattice || part.lattice_across || !part.clear_of_first_edge.is_zero() ||
+        way.across > r.strips[0].width)
+      return std::nullopt;
     for (int c = 0; c < part.copies; ++c) all.push_back({way, static_cast<int>(p), c});
   }
   std::stable_sort(all.begin(), all.end(), [](const One& a, const One& b) {
@@ -176,7 +188,8 @@ std::optional<Result> on_shelves(const Request& r) {
   result.used.assign(1, Length());
   std::vector<Shelf> shelves;
   for (const One& one : all) {
-    auto shelf = std::find_if(shelves.begin(), shelves.end(), [&](const Shelf& s) { return s.y + one.way.across <= r.strips[0].width; });
+    auto shelf =
+        std::find_if(shelves.begin(), shelves.end(), [&](const Shelf& s) { return s.y + one.way.across <= r.strips[0].width; });
     if (shelf == shelves.end()) {
       shelves.push_back({shelves.empty() ? Length() : result.used[0] + r.gap, Length()});
       shelf = shelves.end() - 1;
@@ -202,10 +215,8 @@ std::vector<std::vector<Item>> first_orders(const Request& r) {
     });
     return order;
   };
-  return {by([](const Box& b) { return b.area(); }),
-          by([](const Box& b) { return b.height; }),
-          by([](const Box& b) { return b.width; }),
-          by([](const Box& b) { return std::max(b.width, b.height); }),
+  return {by([](const Box& b) { return b.area(); }), by([](const Box& b) { return b.height; }),
+          by([](const Box& b) { return b.width; }), by([](const Box& b) { return std::max(b.width, b.height); }),
           by([](const Box& b) { return b.width + b.height; })};
 }
 
@@ -247,7 +258,8 @@ Lay lay_rectangles(const Request& request) {
     if (since_better > 25 * static_cast<int>(order.size())) {
       for (std::size_t i = order.size(); i-- > 1;) std::swap(order[i], order[any(i + 1)]);
       for (Item& item : order)
-        if (const int ways = search.ways_to_lie(item); ways > 1) item.wish = static_cast<int>(any(static_cast<std::size_t>(ways) + 1)) - 1;
+        if (const int ways = search.ways_to_lie(item); ways > 1)
+          item.wish = static_cast<int>(any(static_cast<std::size_t>(ways) + 1)) - 1;
       by_end = dice() % 2 == 0;
       current = search.pass(order, by_end);
       since_better = 0;

@@ -30,7 +30,8 @@ int sign(std::int64_t v) { return (v > 0) - (v < 0); }
 
 bool meet(Corner a, Corner b, Corner c, Corner d) {
   if (std::max(a.x, b.x) < std::min(c.x, d.x) || std::max(c.x, d.x) < std::min(a.x, b.x) ||
-      std::max(a.y, b.y) < std::min(c.y, d.y) || std::max(c.y, d.y) < std::min(a.y, b.y)) return false;
+      std::max(a.y, b.y) < std::min(c.y, d.y) || std::max(c.y, d.y) < std::min(a.y, b.y))
+    return false;
   const int p = sign(turn_of(a, b, c)), q = sign(turn_of(a, b, d)), r = sign(turn_of(c, d, a)), s = sign(turn_of(c, d, b));
   if (p * q < 0 && r * s < 0) return true;
   return on_segment(a, b, c) || on_segment(a, b, d) || on_segment(c, d, a) || on_segment(c, d, b);

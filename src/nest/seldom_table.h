@@ -10,7 +10,7 @@ namespace gownsheaf::nest {
 
 class SeldomTable {
  public:
-  static constexpr int kCells = 16;           // along each side
+  static constexpr int kCells = 16;             // along each side
   SeldomTable(const Shape& a, const Shape& b);  // no gap
   // As PairTable says, to the last bit. Several may ask at once: whoever works a value out, it is the same.
   double loss(int u, int v) const;

@@ -41,7 +41,8 @@ Separation::Separation(const World& world, std::uint64_t seed) : world_(world), 
   std::vector<std::pair<double, int>> by_hull;
   double sum = 0, running = 0;
   for (int i = 0; i < n_; ++i) {
-    const Shape& s = world.shapes[static_cast<std::size_t>(world.kinds[static_cast<std::size_t>(kind_of_[static_cast<std::size_t>(i)])].shapes[0])];
+    const Shape& s = world.shapes[static_cast<std::size_t>(
+        world.kinds[static_cast<std::size_t>(kind_of_[static_cast<std::size_t>(i)])].shapes[0])];
     by_hull.emplace_back(-s.hull_area, i);
     sum += s.hull_area;
   }
@@ -107,7 +108,8 @@ int Separation::used() const {
   const Region& open = world_.regions.back();
   for (int i = 0; i < n_; ++i) {
     const Place& p = places_[static_cast<std::size_t>(i)];
-    if (p.region == world_.open_region()) most = std::max(most, p.x - open.x0 + world_.shapes[static_cast<std::size_t>(p.shape)].width);
+    if (p.region == world_.open_region())
+      most = std::max(most, p.x - open.x0 + world_.shapes[static_cast<std::size_t>(p.shape)].width);
   }
   return most;
 }
@@ -177,7 +179,8 @@ inline std::uint64_t Separation::Boxes::meeting(int from, int x, int y, int xe, 
 #else
   for (int k = 0; k < many; ++k, ++four) {
     for (int i = 0; i < 4; ++i) {
-      if (four->right[i] > x && xe > four->left[i] && four->high[i] > y && ye > four->low[i]) mask |= std::uint64_t{1} << (4 * k + i);
+      if (four->right[i] > x && xe > four->left[i] && four->high[i] > y && ye > four->low[i])
+        mask |= std::uint64_t{1} << (4 * k + i);
     }
   }
 #endif
@@ -199,7 +202,8 @@ void Separation::gather(int item) {
       seen_[n][k] = {world_.view(kind.shapes[n], p.shape, p.x, p.y), weights[j]};
     }
   }
-  for (std::size_t n = 0; n < kind.shapes.size(); ++n) order_of_shape_[static_cast<std::size_t>(kind.shapes[n])] = static_cast<int>(n);
+  for (std::size_t n = 0; n < kind.shapes.size(); ++n)
+    order_of_shape_[static_cast<std::size_t>(kind.shapes[n])] = static_cast<int>(n);
   boxes_.fill_up();
 }
 
@@ -218,7 +222,8 @@ double Separation::value_at(const Boxes& boxes, const Other* seen, int shape, in
 }
 
 double Separation::value_of(const Place& place, double bound) const {
-  return value_at(boxes_, seen_[static_cast<std::size_t>(order_of_shape_[static_cast<std::size_t>(place.shape)])].data(), place.shape, place.x, place.y, bound);
+  return value_at(boxes_, seen_[static_cast<std::size_t>(order_of_shape_[static_cast<std::size_t>(place.shape)])].data(),
+                  place.shape, place.x, place.y, bound);
 }
 
 void Separation::look_around(const Place& place, int far) {
@@ -226,7 +231,8 @@ void Separation::look_around(const Place& place, int far) {
   const std::vector<Other>& seen = seen_[static_cast<std::size_t>(order_of_shape_[static_cast<std::size_t>(place.shape)])];
   window_low_ = {place.x - far, place.y - far};
   window_high_ = {place.x + far, place.y + far};
-  const int xl = window_low_.x + s.low.x, yl = window_low_.y + s.low.y, xe = window_high_.x + s.high.x, ye = window_high_.y + s.high.y;
+  const int xl = window_low_.x + s.low.x, yl = window_low_.y + s.low.y, xe = window_high_.x + s.high.x,
+            ye = window_high_.y + s.high.y;
   near_.clear();
   for (int k = 0; k < boxes_.count; k += 64) {
     for (std::uint64_t mask = boxes_.meeting(k / 4, xl, yl, xe, ye); mask != 0; mask &= mask - 1) {
@@ -390,7 +396,8 @@ void Separation::sweep() {
       }
     }
   }
-  for (std::size_t k = order.size(); k-- > 1;) std::swap(order[k], order[static_cast<std::size_t>(dice_.below(static_cast<int>(k) + 1))]);
+  for (std::size_t k = order.size(); k-- > 1;)
+    std::swap(order[k], order[static_cast<std::size_t>(dice_.below(static_cast<int>(k) + 1))]);
   for (const int i : order) {
     const double* losses = row(loss_, i);
     bool still = false;

@@ -74,7 +74,8 @@ std::optional<Spot> Skyline::at_edge(const Wanted& wanted, Length y) const {
 
 std::optional<Spot> Skyline::in_hole(const Wanted& wanted, int hole) const {
   const Box& h = holes_[static_cast<std::size_t>(hole)];
-  const Length y = wanted.fixed_y.value_or(on_lattice(std::max(h.y, wanted.clear), wanted.lattice_step_y, wanted.lattice_phase_y));
+  const Length y =
+      wanted.fixed_y.value_or(on_lattice(std::max(h.y, wanted.clear), wanted.lattice_step_y, wanted.lattice_phase_y));
   if (y < h.y || y < wanted.clear || y + wanted.across + gap_ > h.bottom()) return std::nullopt;
   const std::optional<Length> x = settle(wanted, h.x, y, h.right() - gap_);
   if (!x) return std::nullopt;

@@ -10,16 +10,16 @@ namespace gownsheaf::nest {
 
 struct Spot {  // where a rectangle could lie
   Length x, y, waste_behind;
-  Length end;             // x + its length
-  int hole = -1;          // index of the hole it lies in, -1 = at the edge
+  Length end;     // x + its length
+  int hole = -1;  // index of the hole it lies in, -1 = at the edge
 };
 
-struct Wanted {           // a rectangle looking for a place
+struct Wanted {  // a rectangle looking for a place
   Length along, across;
   std::optional<Length> fixed_y;
   std::optional<Length> lattice_step, lattice_phase;
   std::optional<Length> lattice_step_y, lattice_phase_y;
-  Length clear;           // least y
+  Length clear;  // least y
 };
 
 class Skyline {
@@ -32,7 +32,9 @@ class Skyline {
   void place(const Wanted& wanted, const Spot& spot);
 
  private:
-  struct Segment { Length y, height, x; };
+  struct Segment {
+    Length y, height, x;
+  };
   std::optional<Spot> at_edge(const Wanted& wanted, Length y) const;
   std::optional<Spot> in_hole(const Wanted& wanted, int hole) const;
   std::optional<Length> settle(const Wanted& wanted, Length x, Length y, Length limit) const;

@@ -17,13 +17,17 @@ void World::prepare() {
   refs_.assign(static_cast<std::size_t>(n) * static_cast<std::size_t>(n), Ref{});
   std::vector<int> slot_of(refs_.size(), -1);
   std::vector<std::pair<int, int>> pairs;
-  const auto index = [&](int a, int b) { return static_cast<std::size_t>(a) * static_cast<std::size_t>(n) + static_cast<std::size_t>(b); };
+  const auto index = [&](int a, int b) {
+    return static_cast<std::size_t>(a) * static_cast<std::size_t>(n) + static_cast<std::size_t>(b);
+  };
   for (int a = 0; a < n; ++a) {
     for (int b = 0; b < n; ++b) {
       // One table serves b seen from a, a seen from b, and both turned alike by quarters.
       const Shape &sa = shapes[static_cast<std::size_t>(a)], &sb = shapes[static_cast<std::size_t>(b)];
       const int wx = sa.width - sb.width, wy = sa.height - sb.height;
-      struct { int a, b, c, s, u, v; } best{a, b, 1, 0, 0, 0};
+      struct {
+        int a, b, c, s, u, v;
+      } best{a, b, 1, 0, 0, 0};
       const auto consider = [&](int p, int q, int cosine, int sine, int x, int y) {
         if (p < 0 || q < 0) return;
         if (p < best.a || (p == best.a && q < best.b)) best = {p, q, cosine, sine, x, y};
@@ -38,8 +42,10 @@ void World::prepare() {
         s = static_cast<int>(pairs.size());
         pairs.emplace_back(best.a, best.b);
       }
-      const Corner least = least_offset(shapes[static_cast<std::size_t>(best.a)], shapes[static_cast<std::size_t>(best.b)], gap_of(best.a, best.b));
-      refs_[index(a, b)] = {s, best.u - least.x, best.v - least.y, static_cast<std::int16_t>(best.c), static_cast<std::int16_t>(best.s)};
+      const Corner least = least_offset(shapes[static_cast<std::size_t>(best.a)], shapes[static_cast<std::size_t>(best.b)],
+                                        gap_of(best.a, best.b));
+      refs_[index(a, b)] = {s, best.u - least.x, best.v - least.y, static_cast<std::int16_t>(best.c),
+                            static_cast<std::int16_t>(best.s)};
     }
   }
   many_ = pairs.size() > kManyTables;

@@ -14,23 +14,31 @@
 
 namespace gownsheaf::nest {
 
-struct Region { int x0 = 0, width = 0, length = 0; };  // the last is open: its length is the search's to choose
+struct Region {
+  int x0 = 0, width = 0, length = 0;
+};  // the last is open: its length is the search's to choose
 
-struct Kind {  // what the copies of one part share
-  std::vector<int> shapes;        // ways to lie, without doubles
-  std::vector<Pose> poses;        // of each
-  std::vector<int> regions;       // where it may lie
-  int fixed_y = -1;               // -1: free
-  int step = 0, phase = 0;        // x within its strip is phase + k * step; 0: free
-  int step_y = 0, phase_y = 0;    // y likewise
-  int clear = 0;                  // least y
-  double size = 0;                // hull area x diameter: how hard it is to place
+struct Kind {                   // what the copies of one part share
+  std::vector<int> shapes;      // ways to lie, without doubles
+  std::vector<Pose> poses;      // of each
+  std::vector<int> regions;     // where it may lie
+  int fixed_y = -1;             // -1: free
+  int step = 0, phase = 0;      // x within its strip is phase + k * step; 0: free
+  int step_y = 0, phase_y = 0;  // y likewise
+  int clear = 0;                // least y
+  double size = 0;              // hull area x diameter: how hard it is to place
 };
 
-struct Item { int kind = 0, part = 0, copy = 0; };
-struct Fixed { int shape = 0, x = 0, y = 0; };  // an obstacle
+struct Item {
+  int kind = 0, part = 0, copy = 0;
+};
+struct Fixed {
+  int shape = 0, x = 0, y = 0;
+};  // an obstacle
 
-struct Place { int x = 0, y = 0, shape = 0, region = 0; };
+struct Place {
+  int x = 0, y = 0, shape = 0, region = 0;
+};
 
 class World {
  public:
@@ -48,7 +56,9 @@ class World {
   void prepare();  // after all of the above are there
   int open_region() const { return static_cast<int>(regions.size()) - 1; }
   bool many_tables() const { return many_; }
-  int gap_of(int a, int b) const { return shapes[static_cast<std::size_t>(a)].obstacle || shapes[static_cast<std::size_t>(b)].obstacle ? 0 : gap; }
+  int gap_of(int a, int b) const {
+    return shapes[static_cast<std::size_t>(a)].obstacle || shapes[static_cast<std::size_t>(b)].obstacle ? 0 : gap;
+  }
   // How bad it is when b lies at this offset from a; 0 = not at all. Tables are made when asked for, where they would be
   // many, after being asked for often; that makes no difference to the answer.
   double loss(int a, int b, int dx, int dy) const {
@@ -69,14 +79,22 @@ class World {
   View view(int a, int b, int x, int y) const {
     const Ref& ref = refs_[static_cast<std::size_t>(a) * shapes.size() + static_cast<std::size_t>(b)];
     const Slot& slot = slots_[static_cast<std::size_t>(ref.slot)];
-    return {slot.table.load(std::memory_order_acquire), slot.seldom.load(std::memory_order_acquire), ref.slot,
-            ref.u + ref.c * x - ref.s * y, ref.v + ref.s * x + ref.c * y, ref.c, ref.s};
+    return {slot.table.load(std::memory_order_acquire),
+            slot.seldom.load(std::memory_order_acquire),
+            ref.slot,
+            ref.u + ref.c * x - ref.s * y,
+            ref.v + ref.s * x + ref.c * y,
+            ref.c,
+            ref.s};
   }
   // The least length of the open strip in which every kind has a way to lie somewhere.
   int least_length() const;
 
  private:
-  struct Ref { int slot, u, v; std::int16_t c, s; };  // in the table: turned by c, s, then + u, v
+  struct Ref {
+    int slot, u, v;
+    std::int16_t c, s;
+  };  // in the table: turned by c, s, then + u, v
   struct Slot {
     std::atomic<const PairTable*> table{};
     std::atomic<const SeldomTable*> seldom{};
@@ -95,7 +113,9 @@ class World {
 };
 
 // Where an item may lie in one strip in one pose: x and y of its least corner, least and greatest.
-struct Range { int shape = 0, region = 0, x0 = 0, x1 = 0, y0 = 0, y1 = 0; };
+struct Range {
+  int shape = 0, region = 0, x0 = 0, x1 = 0, y0 = 0, y1 = 0;
+};
 // All of them for a kind, by region; length: of the open strip.
 std::vector<Range> ranges_of(const World& world, const Kind& kind, int length);
 // The nearest x that the kind allows in this range.

@@ -8,8 +8,8 @@
 namespace gownsheaf {
 namespace {
 
-constexpr double kOnMarkMm = 1.0;    // an edge whose two ends are this near a mark runs along it
-constexpr double kCornerReach = 0.5; // mm to either side over which a turn is judged
+constexpr double kOnMarkMm = 1.0;     // an edge whose two ends are this near a mark runs along it
+constexpr double kCornerReach = 0.5;  // mm to either side over which a turn is judged
 
 // The first point of the ring at least kCornerReach from corner i, going `step` (1 or -1).
 Point looked_at(const Polygon& edge, std::size_t i, bool onward) {
@@ -24,7 +24,8 @@ Point looked_at(const Polygon& edge, std::size_t i, bool onward) {
 
 bool is_corner(const Polygon& edge, std::size_t i) {
   const Point before = looked_at(edge, i, false), after = looked_at(edge, i, true), at = edge[i];
-  const double ax = (at.x - before.x).in_mm(), ay = (at.y - before.y).in_mm(), bx = (after.x - at.x).in_mm(), by = (after.y - at.y).in_mm();
+  const double ax = (at.x - before.x).in_mm(), ay = (at.y - before.y).in_mm(), bx = (after.x - at.x).in_mm(),
+               by = (after.y - at.y).in_mm();
   const double along = ax * bx + ay * by, across = ax * by - ay * bx;
   return along <= 0 || 3 * across * across >= along * along;  // tan 30 degrees = 1 / sqrt(3)
 }
@@ -55,7 +56,8 @@ const OutlineSide* lowest(const Polygon& edge, const std::vector<OutlineSide>& s
   const OutlineSide* best = nullptr;
   for (const OutlineSide& side : sides) {
     bool there = false;
-    for (std::size_t k = 0; k <= side.count; ++k) there = there || low - edge[(side.first + k) % edge.size()].y <= Length::tenth_mm(1);
+    for (std::size_t k = 0; k <= side.count; ++k)
+      there = there || low - edge[(side.first + k) % edge.size()].y <= Length::tenth_mm(1);
     if (there && (best == nullptr || levelness(edge, side) > levelness(edge, *best))) best = &side;
   }
   return best;
@@ -101,7 +103,8 @@ SideAllowances side_allowances(const PickedOutline& piece, const SideWidths& wid
     for (const PickedMark& mark : piece.marks)
       if (mark.kind == kind)
         for (std::size_t i = 0; i < n; ++i)
-          if (runs_along(piece.edge[i], piece.edge[(i + 1) % n], mark)) out.allowances.of_edges[i] = kind == MarkKind::fold ? Length() : widths.hem;
+          if (runs_along(piece.edge[i], piece.edge[(i + 1) % n], mark))
+            out.allowances.of_edges[i] = kind == MarkKind::fold ? Length() : widths.hem;
   return out;
 }
 
@@ -115,7 +118,8 @@ std::optional<CutAndSeam> cut_and_seam(const PickedOutline& piece, OutlineIs is,
     const std::optional<Region> cut = with_allowances(piece.edge, sides.allowances);
     const Polygon* ring = cut ? largest_outer(*cut) : nullptr;
     if (ring == nullptr) {
-      diag.add(message({}, Severity::error, "allowance-refused", at, "No cut line can be drawn round " + name + ".", "is its outline right?"));
+      diag.add(message({}, Severity::error, "allowance-refused", at, "No cut line can be drawn round " + name + ".",
+                       "is its outline right?"));
       return {};
     }
     out.cut = *ring;
@@ -127,11 +131,15 @@ std::optional<CutAndSeam> cut_and_seam(const PickedOutline& piece, OutlineIs is,
   if (seam)
     for (const Polygon& ring : seam->rings) out.seam.push_back(ring);
   if (out.seam.empty()) {
-    diag.add(message({}, Severity::error, "allowances-meet", at, "Nothing is left of " + name + " between its allowances.", "is the outline the seam line? `outline is: seam line`"));
+    diag.add(message({}, Severity::error, "allowances-meet", at, "Nothing is left of " + name + " between its allowances.",
+                     "is the outline the seam line? `outline is: seam line`"));
     return {};
   }
   if (out.seam.size() > 1)
-    diag.add(message({}, Severity::warning, "seam-in-parts", at, "Between its allowances " + name + " falls in " + std::to_string(out.seam.size()) + " parts: somewhere two allowances meet.", "a smaller seam allowance there"));
+    diag.add(message({}, Severity::warning, "seam-in-parts", at,
+                     "Between its allowances " + name + " falls in " + std::to_string(out.seam.size()) +
+                         " parts: somewhere two allowances meet.",
+                     "a smaller seam allowance there"));
   return out;
 }
 

@@ -11,10 +11,14 @@ namespace gownsheaf {
 
 // A run of edges between two corners: from the corner at `first`, `count` edges on. A corner turns by 30 degrees or more over
 // half a millimetre (common practice, no source); a curve's chords are one side.
-struct OutlineSide { std::size_t first = 0, count = 0; };
+struct OutlineSide {
+  std::size_t first = 0, count = 0;
+};
 std::vector<OutlineSide> sides_of(const Polygon& edge);  // from its first corner on; the whole edge where there is none
 
-struct SideWidths { Length seam, hem; };
+struct SideWidths {
+  Length seam, hem;
+};
 struct SideAllowances {
   Allowances allowances;
   bool hem_guessed = false;  // no line of the kind `hem` is drawn: the lowest side was taken
@@ -25,8 +29,8 @@ SideAllowances side_allowances(const PickedOutline& piece, const SideWidths& wid
 
 enum class OutlineIs { seam_line, cut_line };
 struct CutAndSeam {
-  Polygon cut;                 // where the scissors go
-  std::vector<Polygon> seam;   // where it is sewn; several parts or none only when allowances meet (said)
+  Polygon cut;                // where the scissors go
+  std::vector<Polygon> seam;  // where it is sewn; several parts or none only when allowances meet (said)
   bool hem_guessed = false;
 };
 // Nothing, and an error at `at`, when nothing would be left between the allowances of a cut line.

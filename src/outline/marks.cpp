@@ -5,8 +5,8 @@
 namespace gownsheaf {
 namespace {
 
-constexpr MarkKind kKinds[] = {MarkKind::grain, MarkKind::fold, MarkKind::hem,  MarkKind::notch,
-                               MarkKind::dart,  MarkKind::match, MarkKind::join, MarkKind::mark, MarkKind::name, MarkKind::test_square};
+constexpr MarkKind kKinds[] = {MarkKind::grain, MarkKind::fold, MarkKind::hem,  MarkKind::notch, MarkKind::dart,
+                               MarkKind::match, MarkKind::join, MarkKind::mark, MarkKind::name,  MarkKind::test_square};
 
 char small(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 

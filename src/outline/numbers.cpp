@@ -87,8 +87,12 @@ std::optional<SvgLength> read_svg_length(std::string_view text) {
   if (!number) return {};
   std::string_view unit = scan.letters();
   if (!scan.done()) return {};
-  struct Known { std::string_view word; double px; bool real; };
-  static constexpr Known kUnits[] = {{"", 1, false},          {"px", 1, false},        {"mm", 96 / 25.4, true},
+  struct Known {
+    std::string_view word;
+    double px;
+    bool real;
+  };
+  static constexpr Known kUnits[] = {{"", 1, false},           {"px", 1, false},        {"mm", 96 / 25.4, true},
                                      {"cm", 960 / 25.4, true}, {"in", 96, true},        {"pt", 96.0 / 72, true},
                                      {"pc", 16, true},         {"Q", 96 / 101.6, true}, {"q", 96 / 101.6, true}};
   for (const Known& known : kUnits)

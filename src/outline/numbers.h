@@ -10,15 +10,15 @@ class NumberScanner {
  public:
   explicit NumberScanner(std::string_view text) : text_(text) {}
   void skip_blanks();
-  void skip_comma();                 // blanks, one comma at most, blanks
+  void skip_comma();  // blanks, one comma at most, blanks
   bool done() const { return at_ >= text_.size(); }
   char peek() const { return done() ? '\0' : text_[at_]; }
   char take() { return done() ? '\0' : text_[at_++]; }
   std::size_t at() const { return at_; }
-  bool begins_number() const;        // a digit, sign or point stands here
-  std::optional<double> number();    // finite, or nothing and the place kept
-  std::optional<bool> flag();        // one digit, 0 or 1: may touch what follows
-  std::string_view letters();        // a word of letters, or %
+  bool begins_number() const;      // a digit, sign or point stands here
+  std::optional<double> number();  // finite, or nothing and the place kept
+  std::optional<bool> flag();      // one digit, 0 or 1: may touch what follows
+  std::string_view letters();      // a word of letters, or %
 
  private:
   std::string_view text_;

@@ -19,8 +19,8 @@
 namespace gownsheaf {
 
 constexpr double kFlatMm = 0.005;
-constexpr std::size_t kLargestDrawing = 2u << 20;         // bytes
-constexpr int kDeepestDrawing = 200;                      // elements within each other, through uses too
+constexpr std::size_t kLargestDrawing = 2u << 20;                // bytes
+constexpr int kDeepestDrawing = 200;                             // elements within each other, through uses too
 constexpr std::size_t kMostUses = 10'000, kMostDrawn = 100'000;  // uses followed; elements gone through
 constexpr std::size_t kMostOutlinePoints = 50'000, kMostDrawingPoints = 300'000;
 
@@ -37,21 +37,24 @@ struct DrawnAt {
 
 struct DrawnOutline {
   DrawnAt drawn;
-  std::string title;                // <title> of the element, or ""
-  std::vector<Polygon> lines;       // closed lines as drawn
+  std::string title;           // <title> of the element, or ""
+  std::vector<Polygon> lines;  // closed lines as drawn
   FillRule rule = FillRule::nonzero;
-  Region region;                    // what they enclose; never empty
-  std::vector<Point> crossings;     // where the lines cross or touch
-  double area_mm2 = 0;              // of the region, its corners as they are written and not rounded to ticks
-  Box box;                          // of the lines as drawn
+  Region region;                 // what they enclose; never empty
+  std::vector<Point> crossings;  // where the lines cross or touch
+  double area_mm2 = 0;           // of the region, its corners as they are written and not rounded to ticks
+  Box box;                       // of the lines as drawn
 };
-struct OpenLine { DrawnAt drawn; Polygon points; };  // two points or more, not closed
+struct OpenLine {
+  DrawnAt drawn;
+  Polygon points;
+};  // two points or more, not closed
 struct DrawnMark {
   DrawnAt drawn;
   MarkKind kind = MarkKind::mark;
-  Polygon points;                   // of a name: where it begins
+  Polygon points;  // of a name: where it begins
   bool closed = false;
-  std::string words;                // of a name
+  std::string words;  // of a name
 };
 
 struct SvgDrawing {

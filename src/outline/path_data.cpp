@@ -35,12 +35,26 @@ class PathReader {
   static constexpr std::size_t kUnknown = 99;
   static std::size_t count_of(char c) {
     switch (c) {
-      case 'Z': case 'z': return 0;
-      case 'H': case 'h': case 'V': case 'v': return 1;
-      case 'M': case 'm': case 'L': case 'l': case 'T': case 't': return 2;
-      case 'S': case 's': case 'Q': case 'q': return 4;
-      case 'C': case 'c': return 6;
-      case 'A': case 'a': return 7;
+      case 'Z':
+      case 'z': return 0;
+      case 'H':
+      case 'h':
+      case 'V':
+      case 'v': return 1;
+      case 'M':
+      case 'm':
+      case 'L':
+      case 'l':
+      case 'T':
+      case 't': return 2;
+      case 'S':
+      case 's':
+      case 'Q':
+      case 'q': return 4;
+      case 'C':
+      case 'c': return 6;
+      case 'A':
+      case 'a': return 7;
       default: return kUnknown;
     }
   }
@@ -149,7 +163,9 @@ void add_rectangle(double x, double y, double width, double height, double rx, d
   const double right = x + width, bottom = y + height;
   if (!round) rx = ry = 0;
   out.move({x + rx, y});
-  const auto corner = [&](Spot to) { if (round) out.arc(rx, ry, 0, false, true, to); };
+  const auto corner = [&](Spot to) {
+    if (round) out.arc(rx, ry, 0, false, true, to);
+  };
   out.line({right - rx, y});
   corner({right, y + ry});
   out.line({right, bottom - ry});

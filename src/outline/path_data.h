@@ -8,7 +8,9 @@
 
 namespace gownsheaf {
 
-struct PathFault { std::size_t at = 0; };  // byte of the attribute where it could not be read
+struct PathFault {
+  std::size_t at = 0;
+};  // byte of the attribute where it could not be read
 
 // The d of a <path>. A fault is where reading broke off.
 std::optional<PathFault> read_path(std::string_view d, FlatPath& out);

@@ -14,7 +14,10 @@ namespace {
 std::string mm_words(double mm) { return decimal(mm, mm < 10 ? 1 : 0); }
 std::string spot_words(Point p) { return "(" + mm_words(p.x.in_mm()) + ", " + mm_words(p.y.in_mm()) + ")"; }
 
-struct SizeAsked { double width, height; int nth = 0; };  // nth: 0 = the only one
+struct SizeAsked {
+  double width, height;
+  int nth = 0;
+};  // nth: 0 = the only one
 
 std::optional<SizeAsked> read_size(std::string_view text) {
   NumberScanner scan(trimmed(text));
@@ -98,12 +101,18 @@ class Picker {
     if (same + inner < all.size()) {
       std::string sizes;
       for (std::size_t i = 0; i < std::min<std::size_t>(all.size(), 4); ++i) sizes += (i ? "; " : "") + size_words(all[i]->box);
-      say(Severity::error, "outline-several", std::to_string(all.size()) + " outlines of " + drawing_.file + " answer to " + name() + ".",
+      say(Severity::error, "outline-several",
+          std::to_string(all.size()) + " outlines of " + drawing_.file + " answer to " + name() + ".",
           "one by its own id or its size: " + sizes);
       return nullptr;
     }
-    if (same > 1) say(Severity::warning, "outline-doubled", name() + " is drawn " + std::to_string(same) + " times in one place; once is taken.", "");
-    if (inner > 0) say(Severity::warning, "outline-outermost", name() + " holds " + std::to_string(inner + 1) + " outlines, one inside the other; the outermost is taken.", "name the one that is meant by its id");
+    if (same > 1)
+      say(Severity::warning, "outline-doubled",
+          name() + " is drawn " + std::to_string(same) + " times in one place; once is taken.", "");
+    if (inner > 0)
+      say(Severity::warning, "outline-outermost",
+          name() + " holds " + std::to_string(inner + 1) + " outlines, one inside the other; the outermost is taken.",
+          "name the one that is meant by its id");
     return largest;
   }
 
@@ -125,12 +134,16 @@ class Picker {
     if (size->nth > 0) {
       if (all.size() >= static_cast<std::size_t>(size->nth)) return all[static_cast<std::size_t>(size->nth) - 1];
     } else if (all.size() > 1) {
-      say(Severity::error, "outline-several", std::to_string(all.size()) + " outlines of " + drawing_.file + " have this size.", "`1 of " + std::string(asked_.which) + "`, in the order of the sheet");
+      say(Severity::error, "outline-several", std::to_string(all.size()) + " outlines of " + drawing_.file + " have this size.",
+          "`1 of " + std::string(asked_.which) + "`, in the order of the sheet");
     } else if (all.size() == 1) {
       return all.front();
     }
     if (!failed_)
-      say(Severity::error, "outline-unknown", "The drawing " + drawing_.file + " has " + (all.empty() ? "no outline" : "only " + std::to_string(all.size())) + " of this size.", "`gownsheaf outlines " + drawing_.file + "` lists them");
+      say(Severity::error, "outline-unknown",
+          "The drawing " + drawing_.file + " has " + (all.empty() ? "no outline" : "only " + std::to_string(all.size())) +
+              " of this size.",
+          "`gownsheaf outlines " + drawing_.file + "` lists them");
     return nullptr;
   }
 
@@ -138,14 +151,16 @@ class Picker {
   std::optional<DrawnOutline> from_open_lines() {
     std::vector<const OpenLine*> lines;
     for (const OpenLine& line : drawing_.open_lines) {
-      const bool is_mark = std::any_of(drawing_.marks.begin(), drawing_.marks.end(), [&](const DrawnMark& m) { return m.drawn.at == line.drawn.at; });
+      const bool is_mark = std::any_of(drawing_.marks.begin(), drawing_.marks.end(),
+                                       [&](const DrawnMark& m) { return m.drawn.at == line.drawn.at; });
       if (!is_mark && (line.drawn.id == asked_.which || below_id(line.drawn, asked_.which))) lines.push_back(&line);
     }
     if (lines.empty()) return {};
     const JoinedLines joined = join_lines(lines, kGapMm);
     if (!joined.closed) {
       say(Severity::error, "outline-open",
-          name() + " stays open between " + spot_words(joined.from) + " and " + spot_words(joined.to) + " mm of the page (" + lines.front()->drawn.at.file.text() + ", line " + std::to_string(lines.front()->drawn.at.line) + ").",
+          name() + " stays open between " + spot_words(joined.from) + " and " + spot_words(joined.to) + " mm of the page (" +
+              lines.front()->drawn.at.file.text() + ", line " + std::to_string(lines.front()->drawn.at.line) + ").",
           "close it in the drawing program: join the two ends");
       return {};
     }
@@ -183,14 +198,21 @@ class Picker {
     const double share = static_cast<double>(area(*edge).in_square_ticks()) / static_cast<double>(outer_sum);
     if (outers > 1 && share < 1 - kLoopShare) {
       if (found.crossings.empty())
-        say(Severity::error, "outline-parts", name() + " is in " + std::to_string(outers) + " parts.", "a piece is one outline: name each part by itself");
+        say(Severity::error, "outline-parts", name() + " is in " + std::to_string(outers) + " parts.",
+            "a piece is one outline: name each part by itself");
       else
-        say(Severity::error, "outline-crosses", name() + " crosses itself at " + spot_words(found.crossings.front()) + " mm of the page, and neither part is plainly the piece.", "mend it in the drawing program");
+        say(Severity::error, "outline-crosses",
+            name() + " crosses itself at " + spot_words(found.crossings.front()) +
+                " mm of the page, and neither part is plainly the piece.",
+            "mend it in the drawing program");
       return {};
     }
-    if (outers > 1) say(Severity::warning, "outline-loop", name() + " crosses itself at " + spot_words(found.crossings.front()) + " mm of the page; the loop was left out.", "");
+    if (outers > 1)
+      say(Severity::warning, "outline-loop",
+          name() + " crosses itself at " + spot_words(found.crossings.front()) + " mm of the page; the loop was left out.", "");
     if (found.box.width < kLeastPiece && found.box.height < kLeastPiece) {
-      say(Severity::error, "outline-tiny", name() + " is " + size_words(found.box) + ": too small for a piece.", "is it the outline that is meant, and is the scale right?");
+      say(Severity::error, "outline-tiny", name() + " is " + size_words(found.box) + ": too small for a piece.",
+          "is it the outline that is meant, and is the scale right?");
       return {};
     }
     PickedOutline out;
@@ -216,7 +238,9 @@ class Picker {
       const Point middle{sum.x.times(1, n), sum.y.times(1, n)};
       const Length reach = Length::mm(3);
       const Box& box = found.box;
-      if (middle.x + reach < box.x || middle.y + reach < box.y || box.right() + reach < middle.x || box.bottom() + reach < middle.y) continue;
+      if (middle.x + reach < box.x || middle.y + reach < box.y || box.right() + reach < middle.x ||
+          box.bottom() + reach < middle.y)
+        continue;
       if (!reaches(piece, middle, reach)) continue;
       if (mark.kind == MarkKind::name && out.title.empty()) out.title = mark.words;
       out.marks.push_back({mark.kind, mark.points, mark.closed, mark.words});
@@ -231,7 +255,8 @@ class Picker {
     const Box box = bounds(out.edge);
     const auto place = [&](Polygon& points) {
       for (Point& p : points)
-        p = {(p.x - box.x).times(should_be.in_ticks(), measures.in_ticks()), (p.y - box.y).times(should_be.in_ticks(), measures.in_ticks())};
+        p = {(p.x - box.x).times(should_be.in_ticks(), measures.in_ticks()),
+             (p.y - box.y).times(should_be.in_ticks(), measures.in_ticks())};
     };
     place(out.edge);
     for (Polygon& hole : out.holes) place(hole);
@@ -254,7 +279,8 @@ std::string size_words(const Box& box) { return mm_words(box.width.in_mm()) + " 
 
 std::string pick_words(const SvgDrawing& drawing, std::size_t outline) {
   const DrawnOutline& asked = drawing.outlines[outline];
-  const auto called = std::count_if(drawing.outlines.begin(), drawing.outlines.end(), [&](const DrawnOutline& o) { return o.drawn.id == asked.drawn.id; });
+  const auto called = std::count_if(drawing.outlines.begin(), drawing.outlines.end(),
+                                    [&](const DrawnOutline& o) { return o.drawn.id == asked.drawn.id; });
   if (!asked.drawn.id.empty() && called == 1) return asked.drawn.id;
   const std::string size = size_words(asked.box);
   const std::optional<SizeAsked> read = read_size(size);
@@ -290,7 +316,8 @@ void note_test_square(const SvgDrawing& drawing, Diagnostics& diag) {
   const std::optional<TestSquare> square = test_square(drawing);
   if (!square || std::fabs((square->reads - square->should_be).in_mm()) < 0.01) return;
   const std::string reads = decimal(square->reads.in_mm(), 2) + " mm";
-  diag.add(message({}, Severity::warning, "square-off", square->at, "The test square is " + reads + ", not " + decimal(square->should_be.in_mm(), 2) + " mm.",
+  diag.add(message({}, Severity::warning, "square-off", square->at,
+                   "The test square is " + reads + ", not " + decimal(square->should_be.in_mm(), 2) + " mm.",
                    "`square measures: " + reads + "` beside the outline mends the scale"));
 }
 

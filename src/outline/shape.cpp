@@ -67,7 +67,9 @@ bool Walker::draw(pugi::xml_node node, std::string_view name, const Context& con
     bool odd = false;
     written = node.attribute("points").value();
     fault = read_points(written, name == "polygon", path, odd);
-    if (odd) warn("odd-coordinate", node, called(node) + " has an odd number of coordinates; the last was left out.", "look at this outline on the sheet");
+    if (odd)
+      warn("odd-coordinate", node, called(node) + " has an odd number of coordinates; the last was left out.",
+           "look at this outline on the sheet");
   } else if (name == "line") {
     path.move({length(node, "x1", w), length(node, "y1", h)});
     path.line({length(node, "x2", w), length(node, "y2", h)});
@@ -86,11 +88,16 @@ bool Walker::draw(pugi::xml_node node, std::string_view name, const Context& con
     const std::string_view rest = std::string_view(written).substr(fault->at, 12);
     const bool entity = !rest.empty() && rest[0] == '&';
     fail(entity ? "drawing-entity" : "path-syntax", node,
-         called(node) + (rest.empty() ? " breaks off." : " cannot be read at `" + printable(rest) + "`, character " + std::to_string(fault->at + 1) + " of its points."),
+         called(node) + (rest.empty() ? " breaks off."
+                                      : " cannot be read at `" + printable(rest) + "`, character " +
+                                            std::to_string(fault->at + 1) + " of its points."),
          entity ? "save as plain SVG, without entities" : "save the drawing again, as plain SVG");
   }
-  if (path.too_far()) fail("drawing-far", node, called(node) + " lies more than 10 km off the page, or its numbers are out of reach.", "what units is the drawing in?");
-  if (path.too_many()) fail("outline-long", node, called(node) + " has more than 50,000 points.", "simplify the line in the drawing program");
+  if (path.too_far())
+    fail("drawing-far", node, called(node) + " lies more than 10 km off the page, or its numbers are out of reach.",
+         "what units is the drawing in?");
+  if (path.too_many())
+    fail("outline-long", node, called(node) + " has more than 50,000 points.", "simplify the line in the drawing program");
   return !failed_;
 }
 
@@ -99,7 +106,8 @@ void Walker::shape(pugi::xml_node node, std::string_view name, const Context& co
   if (!draw(node, name, context, path)) return;
   for (const FlatLine& line : path.lines()) points_ += line.spots.size();
   if (points_ > kMostDrawingPoints)
-    return fail("drawing-heavy", node, "The drawing has more than 300,000 points.", "simplify it, or save each piece in a drawing of its own");
+    return fail("drawing-heavy", node, "The drawing has more than 300,000 points.",
+                "simplify it, or save each piece in a drawing of its own");
   keep(node, path, context);
 }
 
@@ -121,7 +129,8 @@ void Walker::keep(pugi::xml_node node, const FlatPath& path, const Context& cont
     bool encloses = points.size() >= 3;
     if (encloses) {
       const Resolved alone = resolve({points}, FillRule::nonzero);
-      if (alone.refused) return fail("outline-tangled", node, called(node) + " crosses itself too often to be an outline.", "draw it anew");
+      if (alone.refused)
+        return fail("outline-tangled", node, called(node) + " crosses itself too often to be an outline.", "draw it anew");
       encloses = !alone.region.rings.empty();
     }
     if (!encloses) {
@@ -136,7 +145,8 @@ void Walker::keep(pugi::xml_node node, const FlatPath& path, const Context& cont
     return;
   }
   Resolved found = resolve(outline.lines, context.rule);
-  if (found.refused) return fail("outline-tangled", node, called(node) + " crosses itself too often to be an outline.", "draw it anew");
+  if (found.refused)
+    return fail("outline-tangled", node, called(node) + " crosses itself too often to be an outline.", "draw it anew");
   if (found.region.rings.empty()) return;
   outline.region = std::move(found.region);
   outline.crossings = std::move(found.crossings);
@@ -148,15 +158,18 @@ void Walker::keep(pugi::xml_node node, const FlatPath& path, const Context& cont
     if (tree_.name(child) == "title" && outline.title.empty()) outline.title = printable(all_text(child));
   const bool crosses = !outline.crossings.empty();
   if (crosses)
-    warn("self-crossing", node, called(node) + " crosses or touches itself.", "look at it on the sheet; what it encloses by its fill rule is taken");
+    warn("self-crossing", node, called(node) + " crosses or touches itself.",
+         "look at it on the sheet; what it encloses by its fill rule is taken");
   if (drawing_.outlines.size() >= kMostOutlines)
-    return fail("drawing-heavy", node, "The drawing holds more than 10,000 outlines.", "leave out its text, or save the pieces in a drawing of their own");
+    return fail("drawing-heavy", node, "The drawing holds more than 10,000 outlines.",
+                "leave out its text, or save the pieces in a drawing of their own");
   drawing_.outlines.push_back(std::move(outline));
 }
 
 void Walker::words(pugi::xml_node node, const Context& context) {
   if (context.mark != MarkKind::name || !context.visible)
-    return warn("text-ignored", node, "Text in the drawing was passed over.", "a piece's name: `<title>` in its path, or text of the class `name`");
+    return warn("text-ignored", node, "Text in the drawing was passed over.",
+                "a piece's name: `<title>` in its path, or text of the class `name`");
   const Spot at = context.to_mm({length(node, "x", context.width), length(node, "y", context.height)});
   const double reach = kFarthest.in_mm();
   if (!(std::fabs(at.x) < reach) || !(std::fabs(at.y) < reach)) return;

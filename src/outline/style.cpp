@@ -7,7 +7,8 @@
 namespace gownsheaf {
 namespace {
 
-constexpr std::array<std::string_view, kProperties> kNames = {"display", "visibility", "fill-rule", "clip-path", "mask", "transform"};
+constexpr std::array<std::string_view, kProperties> kNames = {"display",   "visibility", "fill-rule",
+                                                              "clip-path", "mask",       "transform"};
 
 bool name_letter(char c) {
   return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' || c == '_' ||
@@ -109,10 +110,14 @@ void StyleSheet::add_rule(std::string_view selectors, std::string_view body) {
       unread_ = true;
       return;
     }
-    rule.weight = (rule.id.empty() ? 0 : 10000) + 100 * static_cast<int>(std::min<std::size_t>(rule.classes.size(), 99)) + (rule.tag.empty() ? 0 : 1);
+    rule.weight = (rule.id.empty() ? 0 : 10000) + 100 * static_cast<int>(std::min<std::size_t>(rule.classes.size(), 99)) +
+                  (rule.tag.empty() ? 0 : 1);
     rule.order = count_++;
     if (too_many()) return;
-    const std::string key = !rule.id.empty() ? "#" + rule.id : !rule.classes.empty() ? "." + rule.classes[0] : rule.tag.empty() ? "*" : rule.tag;
+    const std::string key = !rule.id.empty()        ? "#" + rule.id
+                            : !rule.classes.empty() ? "." + rule.classes[0]
+                            : rule.tag.empty()      ? "*"
+                                                    : rule.tag;
     by_key_[key].push_back(std::move(rule));
   });
 }
@@ -163,9 +168,8 @@ Properties StyleSheet::properties(std::string_view tag, std::string_view id, std
     for (const std::string_view word : words) look("." + std::string(word));
     look("#" + std::string(id));
   }
-  std::sort(matching.begin(), matching.end(), [](const Rule* a, const Rule* b) {
-    return a->weight != b->weight ? a->weight < b->weight : a->order < b->order;
-  });
+  std::sort(matching.begin(), matching.end(),
+            [](const Rule* a, const Rule* b) { return a->weight != b->weight ? a->weight < b->weight : a->order < b->order; });
   Properties out = attributes;
   std::array<bool, kProperties> settled{};
   const auto take = [&](const Declaration& d) {

@@ -21,14 +21,18 @@ class StyleSheet {
  public:
   void add(std::string_view css);
   // Attributes first, then rules by weight and order, then the style attribute; `!important` before all.
-  Properties properties(std::string_view tag, std::string_view id, std::string_view classes,
-                        const Properties& attributes, std::string_view style) const;
-  bool imports() const { return imports_; }   // @import was seen, and not followed
-  bool unread() const { return unread_; }     // a rule that could matter has a selector of another form
+  Properties properties(std::string_view tag, std::string_view id, std::string_view classes, const Properties& attributes,
+                        std::string_view style) const;
+  bool imports() const { return imports_; }  // @import was seen, and not followed
+  bool unread() const { return unread_; }    // a rule that could matter has a selector of another form
   bool too_many() const { return count_ > kMostStyleRules; }
 
  private:
-  struct Declaration { Property property; std::string value; bool important = false; };
+  struct Declaration {
+    Property property;
+    std::string value;
+    bool important = false;
+  };
   struct Rule {
     std::string tag, id;
     std::vector<std::string> classes;

@@ -3,9 +3,9 @@
 #include <algorithm>
 
 #include "diagnostics/shown.h"
-#include "unicode/utf8.h"
 #include "outline/numbers.h"
 #include "outline/outline.h"
+#include "unicode/utf8.h"
 
 namespace gownsheaf {
 namespace {
@@ -117,8 +117,8 @@ std::optional<SvgTree> SvgTree::read(const std::string& bytes, const std::string
     return {};
   }
   tree.document_ = std::make_unique<pugi::xml_document>();
-  const pugi::xml_parse_result parsed =
-      tree.document_->load_buffer(bytes.data(), bytes.size(), pugi::parse_cdata | pugi::parse_escapes | pugi::parse_eol, pugi::encoding_utf8);
+  const pugi::xml_parse_result parsed = tree.document_->load_buffer(
+      bytes.data(), bytes.size(), pugi::parse_cdata | pugi::parse_escapes | pugi::parse_eol, pugi::encoding_utf8);
   if (!parsed) {
     diag.error("not-xml", tree.place_at(std::min(parsed.offset, static_cast<std::ptrdiff_t>(bytes.size()))),
                "The drawing breaks off or is no SVG here.", "was it saved or copied whole? save it again as SVG");
@@ -129,7 +129,8 @@ std::optional<SvgTree> SvgTree::read(const std::string& bytes, const std::string
   const std::size_t colon = root_name.find(':');
   if (colon != std::string_view::npos) tree.prefix_ = root_name.substr(0, colon + 1);
   if (tree.name(tree.root_) != "svg") {
-    diag.error("not-svg", tree.place(tree.root_), "The file holds `" + printable(root_name) + "`, no SVG drawing.", "save the drawing as SVG");
+    diag.error("not-svg", tree.place(tree.root_), "The file holds `" + printable(root_name) + "`, no SVG drawing.",
+               "save the drawing as SVG");
     return {};
   }
   if (!tree.note_elements(diag)) return {};

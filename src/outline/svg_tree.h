@@ -22,7 +22,7 @@ class SvgTree {
   // Name without the prefix that the root has; "" for elements of other vocabularies.
   std::string_view name(pugi::xml_node node) const;
   SourceSpan place(pugi::xml_node node) const { return place_at(node.offset_debug()); }
-  pugi::xml_node by_id(std::string_view id) const;     // the first, or none
+  pugi::xml_node by_id(std::string_view id) const;  // the first, or none
   const StyleSheet& style() const { return style_; }
   const std::string& file() const { return file_; }
 

@@ -8,8 +8,8 @@
 namespace gownsheaf {
 
 Affine operator*(const Affine& o, const Affine& i) {
-  return {o.a * i.a + o.c * i.b, o.b * i.a + o.d * i.b, o.a * i.c + o.c * i.d, o.b * i.c + o.d * i.d,
-          o.a * i.e + o.c * i.f + o.e, o.b * i.e + o.d * i.f + o.f};
+  return {o.a * i.a + o.c * i.b, o.b * i.a + o.d * i.b,       o.a * i.c + o.c * i.d,
+          o.b * i.c + o.d * i.d, o.a * i.e + o.c * i.f + o.e, o.b * i.e + o.d * i.f + o.f};
 }
 
 SineCosine of_degrees(double degrees) {
@@ -19,7 +19,7 @@ SineCosine of_degrees(double degrees) {
   const double x = (rest - 90.0 * quarter) * (3.14159265358979323846 / 180.0);  // within an eighth of a turn
   const double square = x * x;
   double sine = 0, cosine = 0;
-  for (int n = 21; n >= 1; n -= 2) sine = 1 - square / ((n + 1) * (n + 2)) * sine;        // Taylor, from the last term
+  for (int n = 21; n >= 1; n -= 2) sine = 1 - square / ((n + 1) * (n + 2)) * sine;  // Taylor, from the last term
   for (int n = 20; n >= 0; n -= 2) cosine = 1 - square / ((n + 1) * (n + 2)) * cosine;
   sine *= x;
   switch (quarter % 4) {

@@ -32,7 +32,8 @@ void Walker::fail(const char* code, pugi::xml_node node, std::string sentence, s
 
 void Walker::warn(const char* code, pugi::xml_node node, std::string sentence, std::string hint) {
   Warned& warned = warned_[code];
-  if (warned.times++ == 0) warned.said = message({}, Severity::warning, code, tree_.place(node), std::move(sentence), std::move(hint));
+  if (warned.times++ == 0)
+    warned.said = message({}, Severity::warning, code, tree_.place(node), std::move(sentence), std::move(hint));
 }
 
 std::string Walker::called(pugi::xml_node node) const {
@@ -77,10 +78,12 @@ bool Walker::restyle(pugi::xml_node node, std::string_view name, Context& contex
   if (rule == "evenodd") context.rule = FillRule::even_odd;
   for (const Property p : {Property::clip_path, Property::mask}) {
     if (!said(p).empty() && said(p) != "none")
-      warn("clip-ignored", node, "Part of the drawing is clipped; outlines are read whole.", "look at the sheet: `gownsheaf outlines FILE.svg --sheet sheet.pdf`");
+      warn("clip-ignored", node, "Part of the drawing is clipped; outlines are read whole.",
+           "look at the sheet: `gownsheaf outlines FILE.svg --sheet sheet.pdf`");
   }
   if (!said(Property::transform).empty() && said(Property::transform) != "none")
-    fail("style-transform", node, called(node) + " is moved by `transform` in a style, which is not read.", "save as plain SVG; `transform` as an attribute is read");
+    fail("style-transform", node, called(node) + " is moved by `transform` in a style, which is not read.",
+         "save as plain SVG; `transform` as an attribute is read");
   const std::optional<MarkKind> mark = mark_kind(node.attribute("id").value(), node.attribute("class").value());
   if (mark) context.mark = mark;
   return true;
@@ -101,12 +104,17 @@ void Walker::element(pugi::xml_node node, Context context) {
     return;
   for (const pugi::xml_attribute a : node.attributes()) text_ += std::string_view(a.value()).size();
   if (++elements_ > kMostDrawn || text_ > kMostText)
-    return fail("drawing-heavy", node, "Far too much is drawn: uses repeat what is used over and over.", "save as plain SVG with uses unlinked, or remove patterns and backgrounds");
-  if (++context.depth > kDeepestDrawing) return fail("drawing-deep", node, "Groups and uses stand more than 200 deep here.", "ungroup the pieces in the drawing program");
+    return fail("drawing-heavy", node, "Far too much is drawn: uses repeat what is used over and over.",
+                "save as plain SVG with uses unlinked, or remove patterns and backgrounds");
+  if (++context.depth > kDeepestDrawing)
+    return fail("drawing-deep", node, "Groups and uses stand more than 200 deep here.",
+                "ungroup the pieces in the drawing program");
   if (!restyle(node, name, context)) return;
   if (const pugi::xml_attribute written = node.attribute("transform"); written && name != "svg") {
     const std::optional<Affine> map = read_transform(written.value());
-    if (!map) return fail("drawing-number", node, called(node) + ": `transform=\"" + printable(written.value()) + "\"` cannot be read.", "save as plain SVG");
+    if (!map)
+      return fail("drawing-number", node, called(node) + ": `transform=\"" + printable(written.value()) + "\"` cannot be read.",
+                  "save as plain SVG");
     context.to_mm = context.to_mm * *map;
   }
   if (one_of(name, {"g", "a"})) return children(node, context);
@@ -120,22 +128,29 @@ void Walker::element(pugi::xml_node node, Context context) {
     }
     return;
   }
-  if (name == "image") return warn("image-ignored", node, "A picture in the drawing was passed over: it holds no lines.", "trace it to paths, if it is the outline");
+  if (name == "image")
+    return warn("image-ignored", node, "A picture in the drawing was passed over: it holds no lines.",
+                "trace it to paths, if it is the outline");
   if (name == "text") return words(node, context);
-  if (one_of(name, {"path", "rect", "circle", "ellipse", "polygon", "polyline", "line"}) && context.visible) shape(node, name, context);
+  if (one_of(name, {"path", "rect", "circle", "ellipse", "polygon", "polyline", "line"}) && context.visible)
+    shape(node, name, context);
 }
 
 void Walker::used(pugi::xml_node node, Context context) {
   const std::string_view target = reference(node);
   if (target.empty()) return;
   if (target[0] != '#')
-    return warn("external-reference", node, "`" + printable(target) + "` is another file; nothing was fetched.", "embed it in the drawing");
+    return warn("external-reference", node, "`" + printable(target) + "` is another file; nothing was fetched.",
+                "embed it in the drawing");
   const pugi::xml_node found = tree_.by_id(target.substr(1));
-  if (!found) return warn("missing-reference", node, "Nothing in the drawing is called `" + printable(target.substr(1)) + "`.", "");
+  if (!found)
+    return warn("missing-reference", node, "Nothing in the drawing is called `" + printable(target.substr(1)) + "`.", "");
   if (std::find(uses_open_.begin(), uses_open_.end(), found) != uses_open_.end())
-    return fail("drawing-ring", node, "`" + printable(target.substr(1)) + "` uses itself.", "unlink the copy in the drawing program");
+    return fail("drawing-ring", node, "`" + printable(target.substr(1)) + "` uses itself.",
+                "unlink the copy in the drawing program");
   if (++uses_ > kMostUses)
-    return fail("drawing-heavy", node, "The drawing uses its parts more than 10,000 times.", "unlink the copies, or remove patterns and backgrounds");
+    return fail("drawing-heavy", node, "The drawing uses its parts more than 10,000 times.",
+                "unlink the copies, or remove patterns and backgrounds");
   context.to_mm = context.to_mm * moved_by(length(node, "x", context.width), length(node, "y", context.height));
   if (failed_) return;
   uses_open_.push_back(found);
@@ -155,7 +170,9 @@ void Walker::used(pugi::xml_node node, Context context) {
 
 // A nested svg, or a symbol that a use shows. sized_by: the use, whose width and height count first.
 void Walker::inner_view(pugi::xml_node node, Context context, pugi::xml_node sized_by) {
-  if (++context.depth > kDeepestDrawing) return fail("drawing-deep", node, "Groups and uses stand more than 200 deep here.", "ungroup the pieces in the drawing program");
+  if (++context.depth > kDeepestDrawing)
+    return fail("drawing-deep", node, "Groups and uses stand more than 200 deep here.",
+                "ungroup the pieces in the drawing program");
   const bool is_symbol = tree_.name(node) == "symbol";
   double width = is_symbol ? context.width : length(node, "width", context.width, context.width);
   double height = is_symbol ? context.height : length(node, "height", context.height, context.height);
@@ -169,10 +186,13 @@ void Walker::inner_view(pugi::xml_node node, Context context, pugi::xml_node siz
   context.height = height;
   if (const pugi::xml_attribute written = node.attribute("viewBox")) {
     const std::optional<ViewBox> box = read_view_box(written.value());
-    if (!box) return fail("drawing-number", node, called(node) + ": `viewBox=\"" + printable(written.value()) + "\"` cannot be read.", "four numbers, the last two above 0");
+    if (!box)
+      return fail("drawing-number", node, called(node) + ": `viewBox=\"" + printable(written.value()) + "\"` cannot be read.",
+                  "four numbers, the last two above 0");
     const Affine fit = fit_view_box(*box, width, height, node.attribute("preserveAspectRatio").value());
     if (std::fabs(fit.a - fit.d) > 1e-9 * std::max(fit.a, fit.d))
-      warn("stretched", node, "Part of the drawing is stretched more one way than the other.", "is it meant? measure a piece both ways on the sheet");
+      warn("stretched", node, "Part of the drawing is stretched more one way than the other.",
+           "is it meant? measure a piece both ways on the sheet");
     context.to_mm = context.to_mm * fit;
     context.width = box->width;
     context.height = box->height;
@@ -186,7 +206,9 @@ bool Walker::page(Context& context) {
   std::optional<ViewBox> box;
   if (const pugi::xml_attribute written = root.attribute("viewBox")) {
     box = read_view_box(written.value());
-    if (!box) fail("drawing-number", root, "`viewBox=\"" + printable(written.value()) + "\"` cannot be read.", "four numbers, the last two above 0");
+    if (!box)
+      fail("drawing-number", root, "`viewBox=\"" + printable(written.value()) + "\"` cannot be read.",
+           "four numbers, the last two above 0");
   }
   bool real = false;
   const auto side = [&](const char* attribute) -> double {
@@ -212,7 +234,8 @@ bool Walker::page(Context& context) {
   if (!box) return true;
   const Affine fit = fit_view_box(*box, width, height, root.attribute("preserveAspectRatio").value());
   if (std::fabs(fit.a - fit.d) > 1e-9 * std::max(fit.a, fit.d))
-    warn("stretched", root, "The drawing is stretched more one way than the other.", "is it meant? measure a piece both ways on the sheet");
+    warn("stretched", root, "The drawing is stretched more one way than the other.",
+         "is it meant? measure a piece both ways on the sheet");
   context.to_mm = context.to_mm * fit;
   context.width = box->width;
   context.height = box->height;
@@ -222,9 +245,11 @@ bool Walker::page(Context& context) {
 std::optional<SvgDrawing> Walker::walk() {
   Context context;
   const pugi::xml_node root = tree_.root();
-  if (tree_.style().imports()) warn("external-reference", root, "The style sheet imports another file; nothing was fetched.", "embed it in the drawing");
+  if (tree_.style().imports())
+    warn("external-reference", root, "The style sheet imports another file; nothing was fetched.", "embed it in the drawing");
   if (tree_.style().unread())
-    warn("style-unread", root, "A rule of the style sheet could not be read; it may hide or show parts.", "compare the sheet with the drawing, or save as plain SVG");
+    warn("style-unread", root, "A rule of the style sheet could not be read; it may hide or show parts.",
+         "compare the sheet with the drawing, or save as plain SVG");
   if (page(context) && restyle(root, "svg", context)) children(root, context);
   for (auto& [code, warned] : warned_) {
     std::string& sentence = warned.said.sentence;

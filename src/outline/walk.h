@@ -45,7 +45,10 @@ class Walker {
   void warn(const char* code, pugi::xml_node node, std::string sentence, std::string hint);
   std::string called(pugi::xml_node node) const;  // "`front`" or "this path"
 
-  struct Warned { Diagnostic said; int times = 0; };
+  struct Warned {
+    Diagnostic said;
+    int times = 0;
+  };
   const SvgTree& tree_;
   Diagnostics& diag_;
   SvgDrawing drawing_;

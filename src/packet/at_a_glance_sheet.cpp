@@ -13,7 +13,8 @@ constexpr std::size_t kNextActs = 3;
 
 Text what_and_when(const PacketInput& input) {
   const Project& project = input.project;
-  std::string what = project.garment.known() && *project.garment != Garment::other ? std::string(word_for(*project.garment)) : "garment";
+  std::string what =
+      project.garment.known() && *project.garment != Garment::other ? std::string(word_for(*project.garment)) : "garment";
   std::vector<std::string> outer;
   for (const Cloth& c : project.cloths) {
     if (c.used_as.known() && *c.used_as == UsedAs::outer) outer.push_back(c.named.name);
@@ -28,7 +29,8 @@ Text what_and_when(const PacketInput& input) {
 }
 
 bool answered_alike(const CutVerdict& a, const CutVerdict& b) {
-  return a.verdict == b.verdict && a.after == b.after && a.reason == b.reason && a.reason_figure == b.reason_figure && a.decided == b.decided;
+  return a.verdict == b.verdict && a.after == b.after && a.reason == b.reason && a.reason_figure == b.reason_figure &&
+         a.decided == b.decided;
 }
 
 // Cloths of one answer in one row, for a page that would be too full.
@@ -84,7 +86,9 @@ void say_cut_short(const PacketInput& input, Sheet& sheet) {
   for (const LayPlan& lay : input.plans.lays)
     if (lay.cut_short) cloths.push_back(lay.cloth);
   if (cloths.empty()) return;
-  sheet.blocks.push_back(paragraph(bold("Cut short. ") + words("An interrupt ended the search for the lay of " + listed(cloths) + ". Made again, the packet will differ: keep this one while you cut by it.")));
+  sheet.blocks.push_back(
+      paragraph(bold("Cut short. ") + words("An interrupt ended the search for the lay of " + listed(cloths) +
+                                            ". Made again, the packet will differ: keep this one while you cut by it.")));
 }
 
 void next_acts(const PacketInput& input, Sheet& sheet) {
@@ -163,7 +167,8 @@ void settle_these(const PacketInput& input, Sheet& sheet) {
   const std::vector<CutVerdict> merged = together(input.plans.may_cut);
   if (merged.size() < input.plans.may_cut.size())
     sheet.shorter.push_back([below, input, merged, shown] { return below(above_them(input, merged), shown); });
-  while (shown > 0) sheet.shorter.push_back([below, input, merged, count = --shown] { return below(above_them(input, merged), count); });
+  while (shown > 0)
+    sheet.shorter.push_back([below, input, merged, count = --shown] { return below(above_them(input, merged), count); });
 }
 
 }  // namespace

@@ -9,7 +9,10 @@ namespace gownsheaf {
 
 Drawing draw_channels(const Project& project, const FigureText& text, const Typesetter& typesetter, double tallest_drawn) {
   const TypeScale& t = typesetter.scale();
-  struct Channel { const Bone* bone; Length channel, length; };
+  struct Channel {
+    const Bone* bone;
+    Length channel, length;
+  };
   std::vector<Channel> shown;
   Length tallest;
   for (const Bone& bone : project.bones) {
@@ -25,7 +28,8 @@ Drawing draw_channels(const Project& project, const FigureText& text, const Type
   const std::size_t per_row = 6;
   const DrawingScale scale = largest_that_fits(tallest, pt(tallest_drawn), text.shown_in(), 2);
   const Length row_high = scale.of(tallest) + pt(3 * t.smallest + 22);
-  const Length column = pt(kRunWide).times(1, static_cast<std::int64_t>(std::min(per_row, std::max<std::size_t>(shown.size(), 1))));
+  const Length column =
+      pt(kRunWide).times(1, static_cast<std::int64_t>(std::min(per_row, std::max<std::size_t>(shown.size(), 1))));
   std::vector<Label> labels;
   for (std::size_t i = 0; i < shown.size(); ++i) {
     const Channel& s = shown[i];
@@ -39,9 +43,11 @@ Drawing draw_channels(const Project& project, const FigureText& text, const Type
     out.items.push_back(line({x - pt(5), foot - high}, {x + pt(5), foot - high}, 0.7));
     out.items.push_back(line({x - pt(5), foot}, {x + pt(5), foot}, 0.7));
     out.items.push_back(line({x, foot - high + clear}, {x, foot - clear}, 4.0));
-    labels.push_back(put(words(text.value(key + "number") + " of ") + text.drawn(key + "bone length", Inline::Size::as_text, Face::bold), {x, foot + pt(4)},
-                         t.smallest + 1, Label::Across::middle, Label::Up::top));
-    labels.push_back(put(bold(s.bone->named.name), {x, foot + pt(t.smallest + 8)}, t.smallest, Label::Across::middle, Label::Up::top));
+    labels.push_back(
+        put(words(text.value(key + "number") + " of ") + text.drawn(key + "bone length", Inline::Size::as_text, Face::bold),
+            {x, foot + pt(4)}, t.smallest + 1, Label::Across::middle, Label::Up::top));
+    labels.push_back(
+        put(bold(s.bone->named.name), {x, foot + pt(t.smallest + 8)}, t.smallest, Label::Across::middle, Label::Up::top));
   }
   for (Label& label : labels) out.items.push_back(std::move(label));
   const auto rows = static_cast<std::int64_t>((shown.size() + per_row - 1) / per_row);
@@ -64,7 +70,8 @@ Drawing draw_bars(const BonePlan& plan, const FigureText& text, const Typesetter
   for (std::size_t i = 0; i < plan.bars.size(); ++i) {
     const BarOfBones& bar = plan.bars[i];
     const Length y = step * static_cast<std::int64_t>(i);
-    labels.push_back(put(bold(whole_number(static_cast<std::int64_t>(i + 1))), {pt(20), y + high.times(1, 2)}, t.smallest, Label::Across::right, Label::Up::middle));
+    labels.push_back(put(bold(whole_number(static_cast<std::int64_t>(i + 1))), {pt(20), y + high.times(1, 2)}, t.smallest,
+                         Label::Across::right, Label::Up::middle));
     const Length left = pt(28);
     Length at;
     for (const CutBone& cut : bar.cut) {
@@ -72,7 +79,8 @@ Drawing draw_bars(const BonePlan& plan, const FigureText& text, const Typesetter
       out.items.push_back(outline({left + scale.of(at), y, wide, high}, 1.4));
       const Text name = text.drawn("bones/" + cut.channel + "/bone length");
       if (typesetter.width(name, t.smallest) + pt(4) < wide)
-        labels.push_back(put(name, {left + scale.of(at) + wide.times(1, 2), y + high.times(1, 2)}, t.smallest, Label::Across::middle, Label::Up::middle));
+        labels.push_back(put(name, {left + scale.of(at) + wide.times(1, 2), y + high.times(1, 2)}, t.smallest,
+                             Label::Across::middle, Label::Up::middle));
       at += cut.length;
     }
     if (bar.left > Length{}) {

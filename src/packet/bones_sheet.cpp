@@ -14,7 +14,8 @@ Text answer(const PacketInput& input, const FigureText& text) {
   for (const BonePlan& plan : input.plans.bones) {
     const std::string key = "bone stock/" + plan.stock + "/";
     if (!out.empty()) out = out + words(" ");
-    out = out + words(counted(text.count(key + "bones"), "bone", "bones") + " of " + plan.stock + ", ") + text.measured(key + "total length") + words(" in all");
+    out = out + words(counted(text.count(key + "bones"), "bone", "bones") + " of " + plan.stock + ", ") +
+          text.measured(key + "total length") + words(" in all");
     if (plan.to_buy.empty()) {
       out = out + words(": what is bought is enough.");
       continue;
@@ -22,7 +23,8 @@ Text answer(const PacketInput& input, const FigureText& text) {
     out = out + words(": buy ");
     for (std::size_t i = 0; i < plan.to_buy.size(); ++i) {
       const std::string k = whole_number(static_cast<std::int64_t>(i + 1));
-      out = out + words((i > 0 ? " and " : "") + text.value(key + "to buy " + k) + " × ") + text.measured(key + "sold length " + k);
+      out =
+          out + words((i > 0 ? " and " : "") + text.value(key + "to buy " + k) + " × ") + text.measured(key + "sold length " + k);
     }
     out = out + words(plan.proven ? "; no plan buys less." : ".");
   }
@@ -69,7 +71,8 @@ Text cuts_of(const BarOfBones& bar, const FigureText& text) {
     else ++at->second;
   }
   for (const auto& [channel, n] : counts)
-    out = out + words((out.empty() ? "" : "; ") + whole_number(n) + " × ") + text.checking("bones/" + channel + "/bone length") + words(" " + channel);
+    out = out + words((out.empty() ? "" : "; ") + whole_number(n) + " × ") + text.checking("bones/" + channel + "/bone length") +
+          words(" " + channel);
   return out;
 }
 
@@ -106,15 +109,20 @@ std::vector<Block> bones_blocks(const PacketInput& input, const FigureText& text
     if (plan.bars.empty()) continue;
     all.push_back(heading("Cut from " + plan.stock));
     all.push_back(block(bars(plan, text)));
-    const bool is_cut = std::any_of(plan.bars.begin(), plan.bars.end(), [](const BarOfBones& b) { return b.cut.size() > 1 || b.left > Length{}; });
+    const bool is_cut = std::any_of(plan.bars.begin(), plan.bars.end(),
+                                    [](const BarOfBones& b) { return b.cut.size() > 1 || b.left > Length{}; });
     if (bars_drawn && is_cut && plan.bars.size() <= 12) all.push_back(block(draw_bars(plan, text, input.typesetter)));
     if (!plan.proven)
-      all.push_back(paragraph(words("Not proven the least: no plan buys less than ") + text.checking("bone stock/" + plan.stock + "/bound") + words(".")));
+      all.push_back(paragraph(words("Not proven the least: no plan buys less than ") +
+                              text.checking("bone stock/" + plan.stock + "/bound") + words(".")));
   }
   all.push_back(paragraph(
-      words("Measure each channel, stitched and pressed, before you cut: its bone is cut for the channel as it came out, not as it was drawn. ") + bold("Care. ") +
+      words(
+          "Measure each channel, stitched and pressed, before you cut: its bone is cut for the channel as it came out, not as it was drawn. ") +
+      bold("Care. ") +
       words(std::string("Round and cap or tape every cut end; none may show through the cloth. ") +
-            (steel(input) ? "Steel is cut behind goggles, away from the face; the cutter’s leaflet decides. " : "Heated ends burn: let them cool, work in fresh air. ") +
+            (steel(input) ? "Steel is cut behind goggles, away from the face; the cutter’s leaflet decides. "
+                          : "Heated ends burn: let them cool, work in fresh air. ") +
             "No bone over a port, a pump or sore skin: a clinician decides.")));
   return all;
 }

@@ -12,10 +12,13 @@ constexpr double kWide = 480, kHigh = 40;  // the panel on paper: no wider, and 
 constexpr double kHighestDrawn = 100;      // of an outline, which is drawn as long as it is
 
 // As high as a panel is drawn; an outline as long as it is.
-double high(const BreadthPlan& plan, DrawingScale scale) { return plan.outline.empty() ? kHigh : scale.of(plan.along).in_points(); }
+double high(const BreadthPlan& plan, DrawingScale scale) {
+  return plan.outline.empty() ? kHigh : scale.of(plan.along).in_points();
+}
 
 // Joins, each with its distance from the left edge below it; of many, those that have room.
-void add_joins(const BreadthPlan& plan, DrawingScale scale, Length top, const FigureText& text, const Typesetter& typesetter, Drawing& out) {
+void add_joins(const BreadthPlan& plan, DrawingScale scale, Length top, const FigureText& text, const Typesetter& typesetter,
+               Drawing& out) {
   const double size = typesetter.scale().text;
   const Length foot = top + pt(high(plan, scale)), words_at = foot + pt(size + 6);
   const std::vector<Length> marks = breadth_marks(plan, scale);
@@ -47,7 +50,10 @@ bool seen_across(const BreadthPlan& plan) { return !plan.joins.empty(); }
 DrawingScale breadth_scale(const BreadthPlan& plan, ShownIn shown_in) {
   const Length drop = plan.half_drop ? plan.repeat.times(1, 2) : Length{};
   // An outline may be no higher than it has room: as if it were that much wider.
-  const Length as_wide = plan.outline.empty() ? plan.across : std::max(plan.across, plan.along.times(static_cast<std::int64_t>(kWide), static_cast<std::int64_t>(kHighestDrawn)));
+  const Length as_wide =
+      plan.outline.empty()
+          ? plan.across
+          : std::max(plan.across, plan.along.times(static_cast<std::int64_t>(kWide), static_cast<std::int64_t>(kHighestDrawn)));
   return largest_that_fits(seen_across(plan) ? as_wide : plan.taken + drop, pt(kWide), shown_in, 4);
 }
 
@@ -75,8 +81,8 @@ Drawing draw_breadth(const BreadthPlan& plan, const FigureText& figure_text, con
     out.items.push_back(edge);
     add_joins(plan, scale, top, figure_text, typesetter, out);
     out.height = top + pt(high(plan, scale) + t.text + 12);
-    out.caption = scale_sentence(scale, figure_text.shown_in(), "the panel") +
-                  condensed(" Seen across, ") + figure_text.drawn(plan.key + "/cut width", Inline::Size::as_text, Face::condensed_bold) +
+    out.caption = scale_sentence(scale, figure_text.shown_in(), "the panel") + condensed(" Seen across, ") +
+                  figure_text.drawn(plan.key + "/cut width", Inline::Size::as_text, Face::condensed_bold) +
                   condensed(" when joined; the numbers are the joins\u2019 stitch lines, from the left edge.");
   } else {
     add_breadth(plan, scale, Length{}, top, out);
@@ -86,7 +92,8 @@ Drawing draw_breadth(const BreadthPlan& plan, const FigureText& figure_text, con
       foot += pt(kHigh + 4);
     }
     out.height = foot + pt(6);
-    out.caption = scale_sentence(scale, figure_text.shown_in(), "the breadth") + condensed(" Its top to the left. Dotted: the pattern comes again, every ") +
+    out.caption = scale_sentence(scale, figure_text.shown_in(), "the breadth") +
+                  condensed(" Its top to the left. Dotted: the pattern comes again, every ") +
                   figure_text.drawn(plan.key + "/repeat along", Inline::Size::as_text, Face::condensed_bold) +
                   condensed("; cut ") + figure_text.drawn(plan.key + "/cut length", Inline::Size::as_text, Face::condensed_bold) +
                   condensed(", takes ") + figure_text.drawn(plan.key + "/taken", Inline::Size::as_text, Face::condensed_bold) +

@@ -17,7 +17,10 @@ constexpr const char* kDayNames[] = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "
 // As short as the first column is wide.
 constexpr const char* kMonthNames[] = {"Jan", "Feb", "March", "April", "May", "June", "July", "Aug", "Sept", "Oct", "Nov", "Dec"};
 
-struct DayWords { std::vector<std::string> words; bool heavy = false; };
+struct DayWords {
+  std::vector<std::string> words;
+  bool heavy = false;
+};
 
 std::map<Day, DayWords> words_of_days(const Plans& plans) {
   std::map<Day, DayWords> all;
@@ -39,11 +42,16 @@ std::map<Day, DayWords> words_of_days(const Plans& plans) {
   return all;
 }
 
-struct WeekRow { Day monday; int weeks = 1; bool idle = false; };
+struct WeekRow {
+  Day monday;
+  int weeks = 1;
+  bool idle = false;
+};
 
 class WeekChart {
  public:
-  WeekChart(const Plans& plans, const Typesetter& typesetter) : plans_(plans), typesetter_(typesetter), size_(typesetter.scale().smallest), words_(words_of_days(plans)) {
+  WeekChart(const Plans& plans, const Typesetter& typesetter)
+      : plans_(plans), typesetter_(typesetter), size_(typesetter.scale().smallest), words_(words_of_days(plans)) {
     row_ = size_ * 2 + 20;  // the day, its steps, the bar
     for (const CalendarDayPlan& d : plans.days->days) longest_ = std::max({longest_, d.minutes, minutes_of_day(d)});
   }
@@ -101,14 +109,16 @@ class WeekChart {
     };
     const Day sunday{row.monday.serial + 7 * row.weeks - 1};
     const bool free = plans_.days->last && row.monday > *plans_.days->last;
-    return whole_number(row.weeks) + " weeks " + (free ? "kept free" : "without work") + ": " + day_and_month(row.monday) + " to " + day_and_month(sunday) + ".";
+    return whole_number(row.weeks) + " weeks " + (free ? "kept free" : "without work") + ": " + day_and_month(row.monday) +
+           " to " + day_and_month(sunday) + ".";
   }
 
   static constexpr double kWide = kWeekWide + 7 * kCellWide;
 
   Drawing day_names() const {
     Drawing out;
-    for (int d = 0; d < 7; ++d) out.items.push_back(put(bold(kDayNames[d]), {pt(kWeekWide + kCellWide * d + 3), pt(size_)}, size_));
+    for (int d = 0; d < 7; ++d)
+      out.items.push_back(put(bold(kDayNames[d]), {pt(kWeekWide + kCellWide * d + 3), pt(size_)}, size_));
     out.width = pt(kWide + 1);
     out.height = pt(size_ + 4);
     out.name = "days of the week";
@@ -139,7 +149,8 @@ class WeekChart {
     const CalendarDayPlan* plan = plan_of(day);
     const Box box{pt(x), pt(top), pt(kCellWide), pt(row_)};
     const bool past = plans_.days->last && day > *plans_.days->last && !(plans_.days->worn_on && day == *plans_.days->worn_on);
-    if ((plan != nullptr && plan->off && plan->does.empty()) || (past && (plan == nullptr || plan->does.empty()) && inside(day))) {
+    if ((plan != nullptr && plan->off && plan->does.empty()) ||
+        (past && (plan == nullptr || plan->does.empty()) && inside(day))) {
       const Box hatched{pt(x + 2), pt(top + row_ - 8), pt(kCellWide - 4), pt(6)};
       out.items.push_back(Hatch{outline(hatched, 0.5).path, 45, 5, 0.5});
     }
@@ -165,7 +176,8 @@ class WeekChart {
     numbers.erase(std::unique(numbers.begin(), numbers.end()), numbers.end());
     base += size_ + 2;
     out.items.push_back(put(steps_that_fit(numbers), {pt(x + 3), pt(base)}, size_));
-    const double wide = longest_ > 0 ? (kCellWide - 6) * static_cast<double>(minutes_of_day(*plan)) / static_cast<double>(longest_) : 0;
+    const double wide =
+        longest_ > 0 ? (kCellWide - 6) * static_cast<double>(minutes_of_day(*plan)) / static_cast<double>(longest_) : 0;
     FillMark bar;
     const Box bar_box{pt(x + 3), pt(top + row_ - 9), pt(wide), pt(5)};
     bar.path = outline(bar_box, 1).path;
@@ -192,7 +204,9 @@ class WeekChart {
       if (shown <= 1 || typesetter_.width(steps, size_) <= pt(kCellWide - 5)) return steps;
     }
   }
-  bool inside(Day day) const { return plans_.days->from && day >= *plans_.days->from && (!plans_.days->worn_on || day < *plans_.days->worn_on); }
+  bool inside(Day day) const {
+    return plans_.days->from && day >= *plans_.days->from && (!plans_.days->worn_on || day < *plans_.days->worn_on);
+  }
   bool on_chain(int step) const { return plans_.work[static_cast<std::size_t>(step - 1)].on_longest_chain; }
 
   const Plans& plans_;
@@ -204,6 +218,8 @@ class WeekChart {
 
 }  // namespace
 
-std::vector<Drawing> draw_weeks(const Plans& plans, const Typesetter& typesetter) { return WeekChart(plans, typesetter).drawings(); }
+std::vector<Drawing> draw_weeks(const Plans& plans, const Typesetter& typesetter) {
+  return WeekChart(plans, typesetter).drawings();
+}
 
 }  // namespace gownsheaf

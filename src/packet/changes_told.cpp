@@ -11,7 +11,10 @@ namespace {
 
 constexpr std::size_t kSeriesToldWhole = 4;
 
-struct Place { std::string item, what, series; int number = 0; };  // series: "mark" of `mark 3/fold`; "" when it is none
+struct Place {
+  std::string item, what, series;
+  int number = 0;
+};  // series: "mark" of `mark 3/fold`; "" when it is none
 
 // "mark 3" -> "mark" and 3.
 bool numbered(const std::string& part, Place& place) {
@@ -30,7 +33,7 @@ bool numbered(const std::string& part, Place& place) {
 Place place_of(const std::string& key) {
   const std::vector<std::string> p = parts_of_key(key);
   Place place;
-  std::size_t first = 2;  // of the quantity
+  std::size_t first = 2;                  // of the quantity
   if (p.size() > 2 && p[0] == "steps") {  // an id may hold a stroke of its own
     place.item = "times of steps";
     for (std::size_t i = 1; i + 1 < p.size(); ++i) place.what += (i > 1 ? "/" : "") + p[i];
@@ -126,7 +129,8 @@ void count_buy(const Change& c, ShownIn in, Counted& n) {
     // As far apart as the two are printed.
     Figure by = *c.is;
     const Length step = in == ShownIn::inches ? Length::inches(36).times(1, 8) : Length::cm(1);
-    const Length apart = std::get<Length>(c.is->value).to_step(step, Rounding::up) - std::get<Length>(c.was->value).to_step(step, Rounding::up);
+    const Length apart =
+        std::get<Length>(c.is->value).to_step(step, Rounding::up) - std::get<Length>(c.was->value).to_step(step, Rounding::up);
     if (apart.is_zero()) return;
     by.value = apart > Length() ? apart : -apart;
     return n.buy.push_back(gownsheaf::measured(length_text(by, in)) + words((apart > Length() ? " more " : " less ") + p[1]));

@@ -11,10 +11,10 @@ namespace gownsheaf {
 
 // One line of the sheet. A long series that stands on a sheet of its own (marks, places of a lay) is one line.
 struct ChangeLine {
-  std::string item;   // "bodice front, slate wool"
-  std::string what;   // "cut width"
+  std::string item;     // "bodice front, slate wool"
+  std::string what;     // "cut width"
   LengthText now, was;  // a number, or "new" and "no more"
-  std::string unit;   // of both; "" when each has its own
+  std::string unit;     // of both; "" when each has its own
 };
 // Lines of one action in the order of the figures, those of one item together. Private ones only where `private_shown`.
 std::vector<ChangeLine> change_lines(const Changes& changes, Action action, ShownIn shown_in, bool private_shown);

@@ -17,7 +17,8 @@ constexpr double kLeastEdge = 90;  // high enough for its ends, its levels and s
 class EdgeDrawing {
  public:
   EdgeDrawing(const ClosingPlan& plan, const FigureText& text, const Typesetter& typesetter, bool small)
-      : plan_(plan), text_(text), typesetter_(typesetter), type_(typesetter.scale()), key_("closures/" + plan.closure + "/"), small_(small) {}
+      : plan_(plan), text_(text), typesetter_(typesetter), type_(typesetter.scale()), key_("closures/" + plan.closure + "/"),
+        small_(small) {}
 
   Drawing made() {
     choose_scale();
@@ -35,9 +36,11 @@ class EdgeDrawing {
     const Length bar_y = foot_ + pt(2 * type_.smallest + 32);
     out.width = pt(kRunWide);
     out.height = bar_y + pt(type_.smallest + 10);
-    const Length bar = scale_bar(out.items, {edge_ - scale_.of(widest()), bar_y}, scale_, text_.shown_in(), type_.smallest, pt(130));
+    const Length bar =
+        scale_bar(out.items, {edge_ - scale_.of(widest()), bar_y}, scale_, text_.shown_in(), type_.smallest, pt(130));
     if (scale_.one_to > 1)  // the bar itself says full size
-      out.items.push_back(put(condensed(scale_name(scale_)), {edge_ - scale_.of(widest()) + bar + pt(64), bar_y + pt(2)}, type_.smallest));
+      out.items.push_back(
+          put(condensed(scale_name(scale_)), {edge_ - scale_.of(widest()) + bar + pt(64), bar_y + pt(2)}, type_.smallest));
     out.name = "closing " + plan_.closure;
     keep_labels_inside(out, typesetter_);
     return out;
@@ -81,11 +84,13 @@ class EdgeDrawing {
     items_.push_back(grey);
     items_.push_back(line({edge_ + lap - inside, top_}, {edge_ + lap, top_}, 1.4));
     items_.push_back(line({edge_ + lap - inside, foot_}, {edge_ + lap, foot_}, 1.4));
-    items_.push_back(line({edge_ + lap, top_}, {edge_ + lap, foot_}, 2.0));           // the finished edge
+    items_.push_back(line({edge_ + lap, top_}, {edge_ + lap, foot_}, 2.0));                        // the finished edge
     items_.push_back(line({edge_ + lap - turn, top_}, {edge_ + lap - turn, foot_}, 0.7, {4, 2}));  // the cut edge, turned behind
     if (!plan_.lap.is_zero()) items_.push_back(line({edge_, top_ - pt(6)}, {edge_, foot_ + pt(6)}, 0.7, {8, 2, 2, 2}));
     if (!plan_.other_side.empty()) items_.push_back(line({edge_ + pt(18), top_}, {edge_ + pt(18), foot_}, 2.0));
-    fastener_x_ = plan_.lap.is_zero() || plan_.fasten == "hooks and bars" || plan_.fasten == "snaps" ? edge_ + lap - scale_.of(plan_.set_back) : edge_;
+    fastener_x_ = plan_.lap.is_zero() || plan_.fasten == "hooks and bars" || plan_.fasten == "snaps"
+                      ? edge_ + lap - scale_.of(plan_.set_back)
+                      : edge_;
     const std::string edge_words = plan_.lap.is_zero() ? "finished edge, on the meeting line" : "meeting line, dot and dash";
     items_.push_back(put(condensed(edge_words), {edge_, foot_ + pt(type_.smallest + 8)}, type_.smallest, Label::Across::middle));
   }
@@ -150,7 +155,8 @@ class EdgeDrawing {
   bool printed(std::size_t i) const {
     const Length need = pt(type_.length + 2);
     if (i + 1 == plan_.fasteners.size() && plan_.fasteners[i].level.empty())  // a forced one close above it has its words
-      return i == 0 || plan_.fasteners[i - 1].level.empty() || scale_.of(plan_.fasteners[i].from_top - plan_.fasteners[i - 1].from_top) >= need;
+      return i == 0 || plan_.fasteners[i - 1].level.empty() ||
+             scale_.of(plan_.fasteners[i].from_top - plan_.fasteners[i - 1].from_top) >= need;
     if (i == 0 || !plan_.fasteners[i].level.empty()) return true;
     Length least = need;
     for (std::size_t k = 1; k < plan_.fasteners.size(); ++k)
@@ -161,9 +167,11 @@ class EdgeDrawing {
     // Not close above the last or a forced one.
     for (std::size_t k = i + 1; k < plan_.fasteners.size(); ++k)
       if ((k + 1 == plan_.fasteners.size() || !plan_.fasteners[k].level.empty()) &&
-          scale_.of(plan_.fasteners[k].from_top - plan_.fasteners[i].from_top) < need) return false;
+          scale_.of(plan_.fasteners[k].from_top - plan_.fasteners[i].from_top) < need)
+        return false;
     for (std::size_t k = 0; k < i; ++k)
-      if (!plan_.fasteners[k].level.empty() && scale_.of(plan_.fasteners[i].from_top - plan_.fasteners[k].from_top) < need) return false;
+      if (!plan_.fasteners[k].level.empty() && scale_.of(plan_.fasteners[i].from_top - plan_.fasteners[k].from_top) < need)
+        return false;
     return true;
   }
 
@@ -175,8 +183,8 @@ class EdgeDrawing {
     if (!printed(i)) return;
     items_.push_back(line({pt(kDistanceAt + 14), y}, {edge_ + scale_.of(plan_.lap) - pt(100), y}, 0.5));
     items_.push_back(put(bold(number), {pt(kNumberAt), y}, type_.text, Label::Across::right, Label::Up::middle));
-    items_.push_back(put(text_.drawn(key_ + "fastener " + number, Inline::Size::measured, Face::bold), {pt(kDistanceAt + 10), y}, type_.text,
-                         Label::Across::right, Label::Up::middle));
+    items_.push_back(put(text_.drawn(key_ + "fastener " + number, Inline::Size::measured, Face::bold), {pt(kDistanceAt + 10), y},
+                         type_.text, Label::Across::right, Label::Up::middle));
   }
 
   void draw_levels() {
@@ -186,7 +194,8 @@ class EdgeDrawing {
       if (y < free_from) continue;
       const Length from = edge_ + std::max(scale_.of(plan_.lap), plan_.other_side.empty() ? Length{} : pt(30)) + pt(6);
       items_.push_back(line({from, y}, {pt(kWordsAt + 14), y}, 0.7));
-      items_.push_back(put(bold(name) + condensed(", ") + text_.drawn(key_ + "at " + name, Inline::Size::measured, Face::bold) + condensed(" down"),
+      items_.push_back(put(bold(name) + condensed(", ") + text_.drawn(key_ + "at " + name, Inline::Size::measured, Face::bold) +
+                               condensed(" down"),
                            {pt(kWordsAt + 20), y}, type_.text, Label::Across::left, Label::Up::middle));
       free_from = y + pt(type_.length + 2);
     }
@@ -199,7 +208,8 @@ class EdgeDrawing {
       items_.push_back(put(condensed("top of the edge; the first ") + text_.drawn(key_ + "top inset") + condensed(" below it"),
                            {pt(kWordsAt - 20), top_}, type_.smallest, Label::Across::left, Label::Up::middle));
     Text foot = condensed("foot of the edge, at ") + text_.drawn(key_ + "edge length");
-    if (text_.has(key_ + "bottom inset")) foot = foot + condensed("; the last ") + text_.drawn(key_ + "bottom inset") + condensed(" above it");
+    if (text_.has(key_ + "bottom inset"))
+      foot = foot + condensed("; the last ") + text_.drawn(key_ + "bottom inset") + condensed(" above it");
     // Below the edge's own words: beside the foot it would lie over the drawing, being long.
     items_.push_back(put(foot, {pt(kWordsAt - 20), foot_ + pt(2 * type_.smallest + 12)}, type_.smallest));
   }

@@ -41,7 +41,8 @@ class Reinforcement {
 
   Text answer(const ClosingBand* band) const {
     if (band == nullptr)
-      return sentence_text("How hard it pulls is not reckoned: say how close it is worn under `strain`. The notes hold for any pull.", false);
+      return sentence_text(
+          "How hard it pulls is not reckoned: say how close it is worn under `strain`. The notes hold for any pull.", false);
     if (!in_rows()) return words("Band " + band->name + ", " + band->words + ": on ") + said_plainly(band->edge + ".");
     return words("Band " + band->name + ", " + band->words + ": " + fasteners() + " no further than ") +
            measured(text_of(band->pitch, text_.shown_in(), mark_step(text_.shown_in()), Rounding::down)) +
@@ -62,9 +63,12 @@ class Reinforcement {
     if (text_.has("skirt/weight")) {
       Text weight = words("The skirt weighs " + text_.about("skirt/weight"));
       const bool weighed = input_.project.skirt && input_.project.skirt->weighs.known();
-      weight = weight + sentence_text(weighed ? ", on the scale." : ", an estimate from its cloth: weigh it and write `weighs` under `skirt`.", false);
+      weight = weight + sentence_text(weighed ? ", on the scale."
+                                              : ", an estimate from its cloth: weigh it and write `weighs` under `skirt`.",
+                                      false);
       for (const AlsoHangs& also : strain_->also_hangs)
-        weight = weight + words(" The " + also.item + " that hangs with it weighs " + plain_text(Value(also.weighs), text_.shown_in()) + ".");
+        weight = weight + words(" The " + also.item + " that hangs with it weighs " +
+                                plain_text(Value(also.weighs), text_.shown_in()) + ".");
       sheet.blocks.push_back(paragraph(weight));
     }
     if (load_ != nullptr && input_.set.private_shown)
@@ -82,37 +86,50 @@ class Reinforcement {
   void pull(Sheet& sheet) const {
     sheet.blocks.push_back(heading("Pull: an estimate"));
     if (nothing_pulls()) {
-      sheet.blocks.push_back(paragraph(words("None along this edge, not with a deep breath either, and none if one of the inputs is another: it is worn looser "
-                                             "than what it goes round. A pull at one is asked to stay under ") +
-                                       words(text_.about(key_ + "fastener may hold") + ", which is untested.")));
+      sheet.blocks.push_back(paragraph(
+          words(
+              "None along this edge, not with a deep breath either, and none if one of the inputs is another: it is worn looser "
+              "than what it goes round. A pull at one is asked to stay under ") +
+          words(text_.about(key_ + "fastener may hold") + ", which is untested.")));
       sheet.blocks.push_back(paragraph(condensed(assumed())));
       return;
     }
     Text said = words("Along the edge " + text_.about(key_ + "line load at rest") + " at rest, " +
-                      text_.about(key_ + "line load").substr(std::string("about\u00A0").size()) + " with a deep breath, in movement or sitting. ");
-    said = said + words("The most that one takes: " + text_.about(key_ + "per fastener") + ", number " + whole_number(static_cast<std::int64_t>(load_->most + 1)) +
-                        " from the top; " + rough("per fastener/low") + " to " + rough("per fastener/high") +
-                        " when one of the inputs is another. One should be asked for no more than " + text_.about(key_ + "fastener may hold") + ", which is untested.");
+                      text_.about(key_ + "line load").substr(std::string("about\u00A0").size()) +
+                      " with a deep breath, in movement or sitting. ");
+    said = said + words("The most that one takes: " + text_.about(key_ + "per fastener") + ", number " +
+                        whole_number(static_cast<std::int64_t>(load_->most + 1)) + " from the top; " + rough("per fastener/low") +
+                        " to " + rough("per fastener/high") +
+                        " when one of the inputs is another. One should be asked for no more than " +
+                        text_.about(key_ + "fastener may hold") + ", which is untested.");
     sheet.blocks.push_back(paragraph(said));
     sheet.blocks.push_back(block(draw_load(plan_, *load_, text_, input_.typesetter)));
     for (Block& b : load_blocks(plan_, *load_, one(), text_, pinned_up(input_))) sheet.blocks.push_back(std::move(b));
     sheet.blocks.push_back(paragraph(condensed(assumed())));
   }
 
-  std::string rough(const std::string& quantity) const { return text_.about(key_ + quantity).substr(std::string("about\u00A0").size()); }
+  std::string rough(const std::string& quantity) const {
+    return text_.about(key_ + quantity).substr(std::string("about\u00A0").size());
+  }
   std::string one() const {
     if (plan_.fasten == "lacing") return "pair of eyelets";
     if (plan_.fasten.rfind("hooks", 0) == 0) return "hook";
-    return plan_.fasten == "busk" ? "stud" : plan_.fasten.ends_with("s") ? plan_.fasten.substr(0, plan_.fasten.size() - 1) : plan_.fasten;
+    return plan_.fasten == "busk"        ? "stud"
+           : plan_.fasten.ends_with("s") ? plan_.fasten.substr(0, plan_.fasten.size() - 1)
+                                         : plan_.fasten;
   }
 
   std::string assumed() const {
     std::string out = "It stands on this: ";
-    out += load_->by_study ? "the pressure of corsets " + std::string(word_for(*input_.project.rules.corset_pressure)) + ", as chosen under rules"
-           : strain_->pressure.known() ? std::string("the pressure written") : std::string("how much smaller it is than the body it goes round");
-    out += ", worn over " + (strain_->over.known() ? (*strain_->over == "body" ? std::string("the body") : *strain_->over) : "the body");
+    out += load_->by_study ? "the pressure of corsets " + std::string(word_for(*input_.project.rules.corset_pressure)) +
+                                 ", as chosen under rules"
+           : strain_->pressure.known() ? std::string("the pressure written")
+                                       : std::string("how much smaller it is than the body it goes round");
+    out += ", worn over " +
+           (strain_->over.known() ? (*strain_->over == "body" ? std::string("the body") : *strain_->over) : "the body");
     out += "; breath at the " + *strain_->breathes_at + "; " + *strain_->moves;
-    out += "; the skirt hangs from " + *strain_->skirt_hangs_from + ". A round waist and an even pull are assumed: bands only, not a test.";
+    out += "; the skirt hangs from " + *strain_->skirt_hangs_from +
+           ". A round waist and an even pull are assumed: bands only, not a test.";
     return out;
   }
 
@@ -193,11 +210,16 @@ class Reinforcement {
     const bool pulls = load_ != nullptr && load_->band >= "R3";
     if (pulls)
       sheet.blocks.push_back(paragraph(
-          bold("Care. ") + words("Pain, numbness, faintness or a breath that cannot be drawn: open it now. First wearing an hour; loosen to eat and "
-                                 "to travel. A clinician decides where there is illness, pregnancy or a port or pump; this is not medical advice.")));
+          bold("Care. ") +
+          words(
+              "Pain, numbness, faintness or a breath that cannot be drawn: open it now. First wearing an hour; loosen to eat and "
+              "to travel. A clinician decides where there is illness, pregnancy or a port or pump; this is not medical advice.")));
     if (plan_.fasten == "lacing" || plan_.fasten == "busk")
-      sheet.blocks.push_back(paragraph(bold("Care. ") + words("Awl and setter: off the lap, hands clear, eyes covered when metal is set; the tool’s own leaflet decides.")));
-    sheet.blocks.push_back(paragraph(condensed("Bands, distances and capacities are common practice, untested; docs/sources.md names what was read.")));
+      sheet.blocks.push_back(paragraph(
+          bold("Care. ") +
+          words("Awl and setter: off the lap, hands clear, eyes covered when metal is set; the tool’s own leaflet decides.")));
+    sheet.blocks.push_back(paragraph(
+        condensed("Bands, distances and capacities are common practice, untested; docs/sources.md names what was read.")));
   }
 
   const PacketInput& input_;

@@ -8,7 +8,9 @@
 namespace gownsheaf {
 namespace {
 
-struct Words { std::string one, many; };
+struct Words {
+  std::string one, many;
+};
 
 // What one place is called.
 Words words_of(const std::string& fasten) {
@@ -26,7 +28,8 @@ Words words_of(const std::string& fasten) {
 class ClosuresSheet {
  public:
   ClosuresSheet(const PacketInput& input, const ClosingPlan& plan)
-      : input_(input), plan_(plan), text_(figure_text_of(input)), key_("closures/" + plan.closure + "/"), closure_(input.project.closure(plan.closure)) {}
+      : input_(input), plan_(plan), text_(figure_text_of(input)), key_("closures/" + plan.closure + "/"),
+        closure_(input.project.closure(plan.closure)) {}
 
   Sheet made() const {
     Sheet sheet;
@@ -65,7 +68,8 @@ class ClosuresSheet {
     if (compared && !plan_.compared.empty()) {
       all.push_back(heading("The same edge closed otherwise"));
       all.push_back(block(comparison()));
-      all.push_back(paragraph(condensed("Minutes are common practice for a practised home maker, untested: they compare kinds, they do not plan an evening.")));
+      all.push_back(paragraph(condensed(
+          "Minutes are common practice for a practised home maker, untested: they compare kinds, they do not plan an evening.")));
     }
     return all;
   }
@@ -76,14 +80,19 @@ class ClosuresSheet {
 
   Text answer() const {
     if (plan_.fasteners.empty()) {
-      if (has("lace length")) return words("A cord of ") + length("lace length") + words(" runs along the ") + length("edge length") + words(" of " + edge() + ".");
+      if (has("lace length"))
+        return words("A cord of ") + length("lace length") + words(" runs along the ") + length("edge length") +
+               words(" of " + edge() + ".");
       return words("What stands on " + edge() + " is not settled yet.");
     }
     const Words w = words_of(plan_.fasten);
     const std::int64_t n = text_.count(key_ + "count");
-    Text out = words(text_.value(key_ + "count") + "\u00A0" + (n == 1 ? w.one : w.many) + " on ") + length("edge length") + words(" of " + edge());
+    Text out = words(text_.value(key_ + "count") + "\u00A0" + (n == 1 ? w.one : w.many) + " on ") + length("edge length") +
+               words(" of " + edge());
     if (plan_.rows > 1) out = out + words(", in " + whole_number(plan_.rows) + " rows");
-    if (has("pitch widest")) out = out + (plan_.gaps.size() > 1 ? words(", nowhere more than ") : words(", ")) + length("pitch widest") + words(" apart");
+    if (has("pitch widest"))
+      out =
+          out + (plan_.gaps.size() > 1 ? words(", nowhere more than ") : words(", ")) + length("pitch widest") + words(" apart");
     std::vector<std::string> held;
     for (const Fastener& f : plan_.fasteners)
       if (!f.level.empty()) held.push_back("the " + f.level);
@@ -94,10 +103,13 @@ class ClosuresSheet {
 
   Text how_to_measure() const {
     Text out = bold("Measure every place from the top of the edge.") + words(" Never from the one before.");
-    if (has("set back") && !plan_.set_back.is_zero()) out = out + words(" They sit ") + length("set back") + words(" behind the edge.");
+    if (has("set back") && !plan_.set_back.is_zero())
+      out = out + words(" They sit ") + length("set back") + words(" behind the edge.");
     if (has("buttonhole")) {
       out = out + words(" Each buttonhole is ") + length("buttonhole") + words(" long, ");
-      if (has("buttonhole begins")) out = out + words("across the edge, and begins ") + length("buttonhole begins") + words(" past the lap line toward the edge.");
+      if (has("buttonhole begins"))
+        out = out + words("across the edge, and begins ") + length("buttonhole begins") +
+              words(" past the lap line toward the edge.");
       else out = out + words("along the lap line.");
     }
     if (std::any_of(plan_.fasteners.begin(), plan_.fasteners.end(), [](const Fastener& f) { return f.other_way; }))
@@ -105,8 +117,11 @@ class ClosuresSheet {
     if (plan_.fasten.rfind("hooks", 0) == 0 && !plan_.overlapping && (closure_ == nullptr || !closure_->upper_side.known()))
       out = out + condensed(" Which side takes the hooks is not written: the wearer\u2019s right, maker\u2019s default.");
     for (const auto& [level, part] : plan_.closer) {
-      const auto place = [&](Length at) { return checking(text_of(at, text_.shown_in(), mark_step(text_.shown_in()), Rounding::nearest)); };
-      out = out + words(" Near the " + level + " they come closer, from ") + place(part.first) + words(" to ") + place(part.second) + words(" down.");
+      const auto place = [&](Length at) {
+        return checking(text_of(at, text_.shown_in(), mark_step(text_.shown_in()), Rounding::nearest));
+      };
+      out = out + words(" Near the " + level + " they come closer, from ") + place(part.first) + words(" to ") +
+            place(part.second) + words(" down.");
     }
     return out;
   }
@@ -141,7 +156,9 @@ class ClosuresSheet {
   // Which side carries the hook: the upper side in a lap; edge to edge the wearer's right unless it is written.
   std::string hook_side(bool other_way) const {
     std::string upper = closure_ != nullptr && closure_->upper_side.known() ? *closure_->upper_side : "";
-    if (upper.empty()) return plan_.overlapping ? (other_way ? "under side" : "upper side") : (other_way ? "wearer\u2019s left" : "wearer\u2019s right");
+    if (upper.empty())
+      return plan_.overlapping ? (other_way ? "under side" : "upper side")
+                               : (other_way ? "wearer\u2019s left" : "wearer\u2019s right");
     if (other_way) upper = upper == "left" ? "right" : "left";
     return "wearer\u2019s " + upper;
   }
@@ -171,28 +188,38 @@ class ClosuresSheet {
   Text pieces_that_close() const {
     if (closure_ == nullptr || closure_->sides.empty()) return {};
     Text out = words("The cutting list holds this in the cut width of " + listed(closure_->sides) + ".");
-    if (closure_->sides.size() == 1 && plan_.lap != plan_.underlap) out = out + words(" Both sides are cut alike, as far as the longer; trim the other.");
+    if (closure_->sides.size() == 1 && plan_.lap != plan_.underlap)
+      out = out + words(" Both sides are cut alike, as far as the longer; trim the other.");
     return out;
   }
 
   Text what_it_takes() const {
     Text out;
     const auto add = [&](const Text& sentence) { out = out + (out.empty() ? Text{} : words(" ")) + sentence; };
-    if (!plan_.with.empty() && has("in all") && plan_.fasten != "ties") add(bold(capital(plan_.with) + ": " + text_.value(key_ + "in all") + (plan_.fasten == "lacing" ? "\u00A0eyelets" : "")) + words("."));
+    if (!plan_.with.empty() && has("in all") && plan_.fasten != "ties")
+      add(bold(capital(plan_.with) + ": " + text_.value(key_ + "in all") + (plan_.fasten == "lacing" ? "\u00A0eyelets" : "")) +
+          words("."));
     else if (has("in all")) {
       const Words w = words_of(plan_.fasten);
       const std::string called = plan_.fasten == "lacing" ? "eyelets" : text_.count(key_ + "in all") == 1 ? w.one : w.many;
       add(words(text_.value(key_ + "in all") + "\u00A0" + called + " in all."));
     }
     if (has("tie length"))
-      add(bold(text_.value(key_ + "ties") + "\u00A0ties") + words(", each cut ") + length("tie length") + words(": ") + text_.checking(key_ + "tie free") +
-          sentence_text(in_unit_of(" free to tie, 2 in sewn down beneath the edge, 1/2 in hemmed; ", text_.shown_in()), false) + text_.checking(key_ + "tape length") + words(" of tape in all."));
-    if (has("lace length")) add(words(plan_.fasten == "lacing" ? "Lace, edges " : "Cord: ") + (has("gap") ? length("gap") + words(" apart: ") : Text{}) + length("lace length") + words("."));
+      add(bold(text_.value(key_ + "ties") + "\u00A0ties") + words(", each cut ") + length("tie length") + words(": ") +
+          text_.checking(key_ + "tie free") +
+          sentence_text(in_unit_of(" free to tie, 2 in sewn down beneath the edge, 1/2 in hemmed; ", text_.shown_in()), false) +
+          text_.checking(key_ + "tape length") + words(" of tape in all."));
+    if (has("lace length"))
+      add(words(plan_.fasten == "lacing" ? "Lace, edges " : "Cord: ") +
+          (has("gap") ? length("gap") + words(" apart: ") : Text{}) + length("lace length") + words("."));
     if (has("backing width") && closure_ != nullptr)
-      add(words("Back the edge with a strip of " + *closure_->backed_with + ", ") + length("backing width") + words(" wide, on the straight grain, top to foot" + where_cut("backing") + "."));
+      add(words("Back the edge with a strip of " + *closure_->backed_with + ", ") + length("backing width") +
+          words(" wide, on the straight grain, top to foot" + where_cut("backing") + "."));
     if (has("guard width") && closure_ != nullptr)
-      add(words("A guard" + (closure_->guard->from.empty() ? "" : " of " + closure_->guard->from) + ", ") + length("guard width") + words(" wide when finished, lies behind it" + where_cut("guard") + "."));
-    if (has("stitches each") && plan_.fasten.rfind("hooks", 0) == 0) add(words(text_.value(key_ + "stitches each") + "\u00A0stitches hold each half."));
+      add(words("A guard" + (closure_->guard->from.empty() ? "" : " of " + closure_->guard->from) + ", ") +
+          length("guard width") + words(" wide when finished, lies behind it" + where_cut("guard") + "."));
+    if (has("stitches each") && plan_.fasten.rfind("hooks", 0) == 0)
+      add(words(text_.value(key_ + "stitches each") + "\u00A0stitches hold each half."));
     return out;
   }
 

@@ -9,10 +9,11 @@
 namespace gownsheaf {
 namespace {
 
-constexpr std::string_view kSheets[] = {
-    "at a glance", "what changed",          "contents", "to buy",       "cutting list",      "cutting layouts", "pleats",
-    "closures",    "closure reinforcement", "bones",    "size and fit", "fitting checklist", "order of work",   "calendar",        "what waits",      "cautions",
-    "how it was worked out"};
+constexpr std::string_view kSheets[] = {"at a glance",           "what changed",    "contents",     "to buy",
+                                        "cutting list",          "cutting layouts", "pleats",       "closures",
+                                        "closure reinforcement", "bones",           "size and fit", "fitting checklist",
+                                        "order of work",         "calendar",        "what waits",   "cautions",
+                                        "how it was worked out"};
 
 constexpr std::size_t kFewBlocks = 2;
 
@@ -58,8 +59,8 @@ Sheet sheet_of(const PacketInput& input, const SheetEntry& entry, const std::str
   if (entry.sheet == "cutting list") return cutting_list_sheet(input);
   if (entry.sheet == "cutting layouts") return cutting_layout_sheet(input, *lay_of(input.plans, item));
   if (entry.sheet == "pleats") {
-    const auto at = std::find_if(input.plans.pleats.begin(), input.plans.pleats.end(),
-                                 [&](const PleatPlan& p) { return p.run == item; });
+    const auto at =
+        std::find_if(input.plans.pleats.begin(), input.plans.pleats.end(), [&](const PleatPlan& p) { return p.run == item; });
     return pleats_sheet(input, *at);
   }
   if (entry.sheet == "closures" || entry.sheet == "closure reinforcement") {
@@ -203,11 +204,10 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
       sheet.id = entry.sheet;
       sheet.title = title_of(input, entry, kind, item);
       sheet.anchor = sheet_anchor(entry.sheet, item);
-      const bool may_share = entry.sheet == "to buy" || entry.sheet == "cutting list" ||
-                             entry.sheet == "pleats" || entry.sheet == "closures" || entry.sheet == "size and fit" ||
-                             entry.sheet == "cutting layouts" || entry.sheet == "bones" ||
-                             entry.sheet == "closure reinforcement" || entry.sheet == "contents" || entry.sheet == "calendar" || entry.sheet == "what waits" ||
-                             entry.sheet == "cautions";
+      const bool may_share = entry.sheet == "to buy" || entry.sheet == "cutting list" || entry.sheet == "pleats" ||
+                             entry.sheet == "closures" || entry.sheet == "size and fit" || entry.sheet == "cutting layouts" ||
+                             entry.sheet == "bones" || entry.sheet == "closure reinforcement" || entry.sheet == "contents" ||
+                             entry.sheet == "calendar" || entry.sheet == "what waits" || entry.sheet == "cautions";
       // On the wall only what has no places to mark, a sentence or two.
       const bool short_on_the_wall = entry.sheet == "closures" && sheet.blocks.size() <= kFewBlocks;
       sheet.starts_page = far ? !short_on_the_wall : !may_share;
@@ -216,7 +216,8 @@ std::vector<Sheet> compose_packet(const PacketInput& input) {
   }
   if (std::any_of(sheets.begin(), sheets.end(), [](const Sheet& s) { return refers_to(s, kAllWarningsAnchor); })) {
     sheets.push_back(all_to_settle(input));
-  } else if (std::any_of(sheets.begin(), sheets.end(), [](const Sheet& s) { return s.id == "at a glance" && !s.shorter.empty(); })) {
+  } else if (std::any_of(sheets.begin(), sheets.end(),
+                         [](const Sheet& s) { return s.id == "at a glance" && !s.shorter.empty(); })) {
     sheets.push_back(all_to_settle(input));
     sheets.back().when_named = true;  // whether it is wanted is known when the page is full
   }

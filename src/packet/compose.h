@@ -21,7 +21,7 @@ struct PacketInput {
   const std::vector<Diagnostic>& messages;  // sorted: holds, warnings, notes to print
   const Typesetter& typesetter;
   PageShape shape;
-  const Changes* changes = nullptr;  // against an older packet, or nothing: then there is no sheet "what changed"
+  const Changes* changes = nullptr;       // against an older packet, or nothing: then there is no sheet "what changed"
   const ClosingRules* closing = nullptr;  // how edges are built
 };
 // Sheets in the set's order; an unknown sheet was refused when the set was read.

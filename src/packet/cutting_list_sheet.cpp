@@ -52,14 +52,15 @@ Text placket_strip(const PacketInput& input, const Placket& placket, const Figur
   for (const Piece& piece : input.project.pieces)
     if (same_name(piece.made_for, placket.named.name)) of_list = words(" In this list: " + piece.named.name + ".");
   if (text.has(key + "strip long"))
-    return name + words("one strip ") + text.measured(key + "strip wide") + words(" wide and ") + text.measured(key + "strip long") +
-           words(" long for its continuous lap, its edge ") + text.checking(key + "set back") + words(" back.") + of_list;
+    return name + words("one strip ") + text.measured(key + "strip wide") + words(" wide and ") +
+           text.measured(key + "strip long") + words(" long for its continuous lap, its edge ") +
+           text.checking(key + "set back") + words(" back.") + of_list;
   if (text.has(key + "underlap long"))
-    return name + words("an underlap ") + text.measured(key + "underlap wide") + words(" wide and ") + text.measured(key + "underlap long") +
-           words(" long when finished, two cloths thick.") + of_list;
+    return name + words("an underlap ") + text.measured(key + "underlap wide") + words(" wide and ") +
+           text.measured(key + "underlap long") + words(" long when finished, two cloths thick.") + of_list;
   if (text.has(key + "facing long"))
-    return name + words("two facings, each ") + text.measured(key + "facing wide") + words(" wide and ") + text.measured(key + "facing long") +
-           words(" long when finished, one to each side of the slit.") + of_list;
+    return name + words("two facings, each ") + text.measured(key + "facing wide") + words(" wide and ") +
+           text.measured(key + "facing long") + words(" long when finished, one to each side of the slit.") + of_list;
   return {};
 }
 
@@ -75,8 +76,8 @@ Text eased_seam(const PacketInput& input, const Seam& seam, const FigureText& te
     high = *edge.length;
     longest = &name;
   }
-  return bold("Seam " + seam.named.name + ": ") + words(longest == nullptr ? "one side is " : capital(*longest) + " is ") + text.measured(key) +
-         words(" longer and is eased in. Do not trim it off.");
+  return bold("Seam " + seam.named.name + ": ") + words(longest == nullptr ? "one side is " : capital(*longest) + " is ") +
+         text.measured(key) + words(" longer and is eased in. Do not trim it off.");
 }
 
 // The allowances that most pieces of a cloth have, and more than one.
@@ -84,7 +85,8 @@ std::string of_most(const LayPlan& lay) {
   std::string most;
   std::ptrdiff_t often = 1;
   for (const CutPiece& c : lay.cut) {
-    const auto count = std::count_if(lay.cut.begin(), lay.cut.end(), [&](const CutPiece& o) { return o.allowances == c.allowances; });
+    const auto count =
+        std::count_if(lay.cut.begin(), lay.cut.end(), [&](const CutPiece& o) { return o.allowances == c.allowances; });
     if (count > often && !c.allowances.empty()) most = c.allowances, often = count;
   }
   return most;
@@ -115,7 +117,8 @@ Table list(const PacketInput& input, bool once) {
     for (const CutPiece& c : lay.cut) {
       Row row;
       row.cells.push_back({words(c.piece)});
-      row.cells.push_back({text.marked(c.key + "/copies", bold(text.has(c.key + "/copies") ? text.value(c.key + "/copies") : whole_number(c.copies)))});
+      row.cells.push_back({text.marked(
+          c.key + "/copies", bold(text.has(c.key + "/copies") ? text.value(c.key + "/copies") : whole_number(c.copies)))});
       row.cells.push_back({c.pair ? condensed(c.copies == 2 ? "a pair" : whole_number(c.copies / 2) + " pairs") : Text{}});
       row.cells.push_back({text.cell(c.key + "/cut width", true)});
       row.cells.push_back({text.cell(c.key + "/cut length", true)});
@@ -158,8 +161,9 @@ Sheet cutting_list_sheet(const PacketInput& input) {
   std::int64_t pieces = 0;
   for (const LayPlan& lay : input.plans.lays) pieces += text.count("cloths/" + lay.cloth + "/pieces");
   const auto cloths = static_cast<std::int64_t>(input.plans.lays.size());
-  sheet.answer = words(counted(pieces, "piece", "pieces") + " from " + counted(cloths, "cloth", "cloths") +
-                       ", cut in this order. The sizes are where the scissors go, allowances in them, of shrunk cloth, of the piece opened out.");
+  sheet.answer = words(
+      counted(pieces, "piece", "pieces") + " from " + counted(cloths, "cloth", "cloths") +
+      ", cut in this order. The sizes are where the scissors go, allowances in them, of shrunk cloth, of the piece opened out.");
   sheet.blocks = blocks_of(input, false);
   sheet.shorter.push_back([input] { return blocks_of(input, true); });
   return sheet;

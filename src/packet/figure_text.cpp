@@ -181,7 +181,8 @@ Text FigureText::measured(std::string_view key) const {
   const Figure* f = figures_->find(key);
   if (f == nullptr) return words(kFigureAbsent);
   if (hidden(*f)) return words(kLeftOut);
-  if (!std::holds_alternative<Length>(f->value)) return marked(key, bold(plain_text(*f, shown_in_)) + rests_on(key)) + was_after(key);
+  if (!std::holds_alternative<Length>(f->value))
+    return marked(key, bold(plain_text(*f, shown_in_)) + rests_on(key)) + was_after(key);
   return marked(key, gownsheaf::measured(length_text(*f, shown_in_)) + rests_on(key)) + was_after(key);
 }
 
@@ -189,7 +190,8 @@ Text FigureText::checking(std::string_view key) const {
   const Figure* f = figures_->find(key);
   if (f == nullptr) return words(kFigureAbsent);
   if (hidden(*f)) return words(kLeftOut);
-  if (!std::holds_alternative<Length>(f->value)) return marked(key, words(plain_text(*f, shown_in_)) + rests_on(key)) + was_after(key);
+  if (!std::holds_alternative<Length>(f->value))
+    return marked(key, words(plain_text(*f, shown_in_)) + rests_on(key)) + was_after(key);
   return marked(key, gownsheaf::checking(length_text(*f, shown_in_)) + rests_on(key)) + was_after(key);
 }
 
@@ -250,7 +252,8 @@ struct About {
     return inches ? two_figures(m.value / kGramsPerOunce / 16) + "\u00A0lb" : two_figures(m.value / 1000) + "\u00A0kg";
   }
   std::string operator()(Pressure p) const {
-    return inches ? two_figures(p.value / kPascalsPerMillimetreOfMercury) + "\u00A0mmHg" : two_figures(p.value / 1000) + "\u00A0kPa";
+    return inches ? two_figures(p.value / kPascalsPerMillimetreOfMercury) + "\u00A0mmHg"
+                  : two_figures(p.value / 1000) + "\u00A0kPa";
   }
   template <class Other>
   std::string operator()(const Other&) const {
@@ -297,7 +300,8 @@ Text FigureText::beside_step(const Say& parts) const {
   for (std::size_t i = 0; i + 1 < said.size(); ++i) {
     std::string& after = said[i + 1].words;
     const std::size_t end = std::min(after.find(' ', 1), after.size());  // of the first word, which a space leads
-    if (!said[i].figure.empty() && figures_->count(said[i].figure) == 1 && end > 3 && after[end - 1] == 's') after.erase(end - 1, 1);
+    if (!said[i].figure.empty() && figures_->count(said[i].figure) == 1 && end > 3 && after[end - 1] == 's')
+      after.erase(end - 1, 1);
   }
   return say(said, Face::condensed, true);
 }

@@ -40,7 +40,8 @@ Text new_line() {
 }
 
 Text answer(const FittingPlan& plan) {
-  if (plan.next_step > 0) return words(capital(nth_step(plan.next_step)) + " and all that follows from it wait until this page is signed.");
+  if (plan.next_step > 0)
+    return words(capital(nth_step(plan.next_step)) + " and all that follows from it wait until this page is signed.");
   if (plan.step > 0) return words("This is " + nth_step(plan.step) + "; it is over when this page is signed.");
   return words("Go down the page; write down what is found, not what is hoped.");
 }
@@ -48,14 +49,18 @@ Text answer(const FittingPlan& plan) {
 // Ticked before anyone looks: what is missing under the garment makes every reading false.
 void ready(const FittingPlan& plan, Sheet& sheet) {
   sheet.blocks.push_back(block(Rule{2.0}, true));
-  Text layers = bold("Ready?") + words(plan.wear.empty() ? " All underlayers on and fastened before anyone looks:" : " All on and all fastened before anyone looks:");
+  Text layers = bold("Ready?") + words(plan.wear.empty() ? " All underlayers on and fastened before anyone looks:"
+                                                         : " All on and all fastened before anyone looks:");
   sheet.blocks.push_back(block(Paragraph{layers, true}, true));
   Text boxes;
-  const auto box = [&](const std::string& what) { boxes = boxes + tick_box() + words(kNoBreak + replaced(what, " ", kNoBreak)) + words("   "); };
+  const auto box = [&](const std::string& what) {
+    boxes = boxes + tick_box() + words(kNoBreak + replaced(what, " ", kNoBreak)) + words("   ");
+  };
   for (const LayerWorn& worn : plan.wear) {
     box(worn.layer);
     if (!worn.still_to_make) continue;
-    boxes = boxes + condensed("(still to make" + (worn.ready_by.empty() ? std::string() : ", ready by " + worn.ready_by) + ")") + words("   ");
+    boxes = boxes + condensed("(still to make" + (worn.ready_by.empty() ? std::string() : ", ready by " + worn.ready_by) + ")") +
+            words("   ");
   }
   if (plan.wear.empty()) box("everything that will be worn under it");
   box("pins counted");
@@ -74,7 +79,8 @@ Table checks(const PacketInput& input, const FittingPlan& plan, const FigureText
     Row row;
     Text look;
     if (!check.condition.empty()) look = condensed("If " + check.condition + ": ");
-    look = look + bold(check.look) + (brief ? words(" ") : new_line()) + sentence_text(in_unit_of(check.how, text.shown_in()), false, Face::condensed);
+    look = look + bold(check.look) + (brief ? words(" ") : new_line()) +
+           sentence_text(in_unit_of(check.how, text.shown_in()), false, Face::condensed);
     row.cells.push_back({look});
     row.cells.push_back({said(shown_of(input, check.allowed, check.allowed_plainly), text)});
     row.cells.push_back({Text{}});
@@ -107,7 +113,9 @@ void changes(const PacketInput& input, const FittingPlan& plan, const FigureText
     Text act = said(change.change, text) + words(".");
     if (!change.left.empty()) act = act + words(" ") + tag(Tag::warning) + words(" ") + said(change.left, text) + words(".");
     if (brief) {
-      sheet.blocks.push_back(block(Paragraph{tick_box() + words(" ") + bold(capital(change.where)) + words(", ") + said(change.found, text) + words(": ") + act, true}));
+      sheet.blocks.push_back(block(Paragraph{
+          tick_box() + words(" ") + bold(capital(change.where)) + words(", ") + said(change.found, text) + words(": ") + act,
+          true}));
       continue;
     }
     PairRow row;
@@ -121,7 +129,7 @@ void changes(const PacketInput& input, const FittingPlan& plan, const FigureText
 
 // How much white a page of a gate has, chosen once: one with many lines keeps its signature on the page.
 struct Spacing {
-  double between = 8;          // the parts of the page, points
+  double between = 8;  // the parts of the page, points
   double before_record = 6;
   bool record_in_one_line = false;
 };
@@ -136,7 +144,8 @@ void record(const PacketInput& input, const Spacing& spacing, Sheet& sheet) {
   if (pinned_up(input)) return;
   sheet.blocks.push_back(block(Gap{spacing.before_record}));
   if (spacing.record_in_one_line) {
-    sheet.blocks.push_back(block(WriteIn{{{words("value"), 56}, {words("moved"), 56}, {words("where"), 100}, {words("initials"), 36}}}));
+    sheet.blocks.push_back(
+        block(WriteIn{{{words("value"), 56}, {words("moved"), 56}, {words("where"), 100}, {words("initials"), 36}}}));
     return;
   }
   Table table;
@@ -156,8 +165,12 @@ void signature(const PacketInput& input, const FittingPlan& plan, const Spacing&
   sheet.blocks.push_back(block(Gap{spacing.between}, true));
   sheet.blocks.push_back(block(Rule{2.0}, true));
   const std::string on = plan.next_step > 0 ? "Signed: go on to " + nth_step(plan.next_step) + "." : "Signed: it is right.";
-  const Text photographed = pinned_up(input) ? Text{} : tick_box() + words(std::string(kNoBreak) + "Photographed: front, sides, back.    ");
-  sheet.blocks.push_back(block(Paragraph{photographed + tick_box() + words(kNoBreak) + bold(on) + words("    ") + tick_box() + words(std::string(kNoBreak) + "Not yet: alter and fit again."), true}, true));
+  const Text photographed =
+      pinned_up(input) ? Text{} : tick_box() + words(std::string(kNoBreak) + "Photographed: front, sides, back.    ");
+  sheet.blocks.push_back(block(Paragraph{photographed + tick_box() + words(kNoBreak) + bold(on) + words("    ") + tick_box() +
+                                             words(std::string(kNoBreak) + "Not yet: alter and fit again."),
+                                         true},
+                               true));
   sheet.blocks.push_back(block(WriteIn{{{words("who"), 184}, {words("date"), 184}}}));
 }
 

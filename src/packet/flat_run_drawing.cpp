@@ -6,7 +6,10 @@
 namespace gownsheaf {
 namespace {
 
-struct FlatStrip { Length left, top, high; std::int64_t on_paper, of_cloth; };
+struct FlatStrip {
+  Length left, top, high;
+  std::int64_t on_paper, of_cloth;
+};
 
 void draw_flat_part(std::vector<DrawingItem>& items, const PleatPlan& part, const FlatStrip& strip,
                     const Typesetter& typesetter) {
@@ -28,8 +31,7 @@ void draw_flat_part(std::vector<DrawingItem>& items, const PleatPlan& part, cons
     items.push_back(line({l, strip.top}, {l, low}, 1.2, {4, 2}));
     StrokeMark arc;
     const Length up = strip.top - pt(14), end = strip.top - pt(5);
-    arc.path = {{PathStep::Kind::move, {}, {}, {f, strip.top - pt(2)}},
-                {PathStep::Kind::curve, {f, up}, {l, up}, {l, end}}};
+    arc.path = {{PathStep::Kind::move, {}, {}, {f, strip.top - pt(2)}}, {PathStep::Kind::curve, {f, up}, {l, up}, {l, end}}};
     arc.weight = pt(0.7);
     items.push_back(arc);
     items.push_back(arrowhead({l, strip.top - pt(1)}, 3));
@@ -52,8 +54,8 @@ void draw_flat_part(std::vector<DrawingItem>& items, const PleatPlan& part, cons
       const Text number = words_in(Face::condensed_bold, whole_number(m.pleat));
       const Length room = at(b) - at(a), middle = at(a) + room.times(1, 2);
       if (typesetter.width(number, size) + pt(4) <= room) {
-        items.push_back(put(number, {middle, strip.top + strip.high.times(1, 2)}, size, Label::Across::middle,
-                            Label::Up::middle));
+        items.push_back(
+            put(number, {middle, strip.top + strip.high.times(1, 2)}, size, Label::Across::middle, Label::Up::middle));
       } else {
         items.push_back(put(number, {middle, low + pt(3)}, t.smallest, Label::Across::middle, Label::Up::top));
       }
@@ -88,8 +90,11 @@ Drawing draw_flat_run(const PleatPlan& plan, const FigureText&, const Typesetter
   for (const PleatPlan& p : parts) together += p.flat;
 
   Drawing out;
-  const Length words = words_over(out.items, plan.kind == "tucks" ? "Flat. Grey stands out as the tuck. Sew each full line to its dashed line."
-                                                                    : "Flat, right side up. Grey goes under. Bring each full line onto its dashed line.", typesetter);
+  const Length words =
+      words_over(out.items,
+                 plan.kind == "tucks" ? "Flat. Grey stands out as the tuck. Sew each full line to its dashed line."
+                                      : "Flat, right side up. Grey goes under. Bring each full line onto its dashed line.",
+                 typesetter);
   FlatStrip strip;
   strip.top = words + pt(22);
   strip.high = pt(t.text + 10);

@@ -14,7 +14,9 @@ bool about_the_same(Length a, Length b) { return a - b <= Length::ticks(4) && b 
 
 constexpr double kLayer = 8, kTurn = 4;
 
-struct Extent { Length least, most; };
+struct Extent {
+  Length least, most;
+};
 Extent extent_of(const std::vector<Stretch>& path) {
   Extent e;
   for (const Stretch& s : path) {
@@ -26,9 +28,9 @@ Extent extent_of(const std::vector<Stretch>& path) {
 
 struct FoldedStyle {
   DrawingScale scale;
-  bool slanted = false;    // pleats lie over each other like shingles: drawn aslant, so that no two layers fall together
+  bool slanted = false;  // pleats lie over each other like shingles: drawn aslant, so that no two layers fall together
   bool rightward = true;
-  double rise = 0;         // points a layer sinks over one visible width
+  double rise = 0;  // points a layer sinks over one visible width
   Length visible;
 };
 
@@ -59,9 +61,7 @@ StrokeMark folded_line(const std::vector<Stretch>& path, const FoldedStyle& styl
       y2 = y0 + (!style.rightward && after != nullptr ? 2 * kLayer : 0);
     }
     const double turn = std::min(kTurn, std::abs(x2 - x1) / 3);
-    const auto turns = [](const Stretch* a, const Stretch& b) {
-      return a != nullptr && (a->to >= a->from) != (b.to >= b.from);
-    };
+    const auto turns = [](const Stretch* a, const Stretch& b) { return a != nullptr && (a->to >= a->from) != (b.to >= b.from); };
     const bool turn_before = turns(before, s), turn_after = after != nullptr && turns(&s, *after);
     if (turn_before) x1 += way * turn;
     if (i == 0) {
@@ -70,17 +70,17 @@ StrokeMark folded_line(const std::vector<Stretch>& path, const FoldedStyle& styl
       // A cubic whose outermost point lies exactly at the fold.
       const Point last = out.path.back().to;
       const double fold = x_of(s.from), out_by = turn / 3;
-      out.path.push_back({PathStep::Kind::curve, point(fold - way * out_by, last.y.in_points()),
-                          point(fold - way * out_by, y1), point(x1, y1)});
+      out.path.push_back(
+          {PathStep::Kind::curve, point(fold - way * out_by, last.y.in_points()), point(fold - way * out_by, y1), point(x1, y1)});
     } else if (before->layer != s.layer && !style.slanted) {
       const double slip = std::min(kTurn * 2, std::abs(x2 - x1) / 2);
       const Point last = out.path.back().to;
       if (before->layer == 2) {  // up to the next face, past the fold
-        out.path.push_back({PathStep::Kind::curve, {last.x + pt(slip * 0.6), last.y},
-                            point(x1 + slip * 0.4, y1), point(x1 + slip, y1)});
-      } else {                   // down below the next face, before its fold
-        out.path.push_back({PathStep::Kind::curve, {last.x + pt(slip * 0.6), last.y}, point(x1 + slip * 0.4, y1),
-                            point(x1 + slip, y1)});
+        out.path.push_back(
+            {PathStep::Kind::curve, {last.x + pt(slip * 0.6), last.y}, point(x1 + slip * 0.4, y1), point(x1 + slip, y1)});
+      } else {  // down below the next face, before its fold
+        out.path.push_back(
+            {PathStep::Kind::curve, {last.x + pt(slip * 0.6), last.y}, point(x1 + slip * 0.4, y1), point(x1 + slip, y1)});
       }
     }
     if (turn_after) x2 -= way * turn;
@@ -99,8 +99,8 @@ FoldedStyle style_of(const PleatPlan& plan, DrawingScale scale) {
   for (const PleatMark& m : plan.marks) (m.fold < m.lay_on ? right : left) = true;
   style.rightward = right;
   const bool one_direction = right != left;
-  style.slanted = one_direction && plan.marks.size() > 1 && plan.visible > Length{} &&
-                  scale.of(plan.depth) > scale.of(plan.visible) - pt(14);
+  style.slanted =
+      one_direction && plan.marks.size() > 1 && plan.visible > Length{} && scale.of(plan.depth) > scale.of(plan.visible) - pt(14);
   if (style.slanted) {
     // Past five layers the drawing would outgrow its place; the layers then lie closer.
     const double under = plan.depth / plan.visible;
@@ -110,7 +110,10 @@ FoldedStyle style_of(const PleatPlan& plan, DrawingScale scale) {
 }
 
 // The dimension of one stretch below the drawing; returns where its words stand.
-struct Dimension { Length from, to; Text words; };
+struct Dimension {
+  Length from, to;
+  Text words;
+};
 void dimension(std::vector<DrawingItem>& items, const Dimension& d, Length y, Length lines_from, double size) {
   if (d.to - d.from >= pt(14)) {
     level_dimension(items, d.from, d.to, y, lines_from);
@@ -144,8 +147,11 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
   const FoldedStyle style = style_of(plan, scale);
 
   Drawing out;
-  const Length words = words_over(out.items, std::string(plan.kind == "tucks" ? "Sewn, seen from its end, right side below, at " : "Folded, from above, at ") + scale_name(scale) +
-                                                 " along the edge. Layers drawn apart.", typesetter);
+  const Length words = words_over(
+      out.items,
+      std::string(plan.kind == "tucks" ? "Sewn, seen from its end, right side below, at " : "Folded, from above, at ") +
+          scale_name(scale) + " along the edge. Layers drawn apart.",
+      typesetter);
   const Length numbers = words + pt(size + 4), top = numbers + pt(8);
   Length low = top;
   Length left = pt(kRunMargin + 1);
@@ -172,8 +178,8 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
         const bool owned = fold_follows || (mark > 0 && parts[i].marks[mark - 1].fold > parts[i].marks[mark - 1].lay_on);
         if (owned && pleat != named) {
           named = pleat;
-          labels.push_back(put(words_in(Face::condensed_bold, whole_number(pleat)), {a + (b - a).times(1, 2), numbers},
-                               size, Label::Across::middle));
+          labels.push_back(put(words_in(Face::condensed_bold, whole_number(pleat)), {a + (b - a).times(1, 2), numbers}, size,
+                               Label::Across::middle));
         }
       }
       if (s.layer % 2 == 1) {
@@ -211,7 +217,8 @@ Drawing draw_folded_run(const PleatPlan& plan, const FigureText& figure_text, co
   bool left_only = !plan.marks.empty();
   for (const PleatMark& m : plan.marks) left_only = left_only && m.fold > m.lay_on;
   if (!plan.toward.empty() && (right || left_only)) {
-    const Text toward = condensed((plan.toward == "left" || plan.toward == "right" ? "folds lie to the wearer\u2019s " : "folds lie to ") + plan.toward);
+    const Text toward = condensed(
+        (plan.toward == "left" || plan.toward == "right" ? "folds lie to the wearer\u2019s " : "folds lie to ") + plan.toward);
     const Length wide = typesetter.width(toward, size);
     const Length x = pt(kRunWide - kRunMargin) - wide, y = base - pt(size * 0.3);
     out.items.push_back(line({x - pt(right ? 76 : 70), y}, {x - pt(right ? 12 : 6), y}, 0.7));

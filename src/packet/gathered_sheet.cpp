@@ -13,8 +13,8 @@ Sheet gathered_sheet(const PacketInput& input, const PleatPlan& plan) {
   sheet.section = Section::pleats;
   sheet.answer = text.measured(key + "/flat") + words(" of cloth becomes ") + text.measured(key + "/finished");
   if (gauged)
-    sheet.answer = sheet.answer + words(": ") + text.measured(key + "/ridges") + words("\u00A0ridges of two stitches, each stitch ") +
-                   text.measured(key + "/stitch") + words(" long");
+    sheet.answer = sheet.answer + words(": ") + text.measured(key + "/ridges") +
+                   words("\u00A0ridges of two stitches, each stitch ") + text.measured(key + "/stitch") + words(" long");
   sheet.answer = sheet.answer + words(plan.half ? ". All of one half; the other is its mirror." : ".");
   sheet.blocks.push_back(block(draw_gathered_run(plan, text, input.typesetter), true));
   if (gauged) sheet.blocks.push_back(block(draw_ridges(plan, text, input.typesetter), true));

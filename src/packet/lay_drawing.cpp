@@ -12,10 +12,10 @@ namespace gownsheaf {
 namespace {
 
 constexpr double kLive = 486;
-constexpr double kLayEdge = 1;           // half the weight of the cloth's edge, so that no ink leaves the drawing
-constexpr double kWidthRuler = 48;    // ticks and numbers at the right
+constexpr double kLayEdge = 1;      // half the weight of the cloth's edge, so that no ink leaves the drawing
+constexpr double kWidthRuler = 48;  // ticks and numbers at the right
 constexpr std::int64_t kMostParts = 4;
-constexpr int kSlabsForNames = 24;    // the finer, the more room is found in an outline for its name
+constexpr int kSlabsForNames = 24;  // the finer, the more room is found in an outline for its name
 
 Length room_wide() { return pt(kLive - kWidthRuler - 2 * kLayEdge); }
 
@@ -36,7 +36,9 @@ struct Break {
   Length to, next;
   bool whole = true;
   bool straight() const { return next == to; }
-  bool operator<(const Break& o) const { return std::make_tuple(straight(), whole, next, to) < std::make_tuple(o.straight(), o.whole, o.next, o.to); }
+  bool operator<(const Break& o) const {
+    return std::make_tuple(straight(), whole, next, to) < std::make_tuple(o.straight(), o.whole, o.next, o.to);
+  }
 };
 Break break_at(const LaidStrip& strip, Length from, Length to, Length most, ShownIn shown_in) {
   Break at{to, to};
@@ -54,7 +56,8 @@ std::vector<LayPart> break_up(const LaidStrip& strip, Length most, ShownIn shown
     Break best = break_at(strip, part.from, part.from + most, most, shown_in);
     for (const LaidPiece& p : strip.placed) {
       const Length x = p.at.right();
-      if (x > part.from + most.times(1, 4) && x <= part.from + most) best = std::max(best, break_at(strip, part.from, x, most, shown_in));
+      if (x > part.from + most.times(1, 4) && x <= part.from + most)
+        best = std::max(best, break_at(strip, part.from, x, most, shown_in));
     }
     part.to = best.to;
     parts.push_back(part);
@@ -69,7 +72,9 @@ bool piece_lies_on(const LaidStrip& strip, const LayPart& part) {
                      [&](const LaidPiece& p) { return p.at.x < part.to && p.at.right() > part.from; });
 }
 
-struct RulerSteps { Length tick, longer, number; };
+struct RulerSteps {
+  Length tick, longer, number;
+};
 RulerSteps length_ruler(DrawingScale scale, ShownIn shown_in) {
   if (shown_in == ShownIn::inches) {
     if (scale.one_to <= 8) return {Length::inches(1), Length::inches(3), Length::inches(9)};
@@ -89,8 +94,7 @@ RulerSteps width_ruler(DrawingScale scale, ShownIn shown_in) {
   return {Length::cm(20), Length::cm(50), Length::cm(50)};
 }
 
-Label ruler_number(Length value, Point at, Label::Across across, Label::Up up, const Typesetter& typesetter,
-                   ShownIn shown_in) {
+Label ruler_number(Length value, Point at, Label::Across across, Label::Up up, const Typesetter& typesetter, ShownIn shown_in) {
   const Length unit = shown_in == ShownIn::inches ? Length::inches(1) : Length::cm(1);
   Label label;
   label.text = condensed(whole_number(count_of(value, unit, Rounding::nearest)));
@@ -197,7 +201,8 @@ Length draw_key(std::vector<DrawingItem>& items, Length y, const LayPlan& plan, 
     });
   if (strip.repeat_along || strip.repeat_across)
     entry("repeat of the design", [&](Length at, Length mid) {
-      for (const double dx : {4.0, 16.0, 28.0}) items.push_back(line({at + pt(dx), mid - pt(4)}, {at + pt(dx), mid + pt(3)}, 1.4));
+      for (const double dx : {4.0, 16.0, 28.0})
+        items.push_back(line({at + pt(dx), mid - pt(4)}, {at + pt(dx), mid + pt(3)}, 1.4));
     });
   if (std::any_of(strip.placed.begin(), strip.placed.end(), [](const LaidPiece& p) { return p.match.has_value(); }))
     entry("lies on a line of it", [&](Length at, Length mid) { draw_match(items, {at + pt(17), mid}); });
@@ -216,7 +221,8 @@ std::string cut_key(const LayPlan& plan, const std::string& piece) {
 std::string copy_name(const LayPlan& plan, const LaidPiece& laid) {
   const CutPiece* c = cut_piece(plan, laid.piece);
   if (c != nullptr && laid.also > 0)
-    return c->copies == 2 ? laid.piece + ", both" : laid.piece + "\u00A0" + whole_number(laid.copy) + " and\u00A0" + whole_number(laid.also);
+    return c->copies == 2 ? laid.piece + ", both"
+                          : laid.piece + "\u00A0" + whole_number(laid.copy) + " and\u00A0" + whole_number(laid.also);
   return c != nullptr && c->copies > 1 ? laid.piece + "\u00A0" + whole_number(laid.copy) : laid.piece;
 }
 
@@ -234,7 +240,8 @@ LayParts lay_parts(const LaidStrip& strip, const Typesetter& typesetter, ShownIn
     out.parts = break_up(strip, most, shown_in);
     while (out.parts.size() > 1 && !piece_lies_on(strip, out.parts.back())) out.parts.pop_back();
     const auto count = static_cast<std::int64_t>(out.parts.size());
-    if (together && !last && (scale.of(strip.width) + below_cloth(typesetter.scale()) + pt(2 * kLayEdge)) * count > room_high) continue;
+    if (together && !last && (scale.of(strip.width) + below_cloth(typesetter.scale()) + pt(2 * kLayEdge)) * count > room_high)
+      continue;
     if (last || count == 1 || (scale.one_to == usual && count <= kMostParts)) break;
   }
   if (!out.parts.empty()) out.drawn_to = out.parts.back().to;
@@ -251,7 +258,8 @@ Box on_paper(const Box& laid, const LaidStrip& strip, const LayPart& part, Drawi
 
 Polygon ring_on_paper(const Polygon& laid, const LaidStrip& strip, const LayPart& part, DrawingScale scale) {
   Polygon ring;
-  for (const Point& p : laid) ring.push_back({pt(kLayEdge) + scale.of(p.x - part.from), pt(kLayEdge) + scale.of(strip.width - p.y)});
+  for (const Point& p : laid)
+    ring.push_back({pt(kLayEdge) + scale.of(p.x - part.from), pt(kLayEdge) + scale.of(strip.width - p.y)});
   return ring;
 }
 
@@ -297,8 +305,7 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
   for (std::size_t i = 0; i < strip.left_over.size(); ++i) {
     const Box& rest = strip.left_over[i];
     if (rest.x < part.from || rest.right() > part.to) continue;
-    const std::string key = "cloths/" + plan.cloth + "/left over " +
-                            whole_number(static_cast<std::int64_t>(first_left_over + i));
+    const std::string key = "cloths/" + plan.cloth + "/left over " + whole_number(static_cast<std::int64_t>(first_left_over + i));
     label_left_over(labels, key, on_paper(rest, strip, part, scale));
   }
 
@@ -332,14 +339,16 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
     if (!lengthwise) items.push_back(line({cloth.x, sel_top}, {cloth.right(), sel_top}, 0.5));
     items.push_back(line({cloth.x, sel_low}, {cloth.right(), sel_low}, 0.5));
   }
-  items.push_back(lengthwise ? line({cloth.x, cloth.y}, {cloth.right(), cloth.y}, kFoldWeight, kFoldDash) : line({cloth.x, cloth.y}, {cloth.right(), cloth.y}, 2.0));
+  items.push_back(lengthwise ? line({cloth.x, cloth.y}, {cloth.right(), cloth.y}, kFoldWeight, kFoldDash)
+                             : line({cloth.x, cloth.y}, {cloth.right(), cloth.y}, 2.0));
   items.push_back(line({cloth.x, cloth.bottom()}, {cloth.right(), cloth.bottom()}, 2.0));
   const auto end_line = [&](Length x, bool true_end) {
     if (true_end) items.push_back(line({x, cloth.y}, {x, cloth.bottom()}, 2.0));
     else items.push_back(line({x, cloth.y}, {x, cloth.bottom()}, 1.2, {10, 4}));
   };
   end_line(cloth.x, part.from.is_zero());
-  if (crosswise && part.to == strip.length) items.push_back(line({cloth.right(), cloth.y}, {cloth.right(), cloth.bottom()}, kFoldWeight, kFoldDash));
+  if (crosswise && part.to == strip.length)
+    items.push_back(line({cloth.right(), cloth.y}, {cloth.right(), cloth.bottom()}, kFoldWeight, kFoldDash));
   else end_line(cloth.right(), part.to == strip.length && !strip.open);
   draw_repeats(items, strip, part, scale, cloth);
   for (DrawingItem& g : grain) items.push_back(std::move(g));
@@ -354,8 +363,8 @@ LayDrawing draw_lay_part(const LayPlan& plan, const LaidStrip& strip, const LayP
   out.drawing.width = pt(kLive);
   out.drawing.height = bottom;
   out.drawing.caption = scale_sentence(scale, shown_in, "cloth");
-  out.drawing.name = "cutting layout " + plan.cloth + " " + strip.name + " part " +
-                     whole_number(static_cast<std::int64_t>(which + 1));
+  out.drawing.name =
+      "cutting layout " + plan.cloth + " " + strip.name + " part " + whole_number(static_cast<std::int64_t>(which + 1));
   keep_labels_inside(out.drawing, typesetter);
   out.numbered = labels.numbered;
   return out;

@@ -12,9 +12,9 @@
 namespace gownsheaf {
 
 struct LayPart {
-  Length from, to;         // along the cloth
+  Length from, to;             // along the cloth
   bool starts_at_cut = false;  // the cloth is cut straight across here; false at the cloth's own end
-  bool repeats = false;    // begins before the end of the part before it
+  bool repeats = false;        // begins before the end of the part before it
 };
 struct LayParts {
   DrawingScale scale;
@@ -22,7 +22,8 @@ struct LayParts {
   Length drawn_to;             // of the cloth's length
 };
 // `room_high`: the tallest that one part may be on paper, or all of them `together`; ruler and key included.
-LayParts lay_parts(const LaidStrip& strip, const Typesetter& typesetter, ShownIn shown_in, Length room_high, bool together = false);
+LayParts lay_parts(const LaidStrip& strip, const Typesetter& typesetter, ShownIn shown_in, Length room_high,
+                   bool together = false);
 
 struct LayDrawing {
   Drawing drawing;

@@ -12,7 +12,10 @@ namespace {
 constexpr double kRoomAcross = 8, kRoomDown = 6;  // free around a label
 constexpr double kGrainRoom = 14;                 // under the label, for the arrow
 
-struct Line { Text text; double size; };
+struct Line {
+  Text text;
+  double size;
+};
 
 double block_height(const std::vector<Line>& lines) {
   double h = 0;
@@ -110,14 +113,16 @@ void label_piece(LabelPlan& labels, const LayPlan& plan, const LaidPiece& laid, 
   const std::string key = cut_key(plan, laid.piece);
   const CutPiece* cut = find_cut(plan, laid.piece);
   const bool kept = cut != nullptr && cut->kept;
-  Text size = key.empty() ? Text{} : labels.figure_text.sizes(key + (kept ? "/across" : "/cut width"), key + (kept ? "/along" : "/cut length"));
+  Text size = key.empty()
+                  ? Text{}
+                  : labels.figure_text.sizes(key + (kept ? "/across" : "/cut width"), key + (kept ? "/along" : "/cut length"));
   if (laid.on_fold) size = condensed("on the fold, opened out ") + size;
   const std::string name = copy_name(plan, laid);
   const Text named = words_in(Face::condensed_bold, name);
   const auto large = static_cast<double>(t.length), small = static_cast<double>(t.text);
 
-  const bool quarter_round = cut != nullptr && !laid.bias && laid.outline.empty() && !laid.on_fold && laid.at.width == cut->across && laid.at.height == cut->along &&
-                             cut->across != cut->along;
+  const bool quarter_round = cut != nullptr && !laid.bias && laid.outline.empty() && !laid.on_fold &&
+                             laid.at.width == cut->across && laid.at.height == cut->along && cut->across != cut->along;
   const bool has_grain = box.width >= pt(24) && box.height >= pt(20);
   const Length low = box.bottom() - pt(9);
   const auto arrow = [&] {
@@ -184,7 +189,8 @@ bool line_is_free(Point from, Point to, const std::vector<Box>& taken, const Box
 }
 
 // A place for a label of this size near the piece: the nearest of a grid round it, or none.
-std::optional<Box> place_beside(const Box& piece, const Box& whole, Length wide, Length high, const std::vector<Box>& taken, const Box& cloth) {
+std::optional<Box> place_beside(const Box& piece, const Box& whole, Length wide, Length high, const std::vector<Box>& taken,
+                                const Box& cloth) {
   constexpr int kSteps = 11;
   const Length step = pt(13);
   std::optional<Box> best;
@@ -195,7 +201,8 @@ std::optional<Box> place_beside(const Box& piece, const Box& whole, Length wide,
       const Box box{centre.x + step * i - wide.times(1, 2), centre.y + step * j - high.times(1, 2), wide, high};
       if (!contains(cloth, box) || !free_of(box, taken)) continue;
       const Point at = middle(box);
-      const Length dx = at.x < centre.x ? centre.x - at.x : at.x - centre.x, dy = at.y < centre.y ? centre.y - at.y : at.y - centre.y;
+      const Length dx = at.x < centre.x ? centre.x - at.x : at.x - centre.x,
+                   dy = at.y < centre.y ? centre.y - at.y : at.y - centre.y;
       const Length far = dx + dy;
       if (best && best_far <= far) continue;
       if (!line_is_free(at, centre, taken, whole)) continue;
@@ -215,7 +222,8 @@ void label_small_pieces(LabelPlan& labels, std::vector<DrawingItem>& lines) {
     bool placed = false;
     for (const double size : {t_small, t_least}) {
       Label label;
-      label.text = size == t_small ? words_in(Face::condensed_bold, small.name) : words_in(Face::condensed_bold, small.name, Inline::Size::as_text);
+      label.text = size == t_small ? words_in(Face::condensed_bold, small.name)
+                                   : words_in(Face::condensed_bold, small.name, Inline::Size::as_text);
       label.size = size;
       const Length wide = labels.typesetter.width(label.text, size) + pt(6), high = pt(size * 1.1 + 4);
       const auto box = place_beside(small.box, small.whole, wide, high, taken, labels.cloth);

@@ -12,12 +12,16 @@ struct LabelPlan {
   const FigureText& figure_text;
   const Typesetter& typesetter;
   std::vector<Label> in_order;
-  Text numbered;                // pieces that have a number in place of a name
+  Text numbered;  // pieces that have a number in place of a name
   std::int64_t count = 0;
-  struct Small { std::string name; Text size; Box box, whole; };  // the room in it; all of it
-  std::vector<Small> small;     // found no room for their names
-  Box cloth;                    // on paper
-  std::vector<Box> taken;       // by pieces and bad places, on paper
+  struct Small {
+    std::string name;
+    Text size;
+    Box box, whole;
+  };                         // the room in it; all of it
+  std::vector<Small> small;  // found no room for their names
+  Box cloth;                 // on paper
+  std::vector<Box> taken;    // by pieces and bad places, on paper
 };
 
 // `whole` is the piece on paper, `box` the room in it; grain arrows go to `grain`.

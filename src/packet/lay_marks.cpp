@@ -20,7 +20,8 @@ void draw_match(std::vector<DrawingItem>& items, Point at) {
   items.push_back(line({at.x - pt(4), at.y + pt(4)}, {at.x + pt(4), at.y - pt(4)}, 1.4));
 }
 
-void draw_repeats(std::vector<DrawingItem>& items, const LaidStrip& strip, const LayPart& part, DrawingScale scale, const Box& cloth) {
+void draw_repeats(std::vector<DrawingItem>& items, const LaidStrip& strip, const LayPart& part, DrawingScale scale,
+                  const Box& cloth) {
   const Length tick = pt(5);
   if (strip.repeat_along)
     for (Length x = part.from.to_step(*strip.repeat_along, Rounding::up); x <= part.to; x += *strip.repeat_along) {
@@ -38,7 +39,8 @@ void draw_repeats(std::vector<DrawingItem>& items, const LaidStrip& strip, const
   }
 }
 
-void draw_lines(std::vector<DrawingItem>& items, const LaidPiece& laid, const LaidStrip& strip, const LayPart& part, DrawingScale scale) {
+void draw_lines(std::vector<DrawingItem>& items, const LaidPiece& laid, const LaidStrip& strip, const LayPart& part,
+                DrawingScale scale) {
   for (const LineInPiece& drawn : laid.lines) {
     if (drawn.kind == "match" || drawn.kind == "join") continue;  // a cross; and where there is a join its stitch line is drawn
     Polygon on = ring_on_paper(drawn.points, strip, part, scale);
@@ -48,7 +50,8 @@ void draw_lines(std::vector<DrawingItem>& items, const LaidPiece& laid, const La
       const std::size_t k = (i + 1) % on.size();
       const Length a = drawn.points[i].x, b = drawn.points[k].x;
       if (std::min(a, b) < part.from || std::max(a, b) > part.to) continue;
-      items.push_back(drawn.kind == "mark" ? line(on[i], on[k], 0.5, {2, 2}) : line(on[i], on[k], drawn.kind == "notch" ? 1.4 : 0.7));
+      items.push_back(drawn.kind == "mark" ? line(on[i], on[k], 0.5, {2, 2})
+                                           : line(on[i], on[k], drawn.kind == "notch" ? 1.4 : 0.7));
     }
   }
   if (laid.match && laid.match->x >= part.from && laid.match->x <= part.to)

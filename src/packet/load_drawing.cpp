@@ -27,10 +27,12 @@ Drawing draw_load(const ClosingPlan& plan, const LoadPlan& load, const FigureTex
   // At true heights where the rows then keep apart, else in even rows: the distances stand on the closing's own sheet.
   const double points_high = std::max(120.0, std::min(380.0, row * static_cast<double>(n)));
   const auto height = [&](Length from_top) {
-    return pt(t.smallest + 14) + pt(points_high).times(from_top.in_ticks(), std::max<std::int64_t>(1, plan.edge_length.in_ticks()));
+    return pt(t.smallest + 14) +
+           pt(points_high).times(from_top.in_ticks(), std::max<std::int64_t>(1, plan.edge_length.in_ticks()));
   };
   Length least = pt(points_high);
-  for (std::size_t i = 1; i < n; ++i) least = std::min(least, height(plan.fasteners[i].from_top) - height(plan.fasteners[i - 1].from_top));
+  for (std::size_t i = 1; i < n; ++i)
+    least = std::min(least, height(plan.fasteners[i].from_top) - height(plan.fasteners[i - 1].from_top));
   const bool even = least < pt(row);
   const auto y_of = [&](std::size_t i) {
     return even ? pt(t.smallest + 14 + row * (static_cast<double>(i) + 0.5)) : height(plan.fasteners[i].from_top);
@@ -49,7 +51,8 @@ Drawing draw_load(const ClosingPlan& plan, const LoadPlan& load, const FigureTex
   // Where a zone begins: at its height, or in even rows between the fasteners on both sides of it.
   const auto zone_at = [&](Length from_top) {
     if (!even) return height(from_top);
-    const auto above = std::count_if(plan.fasteners.begin(), plan.fasteners.end(), [&](const Fastener& f) { return f.from_top < from_top; });
+    const auto above =
+        std::count_if(plan.fasteners.begin(), plan.fasteners.end(), [&](const Fastener& f) { return f.from_top < from_top; });
     return top + pt(row * static_cast<double>(above));
   };
   for (std::size_t z = 0; zoned && z < load.zones.size(); ++z) {
@@ -59,9 +62,11 @@ Drawing draw_load(const ClosingPlan& plan, const LoadPlan& load, const FigureTex
       out.items.push_back(line({pt(kEdgeX - 8), from}, {pt(kBarsX - 4), from}, 0.7, {4, 2}));
       out.items.push_back(line({pt(kRunWide - 70), from}, {pt(kRunWide), from}, 0.7, {4, 2}));
     }
-    labels.push_back(put(bold(zone.name), {pt(kRunWide), from + (to - from).times(1, 2) - pt(t.smallest * 0.6)}, t.smallest, Label::Across::right, Label::Up::middle));
-    labels.push_back(put(words(text.about(key + "zone " + zone.name + "/line load")), {pt(kRunWide), from + (to - from).times(1, 2) + pt(t.smallest * 0.6)}, t.smallest,
+    labels.push_back(put(bold(zone.name), {pt(kRunWide), from + (to - from).times(1, 2) - pt(t.smallest * 0.6)}, t.smallest,
                          Label::Across::right, Label::Up::middle));
+    labels.push_back(put(words(text.about(key + "zone " + zone.name + "/line load")),
+                         {pt(kRunWide), from + (to - from).times(1, 2) + pt(t.smallest * 0.6)}, t.smallest, Label::Across::right,
+                         Label::Up::middle));
   }
   for (std::size_t i = 0; i < n && i < load.pulls.size(); ++i) {
     const std::string k = whole_number(static_cast<std::int64_t>(i + 1));
@@ -70,7 +75,8 @@ Drawing draw_load(const ClosingPlan& plan, const LoadPlan& load, const FigureTex
     const Length wide = pt(longest).times(static_cast<std::int64_t>(share * 1000), 1000);
     out.items.push_back(bar(pt(kBarsX), y - pt(4), wide, pt(8)));
     labels.push_back(put(bold(k), {pt(24), y}, t.text, Label::Across::right, Label::Up::middle));
-    labels.push_back(put(text.drawn(key + "fastener " + k), {pt(kEdgeX - 12), y}, t.text, Label::Across::right, Label::Up::middle));
+    labels.push_back(
+        put(text.drawn(key + "fastener " + k), {pt(kEdgeX - 12), y}, t.text, Label::Across::right, Label::Up::middle));
     Text said = words(text.about(key + "pull " + k));
     if (!plan.fasteners[i].level.empty()) said = said + bold(" " + plan.fasteners[i].level);
     if (i + 1 == n && text.has(key + "hanging pull")) said = said + words(", with the skirt");

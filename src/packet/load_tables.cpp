@@ -45,7 +45,9 @@ class Loads {
       Row row;
       row.cells.push_back({bold(capital(z.name))});
       row.cells.push_back({length(zone + "girth")});
-      const auto place = [&](Length at) { return checking(text_of(at, text_.shown_in(), mark_step(text_.shown_in()), Rounding::nearest)); };
+      const auto place = [&](Length at) {
+        return checking(text_of(at, text_.shown_in(), mark_step(text_.shown_in()), Rounding::nearest));
+      };
       row.cells.push_back({place(z.starts)});
       row.cells.push_back({place(z.ends)});
       row.cells.push_back({words(rough(zone + "line load"))});
@@ -59,20 +61,25 @@ class Loads {
     if (!load_.gives_way || !has("if one opens")) return;
     Text said = bold("If one opens: ");
     const bool same = *load_.gives_way == *load_.neighbour;
-    said = said + words("the worst is " + nth(*load_.gives_way) + "; " + (same ? "the other of its place" : nth(*load_.neighbour)) + " then takes " +
-                        text_.about(key_ + "if one opens") + ", and one holds " + text_.about(key_ + "one holds") + ", untested. ");
-    said = said + words(load_.neighbour_takes.value <= load_.capacity.value ? "It should hold until you can mend it."
-                                                                            : "It may open too, and the next after it: look at every one before each wearing.");
+    said =
+        said + words("the worst is " + nth(*load_.gives_way) + "; " + (same ? "the other of its place" : nth(*load_.neighbour)) +
+                     " then takes " + text_.about(key_ + "if one opens") + ", and one holds " + text_.about(key_ + "one holds") +
+                     ", untested. ");
+    said = said + words(load_.neighbour_takes.value <= load_.capacity.value
+                            ? "It should hold until you can mend it."
+                            : "It may open too, and the next after it: look at every one before each wearing.");
     out_.push_back(block(Paragraph{said, false}));
   }
 
   Text way_said(const WayToEase& w) const {
     const std::string way = "eased " + w.way + "/";
     if (w.way == "own band") return words("The skirt on a band of its own");
-    if (w.way == "waist stay") return sentence_text(in_unit_of("A stay 1/2 in smaller, sewn at every bone, hooked first", text_.shown_in()), false);
+    if (w.way == "waist stay")
+      return sentence_text(in_unit_of("A stay 1/2 in smaller, sewn at every bone, hooked first", text_.shown_in()), false);
     if (w.way == "second row") return words("A second row of " + many());
     if (w.way == "lacing") return words("Laced, eyelets on a strip, ") + length(way + "apart") + words(" apart");
-    if (w.way == "closer" || w.way == "closer still") return words(text_.value(key_ + way + "places") + "\u00A0" + many() + ", ") + length(way + "apart") + words(" apart");
+    if (w.way == "closer" || w.way == "closer still")
+      return words(text_.value(key_ + way + "places") + "\u00A0" + many() + ", ") + length(way + "apart") + words(" apart");
     Text out = words("Let out ") + length(way + "by") + words(" all round");
     if (w.way == "let out a band") out = out + words(", the least for a lower band");
     return out;
@@ -95,7 +102,8 @@ class Loads {
       r.cells.push_back({enough ? bold("enough") : words("too much")});
       table.rows.push_back(std::move(r));
     };
-    row(words("As it is"), load_.band, rough("per fastener"), rough("fastener may hold"), load_.fastener.value <= load_.holds.value);
+    row(words("As it is"), load_.band, rough("per fastener"), rough("fastener may hold"),
+        load_.fastener.value <= load_.holds.value);
     for (const WayToEase& w : load_.eased)
       row(way_said(w), w.band, rough("eased " + w.way + "/per fastener"), rough("eased " + w.way + "/may hold"), w.enough);
     out_.push_back(block(std::move(table)));
@@ -131,7 +139,8 @@ class Loads {
 
 }  // namespace
 
-std::vector<Block> load_blocks(const ClosingPlan& plan, const LoadPlan& load, const std::string& noun, const FigureText& text, bool pinned_up) {
+std::vector<Block> load_blocks(const ClosingPlan& plan, const LoadPlan& load, const std::string& noun, const FigureText& text,
+                               bool pinned_up) {
   return Loads(plan, load, noun, text, pinned_up).all();
 }
 
@@ -139,7 +148,9 @@ std::vector<Block> band_hold_blocks(const ClosingPlan& plan, const LoadPlan& loa
   const std::string key = "closures/" + plan.closure + "/";
   std::vector<Block> out;
   if (text.has(key + "strap end")) {
-    out.push_back(block(Paragraph{words("Each end of two straps carries " + text.about(key + "strap end") + ": anchor it in a seam or on a bone."), false}));
+    out.push_back(block(Paragraph{
+        words("Each end of two straps carries " + text.about(key + "strap end") + ": anchor it in a seam or on a bone."),
+        false}));
     return out;
   }
   if (!load.band_hold) return out;
@@ -148,17 +159,21 @@ std::vector<Block> band_hold_blocks(const ClosingPlan& plan, const LoadPlan& loa
   if (hold.slides) {
     said = said + words("No: below the waist the hip gives it nothing to lie on. Straps carry it.");
   } else {
-    said = said + words("Drawn to " + text.about(key + "band tension") + " it does, by friction on the slope of the hip; ") + text.checking(key + "band width") +
-           words(" wide it then presses " + text.about(key + "band pressure") + ". ");
+    said = said + words("Drawn to " + text.about(key + "band tension") + " it does, by friction on the slope of the hip; ") +
+           text.checking(key + "band width") + words(" wide it then presses " + text.about(key + "band pressure") + ". ");
     if (hold.comfort)
-      said = said + words(hold.pressure <= *hold.comfort ? "At that age " : "That is too much: at that age ") + words(text.about(key + "comfort line") + " is borne.");
-    else
-      said = said + words("Wearers bore about 27 mmHg at 20 years, 21 at 40, 15 at 60.");
-    if (hold.pressure.value > 0 && (!hold.comfort || hold.pressure > *hold.comfort)) said = said + words(" A wider band presses less; straps take it off the waist.");
+      said = said + words(hold.pressure <= *hold.comfort ? "At that age " : "That is too much: at that age ") +
+             words(text.about(key + "comfort line") + " is borne.");
+    else said = said + words("Wearers bore about 27 mmHg at 20 years, 21 at 40, 15 at 60.");
+    if (hold.pressure.value > 0 && (!hold.comfort || hold.pressure > *hold.comfort))
+      said = said + words(" A wider band presses less; straps take it off the waist.");
   }
   out.push_back(block(Paragraph{said, false}));
-  out.push_back(block(Paragraph{condensed("An estimate: friction is common practice, and a waist is not round. Marks that stay twenty minutes: looser. Not for pregnancy, reflux, skin or nerve trouble; a "
-                                          "clinician decides."), false}));
+  out.push_back(block(Paragraph{
+      condensed(
+          "An estimate: friction is common practice, and a waist is not round. Marks that stay twenty minutes: looser. Not for pregnancy, reflux, skin or nerve trouble; a "
+          "clinician decides."),
+      false}));
   return out;
 }
 

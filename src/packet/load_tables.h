@@ -10,7 +10,8 @@
 namespace gownsheaf {
 
 // Only for sets that print what is private.
-std::vector<Block> load_blocks(const ClosingPlan& plan, const LoadPlan& load, const std::string& noun, const FigureText& text, bool pinned_up);
+std::vector<Block> load_blocks(const ClosingPlan& plan, const LoadPlan& load, const std::string& noun, const FigureText& text,
+                               bool pinned_up);
 std::vector<Block> band_hold_blocks(const ClosingPlan& plan, const LoadPlan& load, const FigureText& text);
 
 }  // namespace gownsheaf

@@ -14,7 +14,8 @@ Text answer(const std::vector<PlannedStep>& work) {
   }
   std::sort(done.begin(), done.end());
   if (work.empty()) return words("There are no steps for what is written.");
-  if (done.empty()) return words(counted(static_cast<std::int64_t>(work.size()), "step", "steps") + ". Tick and go down the page.");
+  if (done.empty())
+    return words(counted(static_cast<std::int64_t>(work.size()), "step", "steps") + ". Tick and go down the page.");
   if (done.size() == work.size()) return words("Every step is done.");
   if (done.size() == 1) return words("Step\u00A0" + ranges(done) + " is done. Tick and go down the page.");
   return words("Steps " + ranges(done) + " are done. Tick and go down the page.");
@@ -38,14 +39,16 @@ std::string laid_down(const PlannedStep& s) {
   const std::int64_t minutes = s.takes.milliseconds / kMinute;
   if (s.stop.empty() || minutes <= 40 || !s.gate.empty() || !s.parts.empty()) return "";
   const std::int64_t parts = (minutes + 34) / 35;
-  return "Stop " + s.stop + ": " + whole_number(parts) + " sittings of about " + whole_number((minutes / parts + 4) / 5 * 5) + " min.";
+  return "Stop " + s.stop + ": " + whole_number(parts) + " sittings of about " + whole_number((minutes / parts + 4) / 5 * 5) +
+         " min.";
 }
 
 std::string days_of(const PlannedStep& s) {
   std::string out;
   if (s.rests && s.rests->milliseconds > 0) out = "Then it rests for " + days_text_of(*s.rests) + ".";
   if (!s.latest) return out;
-  return out + (out.empty() ? "" : " ") + "Begin by " + short_day(*s.latest) + (s.on_longest_chain ? ", on the longest chain." : ".");
+  return out + (out.empty() ? "" : " ") + "Begin by " + short_day(*s.latest) +
+         (s.on_longest_chain ? ", on the longest chain." : ".");
 }
 
 // The sheet to have beside it, where this set holds it, by the title that stands on it. A step that is not of one cloth finds
@@ -87,7 +90,8 @@ StepBlock step_block(const PlannedStep& s, const PacketInput& input, const Figur
   b.remark = remark_of(s, input);
   b.takes = text.marked("steps/" + s.id + "/takes", words(text_of(s.takes)));
   for (const PlannedStep::Part& part : s.parts)
-    b.parts.push_back((part.done ? words("Done:") : tick_box()) + words(" " + part.words + (part.takes ? ", " + text_of(*part.takes) : std::string())));
+    b.parts.push_back((part.done ? words("Done:") : tick_box()) +
+                      words(" " + part.words + (part.takes ? ", " + text_of(*part.takes) : std::string())));
   if (!s.gate.empty()) {
     b.gate = true;
     return b;
@@ -127,13 +131,17 @@ Text cautions(const std::vector<const PlannedStep*>& steps) {
 }
 
 // The steps on the sheet, and how many are left for the next packet.
-struct Shown { std::vector<const PlannedStep*> steps; int later = 0; };
+struct Shown {
+  std::vector<const PlannedStep*> steps;
+  int later = 0;
+};
 Shown shown_of(const std::vector<PlannedStep>& work, std::optional<int> next_steps) {
   Shown out;
   for (const PlannedStep& s : work) {
     if (s.done) continue;
     // What comes next ends with a fitting: what it shows may change the rest.
-    const bool full = next_steps && (static_cast<int>(out.steps.size()) >= *next_steps || (!out.steps.empty() && !out.steps.back()->gate.empty()));
+    const bool full = next_steps && (static_cast<int>(out.steps.size()) >= *next_steps ||
+                                     (!out.steps.empty() && !out.steps.back()->gate.empty()));
     if (full || out.later > 0) ++out.later;
     else out.steps.push_back(&s);
   }
@@ -146,14 +154,17 @@ std::vector<Block> blocks_of(const PacketInput& input, std::optional<int> next_s
   std::vector<Block> blocks;
   if (shown.later > 0)
     blocks.push_back(paragraph(words(counted(shown.later, "step follows", "steps follow") +
-                                     "; when these are done, write their small names under done, and make the packet again."), true));
+                                     "; when these are done, write their small names under done, and make the packet again."),
+                               true));
   const Text care = cautions(shown.steps);
   const bool care_first = pinned_up(input) && !shown.steps.empty() && !shown.steps.back()->gate.empty();  // a gate ends its page
   if (!care.empty() && care_first) blocks.push_back(paragraph(care, true));
   for (const PlannedStep* s : shown.steps) blocks.push_back(block(step_block(*s, input, text)));
   if (shown.later == 0 && !shown.steps.empty()) {
     blocks.push_back(paragraph(bold("Done?") + words(" The small words at the right name each step. Write the name in the "
-                                                     "project file, under work, in the list done: - step: " + shown.steps.front()->id + "."), true));
+                                                     "project file, under work, in the list done: - step: " +
+                                                     shown.steps.front()->id + "."),
+                               true));
   }
   if (!care.empty() && !care_first) blocks.push_back(paragraph(care, !pinned_up(input)));
   return blocks;

@@ -9,7 +9,8 @@ std::string figure_of(const std::string& below, const std::string& quantity) { r
 
 }  // namespace
 
-Table marks_table(const PleatPlan& plan, const std::vector<PleatMark>& marks, const std::string& below, const FigureText& text, bool far) {
+Table marks_table(const PleatPlan& plan, const std::vector<PleatMark>& marks, const std::string& below, const FigureText& text,
+                  bool far) {
   const std::string unit = unit_of(text.shown_in());
   const bool tucks = plan.kind == "tucks", takes = text.has(figure_of(below, "pleat 1/takes"));
   Table table;
@@ -26,7 +27,9 @@ Table marks_table(const PleatPlan& plan, const std::vector<PleatMark>& marks, co
     row.cells.push_back({same_pleat ? Text{} : bold(whole_number(marks[i].pleat))});
     row.cells.push_back({text.cell(mark + "/fold", true)});
     row.cells.push_back({text.cell(mark + "/lay on", true)});
-    if (takes) row.cells.push_back({same_pleat ? Text{} : text.cell(figure_of(below, "pleat " + whole_number(marks[i].pleat) + "/takes"), false)});
+    if (takes)
+      row.cells.push_back(
+          {same_pleat ? Text{} : text.cell(figure_of(below, "pleat " + whole_number(marks[i].pleat) + "/takes"), false)});
     row.cells.push_back({text.cell(mark + "/edge", false)});
     table.rows.push_back(row);
   }

@@ -8,7 +8,8 @@
 namespace gownsheaf {
 
 // below: the run's key, and at the hip or the hem "/at hip" after it. far: read from further off.
-Table marks_table(const PleatPlan& plan, const std::vector<PleatMark>& marks, const std::string& below, const FigureText& text, bool far);
+Table marks_table(const PleatPlan& plan, const std::vector<PleatMark>& marks, const std::string& below, const FigureText& text,
+                  bool far);
 Table landings_table(const PleatPlan& plan, const FigureText& text, bool far);
 // What the seam of this run comes to, its stitching, and what is added to the edges of inverted pleats at seams.
 Text at_the_seam(const PleatPlan& plan, const std::string& key, const FigureText& text);

@@ -29,13 +29,13 @@ Text unlike(const PleatPlan& plan, const std::string& key, const FigureText& tex
 
 Text answer(const PleatPlan& plan, const std::string& key, const FigureText& text) {
   const std::string kind = text.has(key + "/kind") ? text.value(key + "/kind") : plan.kind;
-  Text out = text.measured(key + "/flat") + words(" of cloth becomes ") + text.measured(key + "/finished") +
-             words(": ") + text.marked(key + "/count", words(text.value(key + "/count"))) + words("\u00A0" + pleats_of(kind, plan.count));
+  Text out = text.measured(key + "/flat") + words(" of cloth becomes ") + text.measured(key + "/finished") + words(": ") +
+             text.marked(key + "/count", words(text.value(key + "/count"))) + words("\u00A0" + pleats_of(kind, plan.count));
   if (plan.uneven) {
     out = out + unlike(plan, key, text);
   } else if (text.has(key + "/visible") && text.has(key + "/depth")) {
-    out = out + words(". Each shows ") + text.measured(key + "/visible") + words(" and is ") +
-          text.measured(key + "/depth") + words(" deep");
+    out = out + words(". Each shows ") + text.measured(key + "/visible") + words(" and is ") + text.measured(key + "/depth") +
+          words(" deep");
   }
   if (text.has(key + "/half count")) {  // the sums are of the whole run, the marks of one half
     return out + words(". The marks are of one half, " + text.value(key + "/half count") +
@@ -50,7 +50,8 @@ Text ends(const PleatPlan& plan, const FigureText& text) {
   for (const PleatEnd& end : plan.ends) {
     std::string where = end.where;
     if (!where.empty()) where.front() = static_cast<char>(where.front() - 'a' + 'A');
-    out = out + words(" " + where + (end.parts ? " the folds part: a " : " the folds meet: an ") + text.value(end.key + "/makes"));
+    out =
+        out + words(" " + where + (end.parts ? " the folds part: a " : " the folds meet: an ") + text.value(end.key + "/makes"));
     if (text.has(end.key + "/wide")) out = out + words(" ") + text.measured(end.key + "/wide") + words(" wide");
     out = out + words(".");
   }
@@ -90,21 +91,29 @@ Sheet folded_sheet(const PacketInput& input, const PleatPlan& plan, bool flat_dr
     sheet.blocks.push_back(block(Paragraph{how, true}, true));  // marks read without their datum are wrong
     sheet.blocks.push_back(block(marks_table(plan, plan.marks, key, text, far)));
   } else {
-    sheet.blocks.push_back(block(Paragraph{how + words(" A line runs from its mark at the seam to its mark at each level below."), true}, true));
+    sheet.blocks.push_back(
+        block(Paragraph{how + words(" A line runs from its mark at the seam to its mark at each level below."), true}, true));
     sheet.blocks.push_back(heading("At the seam"));
     sheet.blocks.push_back(block(marks_table(plan, plan.marks, key, text, far)));
     for (const PleatLevel& level : plan.levels) {
       const std::string below = key + "/at " + level.name;
       sheet.blocks.push_back(heading("At the " + level.name));
-      sheet.blocks.push_back(block(Paragraph{text.measured(below + "/flat") + words(" flat becomes ") + text.measured(below + "/finished") + words("; the pleats take up ") +
-                                                 text.measured(below + "/takes up") + words("."), true}, true));
+      sheet.blocks.push_back(
+          block(Paragraph{text.measured(below + "/flat") + words(" flat becomes ") + text.measured(below + "/finished") +
+                              words("; the pleats take up ") + text.measured(below + "/takes up") + words("."),
+                          true},
+                true));
       sheet.blocks.push_back(block(marks_table(plan, level.marks, below, text, far)));
     }
   }
   add_landings(sheet, plan, text, far);
   if (plan.choices > 0) {
     sheet.blocks.push_back(heading("Plans to choose from"));
-    sheet.blocks.push_back(block(Paragraph{words("All finish at ") + text.measured(key + "/finished") + words(". Write count and kind of the one you choose into the project, and its cloth as flat."), true}, true));
+    sheet.blocks.push_back(
+        block(Paragraph{words("All finish at ") + text.measured(key + "/finished") +
+                            words(". Write count and kind of the one you choose into the project, and its cloth as flat."),
+                        true},
+              true));
     sheet.blocks.push_back(block(choices_table(plan, text, far)));
     if (auto strip = draw_trial_strip(plan, text, input.typesetter)) {
       sheet.blocks.push_back(heading("Trial strip"));
@@ -120,8 +129,8 @@ Sheet folded_sheet(const PacketInput& input, const PleatPlan& plan, bool flat_dr
 Text at_the_seam(const PleatPlan& plan, const std::string& key, const FigureText& text) {
   Text out;
   if (plan.seams_at.empty() && text.has(key + "/near edge"))  // seams of full breadths lie where they lie, and are told
-    out = out + words(" Each seam belongs in an inner fold: cut ") + text.measured(key + "/near edge") + words(" more at its first edge and ") +
-          text.measured(key + "/far edge") + words(" more at the other.");
+    out = out + words(" Each seam belongs in an inner fold: cut ") + text.measured(key + "/near edge") +
+          words(" more at its first edge and ") + text.measured(key + "/far edge") + words(" more at the other.");
   if (text.has(key + "/stitched down"))
     out = out + words(" Stitch the pleats down for ") + text.measured(key + "/stitched down") + words(" below the top, ") +
           text.checking(key + "/stitching") + words(" of stitching in all.");
@@ -135,7 +144,11 @@ Text at_the_seam(const PleatPlan& plan, const std::string& key, const FigureText
 void add_landings(Sheet& sheet, const PleatPlan& plan, const FigureText& text, bool far) {
   if (plan.landings.empty()) return;
   sheet.blocks.push_back(heading("Where seams and openings land"));
-  sheet.blocks.push_back(block(Paragraph{words("Flat as the marks are measured; pleated, and as an angle, from centre front." + std::string(plan.toward == "left" || plan.toward == "right" ? "" : " The other half mirrors it.")), true}, true));
+  sheet.blocks.push_back(
+      block(Paragraph{words("Flat as the marks are measured; pleated, and as an angle, from centre front." +
+                            std::string(plan.toward == "left" || plan.toward == "right" ? "" : " The other half mirrors it.")),
+                      true},
+            true));
   sheet.blocks.push_back(block(landings_table(plan, text, far)));
 }
 

@@ -49,8 +49,8 @@ std::vector<PleatPlan> drawn_parts(const PleatPlan& plan, const DrawnPleats& dra
 }
 
 void say_gap(std::vector<DrawingItem>& items, const DrawnPleats& drawn, Length x, Length y, double size) {
-  items.push_back(put(condensed("\u2026 " + whole_number(drawn.left_out) + " alike \u2026"), {x, y}, size,
-                      Label::Across::middle, Label::Up::middle));
+  items.push_back(put(condensed("\u2026 " + whole_number(drawn.left_out) + " alike \u2026"), {x, y}, size, Label::Across::middle,
+                      Label::Up::middle));
 }
 
 Length words_over(std::vector<DrawingItem>& items, const std::string& words, const Typesetter& typesetter) {

@@ -8,10 +8,13 @@
 namespace gownsheaf {
 namespace {
 
-struct NamedScale { std::int64_t one_to; const char* name; };
-constexpr NamedScale kScaleNames[] = {{1, "full size"},        {2, "half size"},    {4, "one quarter"}, {5, "one fifth"},
-                            {8, "one eighth"},       {10, "one tenth"},   {16, "one sixteenth"},
-                            {20, "one twentieth"},   {32, "one thirty-second"}, {50, "one fiftieth"}};
+struct NamedScale {
+  std::int64_t one_to;
+  const char* name;
+};
+constexpr NamedScale kScaleNames[] = {
+    {1, "full size"},  {2, "half size"},      {4, "one quarter"},    {5, "one fifth"},          {8, "one eighth"},
+    {10, "one tenth"}, {16, "one sixteenth"}, {20, "one twentieth"}, {32, "one thirty-second"}, {50, "one fiftieth"}};
 
 }  // namespace
 
@@ -39,12 +42,11 @@ Text scale_sentence(DrawingScale scale, ShownIn shown_in, const std::string& of)
   const std::string name = scale_name(scale);
   if (scale.one_to == 1) return condensed("Drawn at " + name + ".");
   if (shown_in == ShownIn::inches) {
-    const LengthText on_paper = text_of(Length::inches(1).times(1, scale.one_to), shown_in,
-                                        Length::inches(1).times(1, 32), Rounding::nearest);
+    const LengthText on_paper =
+        text_of(Length::inches(1).times(1, scale.one_to), shown_in, Length::inches(1).times(1, 32), Rounding::nearest);
     const LengthText real = text_of(Length::inches(1), shown_in, Length::inches(1), Rounding::nearest);
     return condensed("Drawn at " + name + ": ") + length_in(Face::condensed_bold, on_paper, Inline::Size::as_text) +
-           words_in(Face::condensed_bold, " on this sheet is ") +
-           length_in(Face::condensed_bold, real, Inline::Size::as_text) +
+           words_in(Face::condensed_bold, " on this sheet is ") + length_in(Face::condensed_bold, real, Inline::Size::as_text) +
            words_in(Face::condensed_bold, " of " + of) + condensed(".");
   }
   LengthText real;
@@ -54,9 +56,8 @@ Text scale_sentence(DrawingScale scale, ShownIn shown_in, const std::string& of)
   on_paper.whole = "1";
   on_paper.unit = "mm";
   return condensed("Drawn at " + name + ": ") + length_in(Face::condensed_bold, on_paper, Inline::Size::as_text) +
-         words_in(Face::condensed_bold, " on this sheet is ") +
-         length_in(Face::condensed_bold, real, Inline::Size::as_text) + words_in(Face::condensed_bold, " of " + of) +
-         condensed(".");
+         words_in(Face::condensed_bold, " on this sheet is ") + length_in(Face::condensed_bold, real, Inline::Size::as_text) +
+         words_in(Face::condensed_bold, " of " + of) + condensed(".");
 }
 
 StrokeMark line(Point from, Point to, double weight, std::vector<int> dash) {
@@ -83,10 +84,22 @@ FillMark arrowhead(Point tip, int quarter_turns) {
   const Length back = pt(6), half = pt(2);
   Point a = tip, b = tip;
   switch (quarter_turns) {
-    case 0: a = {tip.x - back, tip.y - half}; b = {tip.x - back, tip.y + half}; break;
-    case 1: a = {tip.x - half, tip.y + back}; b = {tip.x + half, tip.y + back}; break;
-    case 2: a = {tip.x + back, tip.y - half}; b = {tip.x + back, tip.y + half}; break;
-    default: a = {tip.x - half, tip.y - back}; b = {tip.x + half, tip.y - back}; break;
+    case 0:
+      a = {tip.x - back, tip.y - half};
+      b = {tip.x - back, tip.y + half};
+      break;
+    case 1:
+      a = {tip.x - half, tip.y + back};
+      b = {tip.x + half, tip.y + back};
+      break;
+    case 2:
+      a = {tip.x + back, tip.y - half};
+      b = {tip.x + back, tip.y + half};
+      break;
+    default:
+      a = {tip.x - half, tip.y - back};
+      b = {tip.x + half, tip.y - back};
+      break;
   }
   FillMark f;
   f.path = {{PathStep::Kind::move, {}, {}, tip},
@@ -120,8 +133,8 @@ Length scale_bar(std::vector<DrawingItem>& items, Point at, DrawingScale scale, 
                  Length longest) {
   // Round lengths, longest first; the bar takes the longest that fits.
   const bool inches = shown_in == ShownIn::inches;
-  const std::vector<std::int64_t> rounds = inches ? std::vector<std::int64_t>{36, 18, 9, 6, 4, 2, 1}
-                                                  : std::vector<std::int64_t>{100, 50, 20, 10, 5, 2, 1};
+  const std::vector<std::int64_t> rounds =
+      inches ? std::vector<std::int64_t>{36, 18, 9, 6, 4, 2, 1} : std::vector<std::int64_t>{100, 50, 20, 10, 5, 2, 1};
   std::int64_t chosen = 1;
   for (const std::int64_t n : rounds) {
     chosen = n;

@@ -16,14 +16,16 @@ std::string sheet_anchor(const std::string& id, const std::string& item);  // "s
 std::string step_anchor(int number);
 
 FigureText figure_text_of(const PacketInput& input);
-bool pinned_up(const PacketInput& input);           // the pin-up scale: read from further off
+bool pinned_up(const PacketInput& input);                             // the pin-up scale: read from further off
 bool shown_to_reader(const PacketInput& input, const Diagnostic& d);  // private ones only where the set shows them
 const PlannedStep* step_with_id(const Plans& plans, const std::string& id);
 bool buys_nothing(const FigureText& text, const std::string& cloth);  // all of it goes on lengths and remnants that are there
 const LayPlan* lay_of(const Plans& plans, const std::string& cloth);
 
 template <class T>
-Block block(T what, bool keep_with_next = false) { return Block{std::move(what), keep_with_next}; }
+Block block(T what, bool keep_with_next = false) {
+  return Block{std::move(what), keep_with_next};
+}
 Block heading(std::string s);
 Block paragraph(Text text, bool wide = false);
 
@@ -35,7 +37,8 @@ struct ToSettle {
 std::vector<ToSettle> to_settle(const PacketInput& input);
 // Holds and warnings, not decided, that are about this sheet, for below its first sentence. Of sheets made once for each
 // item those about the item; the first also has those whose item has no sheet of this kind (a round among runs).
-std::vector<Block> told_on(const PacketInput& input, std::string_view sheet, std::string_view item, const std::vector<std::string>& items);
+std::vector<Block> told_on(const PacketInput& input, std::string_view sheet, std::string_view item,
+                           const std::vector<std::string>& items);
 
 // The holds that stop the next cut of this cloth, in the words of its step: "until first mock-up is signed, step 11".
 std::string holds_on_cutting(const PacketInput& input, const std::string& cloth);
@@ -61,11 +64,14 @@ Sheet order_of_work_sheet(const PacketInput& input, std::optional<int> next_step
 // For each step of the work, in its order: the steps not yet done that it waits for, without those that one of them waits
 // for, and the numbers of all that come before it; both by number.
 struct Waiting {
-  struct Step { std::vector<const PlannedStep*> directly; std::vector<int> all; };
+  struct Step {
+    std::vector<const PlannedStep*> directly;
+    std::vector<int> all;
+  };
   std::vector<Step> steps;
 };
 Waiting waiting_of(const std::vector<PlannedStep>& work);
-Sheet calendar_sheet(const PacketInput& input);   // empty where no day is known
+Sheet calendar_sheet(const PacketInput& input);  // empty where no day is known
 Sheet what_waits_sheet(const PacketInput& input);
 Sheet worked_out_sheet(const PacketInput& input);
 

@@ -36,8 +36,8 @@ Text why(const PacketInput& input, const SizeChoice& choice, const FigureText& t
     case Lies::over_the_table: return out + words(" is more than the largest, ") + row(below, name, text) + words(".");
     case Lies::between_rows: break;
   }
-  return out + words(" lies ") + bold(text.value("size/fraction")) + words(" of the way from ") + row(below, name, text) + words(" to ") +
-         row(above, name, text) + words(".");
+  return out + words(" lies ") + bold(text.value("size/fraction")) + words(" of the way from ") + row(below, name, text) +
+         words(" to ") + row(above, name, text) + words(".");
 }
 
 Table girths(const PacketInput& input, const std::vector<std::string>& names, const FigureText& text) {
@@ -70,7 +70,8 @@ Table girths(const PacketInput& input, const std::vector<std::string>& names, co
 
 Text about_the_table(const SizeTable& size_table, const SizeChoice& choice) {
   const std::string against = size_table.girths_finished ? "finished garment" : "body";
-  const std::string size = choice.between_to.empty() ? "size " + choice.made : "what lies between sizes " + choice.made + " and " + choice.between_to;
+  const std::string size =
+      choice.between_to.empty() ? "size " + choice.made : "what lies between sizes " + choice.made + " and " + choice.between_to;
   return words("Sizes are those of " + size_table.name + ", measures of the " + against + "; " + choice.chosen_by +
                " decides. “Differs by” is " + size + " less the " + against + ": with a minus the size is the smaller.");
 }
@@ -109,7 +110,8 @@ Table pieces(const PacketInput& input, const SizeChoice& choice, const FigureTex
 Text bust_over_ribs(const FigureText& text) {
   return words("The bust stands ") + text.measured("girths/bust/over underbust") +
          words(" over the ribs below it: darts or seams of the bodice take that in. An underbodice bought to fit has band ") +
-         text.marked("girths/underbust/band", words(text.value("girths/underbust/band"))) + words(", the underbust to the nearest 5 cm.");
+         text.marked("girths/underbust/band", words(text.value("girths/underbust/band"))) +
+         words(", the underbust to the nearest 5 cm.");
 }
 
 }  // namespace
@@ -124,7 +126,8 @@ Sheet size_and_fit_sheet(const PacketInput& input) {
                                      : words("Each girth finishes at what the body measures and the ease that is written.");
   const std::vector<std::string> names = measures_sized(project);
   if (!names.empty()) sheet.blocks.push_back(block(girths(input, names, text)));
-  if (project.size_choice && project.size_table) sheet.blocks.push_back(paragraph(about_the_table(*project.size_table, *project.size_choice), true));
+  if (project.size_choice && project.size_table)
+    sheet.blocks.push_back(paragraph(about_the_table(*project.size_table, *project.size_choice), true));
   if (text.has("girths/bust/over underbust")) sheet.blocks.push_back(paragraph(bust_over_ribs(text), true));
   if (!project.sized_pieces.empty() && project.size_choice) {
     sheet.blocks.push_back(heading("Pieces given by size"));

@@ -30,8 +30,8 @@ void name_sizes(std::vector<DrawingItem>& items, const GirthLine& girth, const G
   }
 }
 
-void draw_line(std::vector<DrawingItem>& items, const GirthLine& girth, const GirthScale& scale, Length y,
-               const FigureText& text, const Typesetter& typesetter) {
+void draw_line(std::vector<DrawingItem>& items, const GirthLine& girth, const GirthScale& scale, Length y, const FigureText& text,
+               const Typesetter& typesetter) {
   const TypeScale& t = typesetter.scale();
   const std::string key = "girths/" + girth.name;
   const std::string body = text.has(key + "/body") ? key + "/body" : "measures/" + girth.name;
@@ -57,12 +57,13 @@ void draw_line(std::vector<DrawingItem>& items, const GirthLine& girth, const Gi
     items.push_back(line({x, y - pt(5)}, {x, foot}, 2.0));
     const bool beside_right = smaller;
     items.push_back(put(condensed("body ") + text.drawn(body, Inline::Size::as_text, Face::condensed_bold),
-                        {beside_right ? x + pt(1) : x - pt(6), first}, t.text, beside_right ? Label::Across::left : Label::Across::right));
+                        {beside_right ? x + pt(1) : x - pt(6), first}, t.text,
+                        beside_right ? Label::Across::left : Label::Across::right));
   }
   if (girth.body && girth.finished) {
     const Length middle = (scale.x_of(*girth.body) + scale.x_of(*girth.finished)).times(1, 2);
-    items.push_back(put(condensed("ease ") + text.drawn(key + "/ease", Inline::Size::as_text, Face::condensed_bold), {middle, second},
-                        t.text, Label::Across::middle));
+    items.push_back(put(condensed("ease ") + text.drawn(key + "/ease", Inline::Size::as_text, Face::condensed_bold),
+                        {middle, second}, t.text, Label::Across::middle));
   }
 }
 
@@ -134,7 +135,8 @@ Drawing draw_girths(const std::vector<GirthLine>& lines, const FigureText& figur
   }
   out.height = y - pt(8 + t.smallest);
   out.caption = scale_sentence(scale.scale, figure_text.shown_in(), "girth") + condensed(" Every line begins at ") +
-                length_in(Face::condensed_bold, ruler_text(scale.cut_off, figure_text.shown_in()), Inline::Size::as_text) + condensed(".");
+                length_in(Face::condensed_bold, ruler_text(scale.cut_off, figure_text.shown_in()), Inline::Size::as_text) +
+                condensed(".");
   keep_labels_inside(out, typesetter);
   return out;
 }

@@ -21,7 +21,7 @@ std::vector<GirthLine> girth_lines(const PacketInput& input);
 
 struct GirthScale {
   DrawingScale scale;
-  Length cut_off;  // where every line begins
+  Length cut_off;                   // where every line begins
   Length x_of(Length girth) const;  // on the drawing
 };
 GirthScale girth_scale(const std::vector<GirthLine>& lines, ShownIn shown_in);

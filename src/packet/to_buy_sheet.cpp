@@ -63,7 +63,9 @@ Table cloth_table(const PacketInput& input, const FigureText& text) {
     const bool tick = is_short(text, c.named.name) || (wanted && !text.has(key + "/bought") && !buys_nothing(text, c.named.name));
     row.cells.push_back({tick ? tick_box() : Text{}});
     Text name = bold(c.named.name);
-    if (text.has(key + "/width")) name = name + words(", ") + text.drawn(key + "/width", Inline::Size::as_text, Face::regular) + words(" wide") + text.rests_on(key + "/width");
+    if (text.has(key + "/width"))
+      name = name + words(", ") + text.drawn(key + "/width", Inline::Size::as_text, Face::regular) + words(" wide") +
+             text.rests_on(key + "/width");
     if (buys_nothing(text, c.named.name)) name = name + words(": from what is there");
     row.cells.push_back({name + text.then_was(key + "/needed")});
     row.cells.push_back({wanted ? text.cell(key + "/needed", true) : words("\u2013")});
@@ -106,7 +108,8 @@ Text notion_bought(const Notion& n, ShownIn shown_in) {
 
 bool falls_short(const Notion& n, const FigureText& text) {
   const std::string key = "notions/" + n.named.name + "/";
-  if (n.bought_number.known() && text.has(key + "fasteners needed")) return *n.bought_number < text.count(key + "fasteners needed");
+  if (n.bought_number.known() && text.has(key + "fasteners needed"))
+    return *n.bought_number < text.count(key + "fasteners needed");
   if (!n.bought_lengths.known()) return false;
   Length sum;
   for (const Length l : *n.bought_lengths) sum += l;
@@ -132,10 +135,11 @@ Table notion_table(const PacketInput& input, const FigureText& text) {
                    column(Column::Kind::words, words("bought"), far ? 130 : 110)};
   for (const Notion& n : input.project.notions) {
     const bool bought = n.bought_number.known() || (n.bought_lengths.known() && !n.bought_lengths->empty());
-    table.rows.push_back(
-        {Row::Kind::plain, {{bought && !falls_short(n, text) ? Text{} : tick_box()}, {notion_name(n, text.shown_in())},
-                            {notion_needed(n, text)},
-                            {notion_bought(n, text.shown_in())}}});
+    table.rows.push_back({Row::Kind::plain,
+                          {{bought && !falls_short(n, text) ? Text{} : tick_box()},
+                           {notion_name(n, text.shown_in())},
+                           {notion_needed(n, text)},
+                           {notion_bought(n, text.shown_in())}}});
   }
   return table;
 }
@@ -144,16 +148,21 @@ Table bone_table(const PacketInput& input, const FigureText& text) {
   const bool far = pinned_up(input);
   Table table;
   table.columns = {column(Column::Kind::tick, {}, far ? 30 : 20), column(Column::Kind::words, words("stock"), 0),
-                   column(Column::Kind::count, words("bones"), far ? 70 : 56), column(Column::Kind::words, words("to buy"), far ? 220 : 180, true)};
+                   column(Column::Kind::count, words("bones"), far ? 70 : 56),
+                   column(Column::Kind::words, words("to buy"), far ? 220 : 180, true)};
   for (const BonePlan& plan : input.plans.bones) {
     const std::string key = "bone stock/" + plan.stock + "/";
     Text buy;
     for (std::size_t i = 0; i < plan.to_buy.size(); ++i) {
       const std::string k = whole_number(static_cast<std::int64_t>(i + 1));
-      buy = buy + words((i > 0 ? " and " : "") + text.value(key + "to buy " + k) + " × ") + text.drawn(key + "sold length " + k, Inline::Size::as_text, Face::bold);
+      buy = buy + words((i > 0 ? " and " : "") + text.value(key + "to buy " + k) + " × ") +
+            text.drawn(key + "sold length " + k, Inline::Size::as_text, Face::bold);
     }
-    table.rows.push_back({Row::Kind::plain, {{plan.to_buy.empty() ? Text{} : tick_box()}, {bold(plan.stock) + words(": " + plan.kind)},
-                                             {words(text.value(key + "bones"))}, {buy.empty() ? words("nothing more") : buy}}});
+    table.rows.push_back({Row::Kind::plain,
+                          {{plan.to_buy.empty() ? Text{} : tick_box()},
+                           {bold(plan.stock) + words(": " + plan.kind)},
+                           {words(text.value(key + "bones"))},
+                           {buy.empty() ? words("nothing more") : buy}}});
   }
   return table;
 }
@@ -172,10 +181,9 @@ Sheet to_buy_sheet(const PacketInput& input) {
     sheet.blocks.push_back(block(cloth_table(input, text)));
     for (const LayPlan& lay : input.plans.lays) {
       if (lay.left_out.empty() || !is_short(text, lay.cloth)) continue;
-      sheet.blocks.push_back(paragraph(bold(capital(lay.cloth) + ": ") + words("buy ") +
-                                       text.measured("cloths/" + lay.cloth + "/short") +
-                                       words(" more, in one piece. On what was bought there is no room for " +
-                                             listed_few(lay.left_out) + ".")));
+      sheet.blocks.push_back(
+          paragraph(bold(capital(lay.cloth) + ": ") + words("buy ") + text.measured("cloths/" + lay.cloth + "/short") +
+                    words(" more, in one piece. On what was bought there is no room for " + listed_few(lay.left_out) + ".")));
     }
   }
   if (!input.project.notions.empty()) {

@@ -109,7 +109,8 @@ void add_decided(const PacketInput& input, std::vector<ToSettle>& rows) {
 
 // What a sheet says in its own words, where it lies in them.
 bool has_its_own_line(const Diagnostic& d) {
-  static constexpr std::string_view kCodes[] = {"cloth-short", "fills-unknown", "gate-unsigned", "joined-interlining", "second-mock-up", "size-missing", "width-unknown"};
+  static constexpr std::string_view kCodes[] = {"cloth-short",    "fills-unknown", "gate-unsigned", "joined-interlining",
+                                                "second-mock-up", "size-missing",  "width-unknown"};
   return std::find(std::begin(kCodes), std::end(kCodes), d.code) != std::end(kCodes);
 }
 
@@ -120,14 +121,18 @@ bool is_about(const Diagnostic& d, std::string_view sheet) {
 
 }  // namespace
 
-std::vector<Block> told_on(const PacketInput& input, std::string_view sheet, std::string_view item, const std::vector<std::string>& items) {
+std::vector<Block> told_on(const PacketInput& input, std::string_view sheet, std::string_view item,
+                           const std::vector<std::string>& items) {
   std::vector<Block> told;
   for (const Severity severity : {Severity::hold, Severity::warning})
     for (const Diagnostic& d : input.messages) {
-      if (d.severity != severity || !is_about(d, sheet) || !d.accepted_because.empty() || !shown_to_reader(input, d) || has_its_own_line(d)) continue;
+      if (d.severity != severity || !is_about(d, sheet) || !d.accepted_because.empty() || !shown_to_reader(input, d) ||
+          has_its_own_line(d))
+        continue;
       const bool of_a_sheet = std::find(items.begin(), items.end(), d.item) != items.end();
       if (!item.empty() && (of_a_sheet ? d.item != item : item != items.front())) continue;
-      told.push_back(paragraph(tag(severity == Severity::hold ? Tag::hold : Tag::warning) + words(" ") + sentence_text(said(d), true), true));
+      told.push_back(paragraph(
+          tag(severity == Severity::hold ? Tag::hold : Tag::warning) + words(" ") + sentence_text(said(d), true), true));
     }
   return told;
 }

@@ -50,7 +50,8 @@ void done_again(const PacketInput& input, const Changes& changes, Sheet& sheet) 
     row.last = &again == &changes.again.back();
     sheet.blocks.push_back(block(std::move(row)));
   }
-  sheet.blocks.push_back(paragraph(words("When you mean to do a step again, take it out of the list of done ones; then the order of work shows it.")));
+  sheet.blocks.push_back(paragraph(
+      words("When you mean to do a step again, take it out of the list of done ones; then the order of work shows it.")));
 }
 
 Table old_and_new(const std::vector<ChangeLine>& lines, bool far) {
@@ -89,10 +90,8 @@ Sheet what_changed_sheet(const PacketInput& input, const Changes& changes) {
   sheet.answer = changes_answer(changes, in, private_shown);
   cut_already(input, changes, sheet);
   done_again(input, changes, sheet);
-  const std::pair<Action, const char*> groups[] = {{Action::recut, "To cut"},
-                                                   {Action::remark, "To mark"},
-                                                   {Action::buy, "To buy"},
-                                                   {Action::none, "Nothing to do for these"}};
+  const std::pair<Action, const char*> groups[] = {
+      {Action::recut, "To cut"}, {Action::remark, "To mark"}, {Action::buy, "To buy"}, {Action::none, "Nothing to do for these"}};
   bool any = false;
   for (const auto& [action, title] : groups) {
     const std::vector<ChangeLine> lines = change_lines(changes, action, in, private_shown);
@@ -108,7 +107,8 @@ Sheet what_changed_sheet(const PacketInput& input, const Changes& changes) {
   if (private_shown && !changes.private_compared)
     sheet.blocks.push_back(paragraph(words("The older figures hold no measures of the body, so those are not compared.")));
   if (any)
-    sheet.blocks.push_back(paragraph(words("On the other sheets a bar in the left margin stands beside every line that is changed.")));
+    sheet.blocks.push_back(
+        paragraph(words("On the other sheets a bar in the left margin stands beside every line that is changed.")));
   return sheet;
 }
 

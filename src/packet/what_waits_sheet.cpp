@@ -35,7 +35,8 @@ std::vector<Block> on_the_wall(const Table& whole, std::size_t rows) {
   const auto later = static_cast<std::int64_t>(whole.rows.size() - table.rows.size());
   std::vector<Block> blocks{block(std::move(table), later > 0)};
   if (later > 0)
-    blocks.push_back(paragraph(condensed(counted(later, "more comes", "more come") + " later: make the packet again when these are done."), true));
+    blocks.push_back(paragraph(
+        condensed(counted(later, "more comes", "more come") + " later: make the packet again when these are done."), true));
   return blocks;
 }
 
@@ -90,7 +91,8 @@ Sheet what_waits_sheet(const PacketInput& input) {
     if (step.done || (step.cannot_undo.empty() && step.gate.empty())) continue;
     Row row;
     row.cells.push_back({bold(whole_number(step.number))});
-    row.cells.push_back({text.act(short_act(step.act)) + (step.cannot_undo.empty() ? Text{} : condensed(" (" + step.cannot_undo + ")"))});
+    row.cells.push_back(
+        {text.act(short_act(step.act)) + (step.cannot_undo.empty() ? Text{} : condensed(" (" + step.cannot_undo + ")"))});
     Text first;
     if (!step.holds.empty()) first = tag(Tag::hold) + words(" ");
     bool more = false;
@@ -114,13 +116,17 @@ Sheet what_waits_sheet(const PacketInput& input) {
     const std::vector<int>& all = waiting.steps[i].all;
     // On the wall the nearest are enough: each of them waited for the rest in its turn.
     if (more && !far && !says_all(waiting.steps[i])) first = first + condensed("; all: " + ranges(all));
-    if (all.empty()) first = first + words(step.holds.empty() ? "nothing more: ready" : "no step; what holds it stands in at a glance");
+    if (all.empty())
+      first = first + words(step.holds.empty() ? "nothing more: ready" : "no step; what holds it stands in at a glance");
     row.cells.push_back({first});
     table.rows.push_back(std::move(row));
   }
-  sheet.answer = table.rows.empty() ? words("Nothing is left that waits.")
-                                    : words(far ? "Find what you are about to do; what stands beside it is done first, and all that those wait for."
-                                                : "Find what you are about to do; what stands beside it is done first. Last, where there are more, all the numbers before it.");
+  sheet.answer =
+      table.rows.empty()
+          ? words("Nothing is left that waits.")
+          : words(
+                far ? "Find what you are about to do; what stands beside it is done first, and all that those wait for."
+                    : "Find what you are about to do; what stands beside it is done first. Last, where there are more, all the numbers before it.");
   const bool waits = !table.rows.empty();
   if (waits && far) {
     sheet.blocks = on_the_wall(table, kMostOnTheWall);
@@ -133,7 +139,8 @@ Sheet what_waits_sheet(const PacketInput& input) {
   Text others;
   for (const PlannedStep& step : input.plans.work) {
     if (step.done || !step.cannot_undo.empty() || !step.gate.empty() || beside_a_row.count(step.number) > 0) continue;
-    others = others + words(others.empty() ? "" : "; ") + bold(whole_number(step.number)) + words("\u00A0") + text.reason(short_act(step.act));
+    others = others + words(others.empty() ? "" : "; ") + bold(whole_number(step.number)) + words("\u00A0") +
+             text.reason(short_act(step.act));
   }
   if (!others.empty() && waits && !far) {
     sheet.shorter.push_back([blocks = sheet.blocks] {

@@ -17,7 +17,8 @@ std::string listed(const std::vector<std::string>& words) {
 
 std::string listed_few(const std::vector<std::string>& words) {
   if (words.size() <= 4) return listed(words);
-  return words[0] + ", " + words[1] + ", " + words[2] + " and " + whole_number(static_cast<std::int64_t>(words.size() - 3)) + " more";
+  return words[0] + ", " + words[1] + ", " + words[2] + " and " + whole_number(static_cast<std::int64_t>(words.size() - 3)) +
+         " more";
 }
 
 std::string counted(std::int64_t n, std::string_view one, std::string_view many) {
@@ -105,15 +106,20 @@ std::string in_unit_of(std::string_view text, ShownIn shown_in) {
   while (i < text.size()) {
     std::size_t end = i;
     if (digit(text[i]) && (i == 0 || text[i - 1] == ' ' || text[i - 1] == '(')) {
-      while (end < text.size() && (digit(text[end]) || text[end] == '/' || (text[end] == ' ' && end + 1 < text.size() && digit(text[end + 1])))) ++end;
-      const bool inches = text.substr(end, 3) == " in" && (end + 3 == text.size() || !((text[end + 3] >= 'a' && text[end + 3] <= 'z')));
-      const auto length = inches ? read_length(std::string(text.substr(i, end - i)) + " in", "") : ReadResult<WrittenLength>{Misread{}};
+      while (end < text.size() &&
+             (digit(text[end]) || text[end] == '/' || (text[end] == ' ' && end + 1 < text.size() && digit(text[end + 1]))))
+        ++end;
+      const bool inches =
+          text.substr(end, 3) == " in" && (end + 3 == text.size() || !((text[end + 3] >= 'a' && text[end + 3] <= 'z')));
+      const auto length =
+          inches ? read_length(std::string(text.substr(i, end - i)) + " in", "") : ReadResult<WrittenLength>{Misread{}};
       if (inches && length.ok()) {
         out += rule_text_of(length.value().length, shown_in).plain();
         i = end + 3;
         continue;
       }
-      const bool pounds = text.substr(end, 3) == " lb" && (end + 3 == text.size() || text[end + 3] == ' ' || text[end + 3] == '.') &&
+      const bool pounds = text.substr(end, 3) == " lb" &&
+                          (end + 3 == text.size() || text[end + 3] == ' ' || text[end + 3] == '.') &&
                           text.substr(end + 3, 2) != " (";  // not where the sentence gives kilograms itself
       const auto weight = pounds ? read_mass(std::string(text.substr(i, end + 3 - i)), "") : ReadResult<Mass>{Misread{}};
       if (pounds && weight.ok()) {

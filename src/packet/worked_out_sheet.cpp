@@ -8,7 +8,10 @@
 namespace gownsheaf {
 namespace {
 
-struct Group { std::string section, item; std::vector<const Figure*> figures; };
+struct Group {
+  std::string section, item;
+  std::vector<const Figure*> figures;
+};
 
 std::string section_title(const std::string& section) {
   if (section == "cloths") return "Cloth";
@@ -61,7 +64,9 @@ Text rests_on(const Figure& f) {
 // Of a lining cut to another size than its outside the sum has the same words: the cloth tells them apart.
 std::string cloth_if_another(const Figure& f, const Group& g) {
   const std::vector<std::string> parts = parts_of_key(f.key);
-  const bool another = std::any_of(g.figures.begin(), g.figures.end(), [&](const Figure* o) { return o != &f && o->working->what == f.working->what && o->working->result != f.working->result; });
+  const bool another = std::any_of(g.figures.begin(), g.figures.end(), [&](const Figure* o) {
+    return o != &f && o->working->what == f.working->what && o->working->result != f.working->result;
+  });
   return another && parts[0] == "pieces" && parts.size() > 3 ? " in " + parts[2] : "";
 }
 
@@ -100,7 +105,8 @@ void add_rows(const Group& g, const FigureText& text, Table& table) {
       if (std::find(runs.begin(), runs.end(), run) != runs.end()) continue;
       runs.push_back(run);
       alike = std::count_if(text.figures().all().begin(), text.figures().all().end(),
-                            [&](const Figure& o) { return run_of(o.key) == run; }) - 1;
+                            [&](const Figure& o) { return run_of(o.key) == run; }) -
+              1;
     }
     const std::string all = f->working->what + "|" + f->working->formula + "|" + f->working->numbers + "|" + f->working->result;
     if (std::find(said.begin(), said.end(), all) != said.end()) continue;
@@ -184,13 +190,16 @@ void rules_used(const PacketInput& input, Sheet& sheet) {
     row.cells.push_back({words(parts[1])});
     row.cells.push_back({text.drawn(f.key, Inline::Size::as_text, Face::bold)});
     const std::string because = why(input.project.rules, parts[1]);
-    row.cells.push_back({because.empty() ? condensed("written in the project file") : condensed("the default: ") + sentence_text(in_unit_of(because, text.shown_in()), false, Face::condensed)});
+    row.cells.push_back({because.empty() ? condensed("written in the project file")
+                                         : condensed("the default: ") +
+                                               sentence_text(in_unit_of(because, text.shown_in()), false, Face::condensed)});
     table.rows.push_back(row);
   }
   if (table.rows.empty()) return;
   sheet.blocks.push_back(heading("Rules"));
   sheet.blocks.push_back(block(table));
-  sheet.blocks.push_back(paragraph(condensed("Another is written under rules in the project file; docs/sources.md names the works.")));
+  sheet.blocks.push_back(
+      paragraph(condensed("Another is written under rules in the project file; docs/sources.md names the works.")));
 }
 
 }  // namespace
@@ -199,7 +208,8 @@ Sheet worked_out_sheet(const PacketInput& input) {
   Sheet sheet;
   sheet.section = Section::sums;
   const std::vector<Group> all = groups(input);
-  sheet.answer = words(all.empty() ? "Nothing was worked out." : "Each sum as it can be checked by hand: formula, numbers, result.");
+  sheet.answer =
+      words(all.empty() ? "Nothing was worked out." : "Each sum as it can be checked by hand: formula, numbers, result.");
   std::vector<std::string> sections;
   for (const Group& g : all) {
     if (std::find(sections.begin(), sections.end(), g.section) != sections.end()) continue;

@@ -7,7 +7,11 @@
 
 namespace gownsheaf {
 
-struct EdgeOfPiece { const Piece* piece = nullptr; std::string edge; Given<Length> length; };  // finished length, as the piece has it
+struct EdgeOfPiece {
+  const Piece* piece = nullptr;
+  std::string edge;
+  Given<Length> length;
+};  // finished length, as the piece has it
 // No piece and no length where nothing of that name is known.
 EdgeOfPiece edge_of_piece(const Project& project, std::string_view name);
 // At armhole, wrist and knee there is one to each side of the body.

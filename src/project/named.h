@@ -7,10 +7,10 @@
 namespace gownsheaf {
 
 struct Named {
-  std::string name;   // as the maker wrote it, spaces made one, NFC
-  std::string was;    // an older name, or ""
+  std::string name;  // as the maker wrote it, spaces made one, NFC
+  std::string was;   // an older name, or ""
   std::string note;
-  SourceSpan at;      // of the name
+  SourceSpan at;  // of the name
 };
 
 }  // namespace gownsheaf

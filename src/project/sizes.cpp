@@ -7,8 +7,8 @@
 namespace gownsheaf {
 namespace {
 
-constexpr std::string_view kFromTheTop[] = {"head",  "neck",      "high bust", "bust",  "chest", "underbust", "waist", "hip",
-                                            "thigh", "calf",      "armhole",   "upper arm", "elbow", "wrist"};
+constexpr std::string_view kFromTheTop[] = {"head", "neck",  "high bust", "bust",    "chest",     "underbust", "waist",
+                                            "hip",  "thigh", "calf",      "armhole", "upper arm", "elbow",     "wrist"};
 
 }  // namespace
 

@@ -134,8 +134,7 @@ class BracketLook {
   bool unclosed() {
     const Bracket& b = open_.back();
     const std::string close(1, b.sign == '{' ? '}' : ']');
-    found_.report("bracket-open", b.at, 1,
-                  "The `" + std::string(1, b.sign) + "` on " + on_line(b.at) + " is never closed.",
+    found_.report("bracket-open", b.at, 1, "The `" + std::string(1, b.sign) + "` on " + on_line(b.at) + " is never closed.",
                   "put `" + close + "` at the end of what belongs in it");
     return false;
   }
@@ -143,10 +142,10 @@ class BracketLook {
   bool close(char c) {
     const Bracket& b = open_.back();
     if ((b.sign == '{') != (c == '}')) {
-      found_.report("bracket-open", p_, 1,
-                    "`" + std::string(1, c) + "` closes here what `" + std::string(1, b.sign) + "` on " +
-                        on_line(b.at) + " opened.",
-                    "`{` goes with `}`, and `[` with `]`", b.at);
+      found_.report(
+          "bracket-open", p_, 1,
+          "`" + std::string(1, c) + "` closes here what `" + std::string(1, b.sign) + "` on " + on_line(b.at) + " opened.",
+          "`{` goes with `}`, and `[` with `]`", b.at);
       return false;
     }
     open_.pop_back();
@@ -158,14 +157,16 @@ class BracketLook {
   // `size: #2, bought: 6 }`: what was meant as the value would hide all that follows it.
   bool hides_value(std::string_view line) const {
     const std::string_view rest = line.substr(p_.column + 1);
-    return state_ == State::fresh && open_.back().has_colon && !rest.empty() && !is_blank(rest[0]) && rest.find_first_of(",]}") != rest.npos;
+    return state_ == State::fresh && open_.back().has_colon && !rest.empty() && !is_blank(rest[0]) &&
+           rest.find_first_of(",]}") != rest.npos;
   }
 
   void take_as_text(std::string_view line) {
     const std::size_t end = line.find_first_of(",]}", p_.column);
     std::string_view value = line.substr(p_.column, end - p_.column);
     while (is_blank(value.back())) value.remove_suffix(1);
-    found_.report("remark-early", p_, value.size(), "`" + std::string(value) + "` is read as a remark, with all after it: `#` after a space begins one.",
+    found_.report("remark-early", p_, value.size(),
+                  "`" + std::string(value) + "` is read as a remark, with all after it: `#` after a space begins one.",
                   "put it in quotes: `\"" + std::string(value) + "\"`");
     found_.replace(p_, 1, '_');
     text_from_ = p_;
@@ -220,8 +221,7 @@ class BracketLook {
   }
 
   void question_mark() {
-    found_.report("shorthand", p_, 1, "A question mark inside brackets ends the text before it.",
-                  "put the whole text in quotes");
+    found_.report("shorthand", p_, 1, "A question mark inside brackets ends the text before it.", "put the whole text in quotes");
     found_.replace(p_, 1, '_');
   }
 
@@ -271,8 +271,6 @@ class BracketLook {
 
 }  // namespace
 
-std::optional<Place> past_brackets(Findings& found, Place from, int indent) {
-  return BracketLook(found, indent).past(from);
-}
+std::optional<Place> past_brackets(Findings& found, Place from, int indent) { return BracketLook(found, indent).past(from); }
 
 }  // namespace gownsheaf

@@ -25,8 +25,7 @@ Entry read_yaml(const std::string& bytes, const std::string& file_name, Diagnost
       gather(found.mended(), *lines, first_mistake.value_or(std::numeric_limits<std::size_t>::max()), limits, diag);
   if (first_mistake || !gathered.whole) return {};
   switch (gathered.root.kind) {
-    case Entry::Kind::block:
-      return std::move(gathered.root);
+    case Entry::Kind::block: return std::move(gathered.root);
     case Entry::Kind::nothing:
       diag.error("file-empty", {file_name, 1, 1, 1}, "The file is empty.",
                  "`gownsheaf start skirt.yaml --garment skirt` writes one to fill in");
@@ -36,8 +35,7 @@ Entry read_yaml(const std::string& bytes, const std::string& file_name, Diagnost
                  "`gownsheaf: 1` comes first");
       break;
     case Entry::Kind::text:
-      diag.error("no-colon", gathered.root.at, named(gathered.root.text) + " has no colon.",
-                 "`gownsheaf: 1` comes first");
+      diag.error("no-colon", gathered.root.at, named(gathered.root.text) + " has no colon.", "`gownsheaf: 1` comes first");
       break;
   }
   return {};

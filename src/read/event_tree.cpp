@@ -177,7 +177,8 @@ class Gatherer final : public YAML::EventHandler {
     const bool figure = f.key.find_first_of("0123456789") != f.key.npos;
     // `lap: 2,5 cm`: the comma that touches two figures was meant as a point.
     const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
-    if (before.size() > 1 && before.back() == ',' && is_digit(before[before.size() - 2]) && !f.key.empty() && is_digit(f.key[0])) {
+    if (before.size() > 1 && before.back() == ',' && is_digit(before[before.size() - 2]) && !f.key.empty() &&
+        is_digit(f.key[0])) {
       std::size_t from = before.size() - 1;
       while (from > 0 && is_digit(before[from - 1])) --from;
       const std::string whole(before.substr(from, before.size() - 1 - from));
@@ -189,11 +190,10 @@ class Gatherer final : public YAML::EventHandler {
       fault("no-space", f.key_place, f.key_length, named(f.key) + " is one word without a space after the colon.",
             named(f.key.substr(0, colon) + ": " + f.key.substr(colon + 1)));
     } else if (figure || (sign != before.npos && before[sign] == '{')) {
-      fault("no-colon", f.key_place, f.key_length, named(f.key) + " has no colon.",
-            "each entry inside { } is `word: value`");
+      fault("no-colon", f.key_place, f.key_length, named(f.key) + " has no colon.", "each entry inside { } is `word: value`");
     } else {
-      fault("comma-split", f.key_place, f.key_length,
-            named(f.key) + " stands alone: the comma before it ended the text.", "put the text in quotes");
+      fault("comma-split", f.key_place, f.key_length, named(f.key) + " stands alone: the comma before it ended the text.",
+            "put the text in quotes");
     }
   }
 
@@ -299,8 +299,7 @@ void translate(const YAML::Exception& e, Gatherer& gatherer) {
   const std::string_view words = e.msg;
   const Place p = gatherer.place(e.mark);
   std::string last;
-  if (gatherer.last_value)
-    last = "; the value before it begins on line " + std::to_string(gatherer.last_value->line + 1);
+  if (gatherer.last_value) last = "; the value before it begins on line " + std::to_string(gatherer.last_value->line + 1);
   if (words.starts_with("unknown escape character")) {
     gatherer.fault("yaml-form", p, 1, "Inside \"…\" a backslash begins a sign of YAML's own, and this is none.",
                    "use '…' around text that holds a backslash");

@@ -76,8 +76,7 @@ class FirstLook {
     }
     found_.end_before(line_);
     if (line[0] == '-') {
-      found_.report("second-project", {line_, 0}, 3,
-                    "`---` on line " + std::to_string(line_ + 1) + " begins a second project.",
+      found_.report("second-project", {line_, 0}, 3, "`---` on line " + std::to_string(line_ + 1) + " begins a second project.",
                     "one file each: move what follows into a file of its own");
       return false;
     }
@@ -102,8 +101,7 @@ class FirstLook {
     std::size_t end = first;
     if (line[first] == '\t') {
       while (end < line.size() && is_blank(line[end])) ++end;
-      found_.report("tab-indent", {line_, first}, end - first,
-                    "Line " + std::to_string(line_ + 1) + " is indented with a tab.",
+      found_.report("tab-indent", {line_, first}, end - first, "Line " + std::to_string(line_ + 1) + " is indented with a tab.",
                     "use spaces, two for each step in");
     } else if (line.substr(first).starts_with("\xC2\xA0")) {
       while (end < line.size() && (is_blank(line[end]) || line.substr(end).starts_with("\xC2\xA0")))
@@ -121,8 +119,7 @@ class FirstLook {
 
   void statement(std::size_t at) {
     const std::string_view line = text();
-    if (columns_known_ && !open_.empty() && at > open_.back().column && open_.back().value != Value::empty &&
-        !text_goes_on(at))
+    if (columns_known_ && !open_.empty() && at > open_.back().column && open_.back().value != Value::empty && !text_goes_on(at))
       return;
     bool after_dash = false;
     while (begins_item(line, at)) {
@@ -177,8 +174,8 @@ class FirstLook {
     const std::size_t length = key ? key->word.size() : text().size() - at;
     const std::string above = block.word.empty() ? "the item above" : named(block.word) + " above";
     found_.report("stray-indent", {line_, at}, length,
-                  named(text().substr(at, length)) + " on line " + std::to_string(line_ + 1) + " is set in by " +
-                      spaces(at) + ", as if it belonged to " + above + ", which has its value already.",
+                  named(text().substr(at, length)) + " on line " + std::to_string(line_ + 1) + " is set in by " + spaces(at) +
+                      ", as if it belonged to " + above + ", which has its value already.",
                   "line it up with " + (block.word.empty() ? "the dash" : named(block.word)) +
                       (block.value == Value::text ? "; a longer text that holds a colon needs quotes" : ""),
                   Place{block.line, block.column});
@@ -201,8 +198,8 @@ class FirstLook {
   void between_columns(std::size_t at, std::size_t length, std::size_t wanted) {
     const std::string above = closed_.word.empty() ? "the item above" : named(closed_.word) + " above";
     found_.report("stray-indent", {line_, at}, length,
-                  named(text().substr(at, length)) + " on line " + std::to_string(line_ + 1) + " is set in by " +
-                      spaces(at) + "; " + above + " by " + std::to_string(wanted) + ".",
+                  named(text().substr(at, length)) + " on line " + std::to_string(line_ + 1) + " is set in by " + spaces(at) +
+                      "; " + above + " by " + std::to_string(wanted) + ".",
                   "line it up with " + (closed_.word.empty() ? "the item above" : named(closed_.word)),
                   Place{closed_.line, closed_.column});
     open_.push_back({.column = at, .is_list = closed_.is_list, .word = closed_.word, .line = line_});
@@ -333,10 +330,9 @@ class FirstLook {
     if (!after_key) return;
     if (const auto second = key_at(line, at)) {
       const std::string word(known ? open_.back().word : std::string_view{});
-      found_.report(
-          "second-colon", {line_, second->colon}, 1,
-          word.empty() ? "This text holds another colon." : "The text after `" + word + ":` holds another colon.",
-          "put the whole text in quotes");
+      found_.report("second-colon", {line_, second->colon}, 1,
+                    word.empty() ? "This text holds another colon." : "The text after `" + word + ":` holds another colon.",
+                    "put the whole text in quotes");
       found_.replace({line_, second->colon}, 1, ';');
     }
   }

@@ -24,16 +24,15 @@ void report_missing_colon(Findings& found, Place place) {
     if (!is_blank(line[k])) end = k + 1;
   const std::string_view seen = line.substr(at, end - at);
   if (const auto colon = word_without_space(line, at, false)) {
-    found.report("no-space", {i, at}, seen.size(), named(seen) + " is one word without a space after the colon.",
-                  named(std::string(line.substr(at, *colon - at)) + ": " +
-                        std::string(line.substr(*colon + 1, end - *colon - 1))));
+    found.report(
+        "no-space", {i, at}, seen.size(), named(seen) + " is one word without a space after the colon.",
+        named(std::string(line.substr(at, *colon - at)) + ": " + std::string(line.substr(*colon + 1, end - *colon - 1))));
   } else {
     // Where the value begins is a guess: at the first figure, else at the last word.
     std::size_t cut = seen.find_first_of("0123456789");
     if (cut == seen.npos || cut == 0 || seen[cut - 1] != ' ') cut = seen.rfind(' ') + 1;
-    const std::string hint = cut == 0
-                                 ? named(std::string(seen) + ":")
-                                 : named(std::string(seen.substr(0, cut - 1)) + ": " + std::string(seen.substr(cut)));
+    const std::string hint = cut == 0 ? named(std::string(seen) + ":")
+                                      : named(std::string(seen.substr(0, cut - 1)) + ": " + std::string(seen.substr(cut)));
     found.report("no-colon", {i, at}, seen.size(), named(seen) + " has no colon.", hint);
   }
   found.add_colon_after(i);

@@ -87,8 +87,7 @@ std::optional<SourceLines> clean_text(const std::string& bytes, const std::strin
     return std::nullopt;
   }
   if (looks_like_utf16(bytes)) {
-    diag.error("utf16", start, "The file is saved as UTF-16, two bytes a letter; UTF-8 is read.",
-               "save the file as UTF-8");
+    diag.error("utf16", start, "The file is saved as UTF-16, two bytes a letter; UTF-8 is read.", "save the file as UTF-8");
     return std::nullopt;
   }
   SourceLines lines(with_plain_line_ends(bytes), file);
@@ -103,13 +102,11 @@ std::optional<SourceLines> clean_text(const std::string& bytes, const std::strin
       ++faults;
       if (!is_utf8) {
         diag.error("not-utf8", lines.span({i, from}, 1),
-                   "Line " + std::to_string(i + 1) + " holds a letter saved in another encoding.",
-                   "save the file as UTF-8");
+                   "Line " + std::to_string(i + 1) + " holds a letter saved in another encoding.", "save the file as UTF-8");
       } else {
-        diag.error(
-            "control-character", lines.span({i, from}, at - from),
-            "Line " + std::to_string(i + 1) + " holds the control character " + hex(c) + ", which no one can see.",
-            "delete it; typing the line anew is surest");
+        diag.error("control-character", lines.span({i, from}, at - from),
+                   "Line " + std::to_string(i + 1) + " holds the control character " + hex(c) + ", which no one can see.",
+                   "delete it; typing the line anew is surest");
       }
       break;  // one a line is enough to find it by
     }

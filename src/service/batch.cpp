@@ -13,10 +13,13 @@ namespace {
 // Results come as workers end; they are told in the order of the projects.
 class InOrder {
  public:
-  InOrder(std::size_t n, const Workroom& room, ResultListener& listener) : results_(n), there_(n, false), room_(room), listener_(listener) {}
+  InOrder(std::size_t n, const Workroom& room, ResultListener& listener)
+      : results_(n), there_(n, false), room_(room), listener_(listener) {}
   void take(std::size_t i, PacketResult result) {
     if (const auto fault = room_.tell_beside(result)) listener_.say(fault->sentence);
-    ++(result.state == PacketState::made ? counts_.made : result.state == PacketState::current ? counts_.current : counts_.failed);
+    ++(result.state == PacketState::made      ? counts_.made
+       : result.state == PacketState::current ? counts_.current
+                                              : counts_.failed);
     results_[i] = std::move(result);
     there_[i] = true;
     ++done_;
@@ -128,7 +131,8 @@ void list_emptied(const Workroom& room, const std::vector<std::string>& stems, P
   for (const std::string& folder : room.out().own_folders()) {
     const auto entries = list_entries(room.out().file(folder));
     const auto goes = [&](const FolderEntry& entry) { return going.count(folder + "/" + entry.name) == 1; };
-    if (!entries.ok() || !holds_no_project(stems, folder) || !std::all_of(entries.value->begin(), entries.value->end(), goes)) continue;
+    if (!entries.ok() || !holds_no_project(stems, folder) || !std::all_of(entries.value->begin(), entries.value->end(), goes))
+      continue;
     going.insert(folder);
     pruned.files.push_back(folder + "/");
   }

@@ -18,17 +18,20 @@ class ResultListener {
   virtual void say(const std::string& sentence) = 0;            // what the maker should know besides
 };
 
-struct PacketCounts { std::size_t made = 0, current = 0, failed = 0; };
+struct PacketCounts {
+  std::size_t made = 0, current = 0, failed = 0;
+};
 
 struct BatchOutcome {
   PacketCounts counts;
-  bool stopped = false;         // a signal came, or the first failure where that ends it
-  std::string unwritten;        // the list could not be written: why
-  bool unread = false;          // a folder could not be read: there may be more projects
+  bool stopped = false;   // a signal came, or the first failure where that ends it
+  std::string unwritten;  // the list could not be written: why
+  bool unread = false;    // a folder could not be read: there may be more projects
 };
 
 // The list of packets as a PDF; runs in a worker. A fault is a sentence.
-using ListMaker = std::function<std::variant<std::string, FileFault>(const Workroom& room, const std::vector<PacketResult>& results)>;
+using ListMaker =
+    std::function<std::variant<std::string, FileFault>(const Workroom& room, const std::vector<PacketResult>& results)>;
 
 BatchOutcome run_batch(const Workroom& room, const ListMaker& list, ResultListener& listener);
 
@@ -37,7 +40,9 @@ std::string write_list(const Workroom& room, const std::vector<PacketResult>& re
 
 // Outputs whose project is gone: listed, and removed where `remove` says so and their bytes are still those that were made.
 // Folders that the program made and that are empty then go with them; they end in a slash.
-struct Pruned { std::vector<std::string> files, kept, faults; };
+struct Pruned {
+  std::vector<std::string> files, kept, faults;
+};
 Pruned prune(const Workroom& room, const FoundProjects& found, bool remove);
 
 }  // namespace gownsheaf

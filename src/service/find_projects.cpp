@@ -45,7 +45,8 @@ class Walk {
     for (const FolderEntry& entry : *entries.value) {
       if (entry.name.starts_with('.')) continue;
       if (++seen_ > kMostEntries) {
-        if (seen_ == kMostEntries + 1) found_.faults.push_back("`" + search_.folder + "` holds more than 1,000,000 files; the rest is not looked at.");
+        if (seen_ == kMostEntries + 1)
+          found_.faults.push_back("`" + search_.folder + "` holds more than 1,000,000 files; the rest is not looked at.");
         return;
       }
       take(entry, below.empty() ? entry.name : below + "/" + entry.name, depth);
@@ -69,12 +70,14 @@ class Walk {
     if (!is_yaml_name(entry.name) || (search_.wanted && !search_.wanted(output_stem(below)))) return;
     if (kind == Kind::file) {
       // A file that cannot be read may be a project: it is reported when it is to be made.
-      const auto bytes = search_.follow_links ? read_named_file(path_of(below), kLookedAt) : read_below(search_.folder, below, kLookedAt, Links::refused);
+      const auto bytes = search_.follow_links ? read_named_file(path_of(below), kLookedAt)
+                                              : read_below(search_.folder, below, kLookedAt, Links::refused);
       if (bytes.ok() && !is_project(entry.name, *bytes.value)) return found_.passed_over.push_back(below);
       return found_.projects.push_back({below, output_stem(below), ""});
     }
-    found_.projects.push_back({below, output_stem(below),
-                               kind == Kind::link ? "It is a link; links are not followed without `--trust-paths`." : "It is not an ordinary file."});
+    found_.projects.push_back(
+        {below, output_stem(below),
+         kind == Kind::link ? "It is a link; links are not followed without `--trust-paths`." : "It is not an ordinary file."});
   }
 
   const ProjectSearch& search_;
@@ -102,20 +105,25 @@ std::string folder_in_the_way(const std::string& path) {
 
 // Two projects may not make one packet, nor one take the name of the list.
 void refuse_clashes(FoundProjects& found) {
-  std::sort(found.projects.begin(), found.projects.end(), [](const FoundProject& a, const FoundProject& b) { return a.path < b.path; });
+  std::sort(found.projects.begin(), found.projects.end(),
+            [](const FoundProject& a, const FoundProject& b) { return a.path < b.path; });
   std::map<std::string, std::string> by_stem;
   for (FoundProject& project : found.projects) {
     const auto [at, fresh] = by_stem.emplace(project.stem, project.path);
     if (too_long(project.stem) && project.refused.empty())
-      project.refused = "Its name is too long: `.figures.json` is written beside its packet, which leaves 242 bytes before `.yaml`.";
+      project.refused =
+          "Its name is too long: `.figures.json` is written beside its packet, which leaves 242 bytes before `.yaml`.";
     if (!fresh) {
-      if (project.refused.empty()) project.refused = "Its packet would be that of `" + at->second + "`; give one of them another name.";
+      if (project.refused.empty())
+        project.refused = "Its packet would be that of `" + at->second + "`; give one of them another name.";
       project.stem = project.path;  // what is told beside it must not stand in the other's place
       by_stem.emplace(project.stem, project.path);
     }
     if (const std::string folder = folder_in_the_way(project.path); !folder.empty() && project.refused.empty())
-      project.refused = "Its folder `" + folder + "` has the name of a file that is written beside packets; call the folder otherwise.";
-    if ((project.stem == "index" || (project.stem.starts_with("index.") && project.stem.find('/') == std::string::npos)) && project.refused.empty())
+      project.refused =
+          "Its folder `" + folder + "` has the name of a file that is written beside packets; call the folder otherwise.";
+    if ((project.stem == "index" || (project.stem.starts_with("index.") && project.stem.find('/') == std::string::npos)) &&
+        project.refused.empty())
       project.refused = "Its packet would be `index.pdf`, which is the list of packets; give it another name.";
   }
 }

@@ -18,16 +18,16 @@ struct FoundProject {
 };
 
 struct FoundProjects {
-  std::vector<FoundProject> projects;       // sorted by path
-  std::vector<std::string> folders;         // looked into, "" for the folder itself
-  std::vector<std::string> passed_over;     // YAML files that are no projects
-  std::vector<std::string> faults;          // folders that could not be read, limits reached
-  bool unread = false;                      // a folder could not be read
+  std::vector<FoundProject> projects;    // sorted by path
+  std::vector<std::string> folders;      // looked into, "" for the folder itself
+  std::vector<std::string> passed_over;  // YAML files that are no projects
+  std::vector<std::string> faults;       // folders that could not be read, limits reached
+  bool unread = false;                   // a folder could not be read
 };
 
 struct ProjectSearch {
   std::string folder;
-  std::string not_into;      // the real path of a folder to leave out, or ""
+  std::string not_into;  // the real path of a folder to leave out, or ""
   bool follow_links = false;
   std::function<void(const std::string& below)> entering = {};  // called before a folder is read
   std::function<bool(const std::string& stem)> wanted = {};     // others are not even opened

@@ -9,8 +9,8 @@
 namespace gownsheaf {
 namespace {
 
-constexpr std::uint32_t kAsked = IN_CREATE | IN_MODIFY | IN_CLOSE_WRITE | IN_MOVED_TO | IN_MOVED_FROM | IN_DELETE | IN_ATTRIB | IN_DELETE_SELF |
-                                 IN_MOVE_SELF | IN_ONLYDIR;
+constexpr std::uint32_t kAsked = IN_CREATE | IN_MODIFY | IN_CLOSE_WRITE | IN_MOVED_TO | IN_MOVED_FROM | IN_DELETE | IN_ATTRIB |
+                                 IN_DELETE_SELF | IN_MOVE_SELF | IN_ONLYDIR;
 
 }  // namespace
 
@@ -22,7 +22,8 @@ FolderWatch::~FolderWatch() {
 
 bool FolderWatch::add(const std::string& below) {
   const int number = ::inotify_add_watch(fd_, (below.empty() ? folder_ : folder_ + "/" + below).c_str(), kAsked);
-  if (number < 0) return errno == ENOENT || errno == ENOTDIR || errno == EACCES;  // gone meanwhile: that is told by the folder above
+  if (number < 0)
+    return errno == ENOENT || errno == ENOTDIR || errno == EACCES;  // gone meanwhile: that is told by the folder above
   names_[number] = below;
   if (below.empty()) root_ = number;
   return true;
@@ -68,9 +69,13 @@ FolderWatch::News FolderWatch::read() {
       using Kind = Event::Kind;
       if ((e.mask & IN_ISDIR) != 0) {
         if (gone) forget_below(below);
-        if (gone || (e.mask & (IN_CREATE | IN_MOVED_TO | IN_ATTRIB)) != 0) news.events.push_back({gone ? Kind::gone_folder : Kind::new_folder, below});
+        if (gone || (e.mask & (IN_CREATE | IN_MOVED_TO | IN_ATTRIB)) != 0)
+          news.events.push_back({gone ? Kind::gone_folder : Kind::new_folder, below});
       } else {
-        news.events.push_back({gone ? Kind::gone : (e.mask & (IN_CLOSE_WRITE | IN_MOVED_TO | IN_ATTRIB)) != 0 ? Kind::whole : Kind::touched, below});
+        news.events.push_back({gone                                                         ? Kind::gone
+                               : (e.mask & (IN_CLOSE_WRITE | IN_MOVED_TO | IN_ATTRIB)) != 0 ? Kind::whole
+                                                                                            : Kind::touched,
+                               below});
       }
     }
   }

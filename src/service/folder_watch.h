@@ -19,9 +19,9 @@ class FolderWatch {
 
   struct Event {
     enum class Kind {
-      touched,     // made or written to; may go on
-      whole,       // closed after writing, or moved there
-      gone,        // deleted, or moved away
+      touched,  // made or written to; may go on
+      whole,    // closed after writing, or moved there
+      gone,     // deleted, or moved away
       new_folder,
       gone_folder
     } kind;

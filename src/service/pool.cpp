@@ -20,7 +20,7 @@ namespace gownsheaf {
 namespace {
 
 constexpr char kWhole = 'w', kOutOfMemory = 'm', kThrew = 't';  // the last byte of an answer
-constexpr char kAhead = '\1';                                   // what is said ahead: this byte, how long it is, a colon, the bytes
+constexpr char kAhead = '\1';  // what is said ahead: this byte, how long it is, a colon, the bytes
 constexpr int kAnswerPipe = 3;
 bool is_worker = false;
 constexpr std::size_t kLongestAnswer = 16u << 20;
@@ -180,7 +180,8 @@ WorkerAnswer WorkerPool::end(Worker& worker) {
     answer.alike = !worker.late || 2 * (seconds_of(used.ru_utime) + seconds_of(used.ru_stime)) >= ceilings_.seconds;
     answer.machine = !answer.alike;
   } else if (WIFEXITED(status) && last == kOutOfMemory) {
-    answer.fault = "It asked for more memory than " + std::to_string(ceilings_.memory_mib) + " MiB, the most that one project may have.";
+    answer.fault =
+        "It asked for more memory than " + std::to_string(ceilings_.memory_mib) + " MiB, the most that one project may have.";
     answer.alike = true;
   } else if (WIFEXITED(status) && last == kThrew) {
     worker.bytes.pop_back();

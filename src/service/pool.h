@@ -11,18 +11,19 @@
 namespace gownsheaf {
 
 struct Ceilings {
-  int seconds = 300;        // by the clock, and of processor time
-  int memory_mib = 512;     // address space
+  int seconds = 300;     // by the clock, and of processor time
+  int memory_mib = 512;  // address space
 };
 
 struct WorkerAnswer {
   std::size_t job = 0;
-  bool whole = false;       // the worker said all it had to say
+  bool whole = false;  // the worker said all it had to say
   std::string bytes;
-  std::string fault;        // a sentence, where it is not whole
-  std::string ahead;        // what it said ahead, the last of it; where it is not whole too
-  bool alike = false;       // not whole, and with the same files and ceilings it would end so again
-  bool machine = false;     // the machine is to blame (no process, killed from outside, no time on a processor): later it may go well
+  std::string fault;   // a sentence, where it is not whole
+  std::string ahead;   // what it said ahead, the last of it; where it is not whole too
+  bool alike = false;  // not whole, and with the same files and ceilings it would end so again
+  bool machine =
+      false;  // the machine is to blame (no process, killed from outside, no time on a processor): later it may go well
 };
 
 class WorkerPool {
@@ -49,7 +50,12 @@ class WorkerPool {
   void stop_all();
 
  private:
-  struct Worker { std::size_t job; int pid, pipe, clock; std::string bytes; bool late = false, too_much = false; };
+  struct Worker {
+    std::size_t job;
+    int pid, pipe, clock;
+    std::string bytes;
+    bool late = false, too_much = false;
+  };
   bool read_some(Worker& worker);  // false at the end
   WorkerAnswer end(Worker& worker);
 

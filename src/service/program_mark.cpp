@@ -21,7 +21,8 @@ std::string program_mark() {
   std::sort(libraries.begin(), libraries.end());
   std::string all;
   for (const std::string& file : libraries)
-    if (const auto bytes = read_named_file(file, kLargest); bytes.ok()) all += file_name_of(file) + " " + sha256(*bytes.value) + "\n";
+    if (const auto bytes = read_named_file(file, kLargest); bytes.ok())
+      all += file_name_of(file) + " " + sha256(*bytes.value) + "\n";
   if (const auto bytes = read_named_file("/proc/self/exe", kLargest); bytes.ok()) all += sha256(*bytes.value) + "\n";
   return sha256(all);
 }

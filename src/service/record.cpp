@@ -93,7 +93,8 @@ std::string text_of(const StoppedRecord& record) {
 
 std::optional<StoppedRecord> stopped_record_of(std::string_view text) {
   const auto lines = lines_of_sealed(text);
-  if (!lines || lines->size() != 3 || lines->front() != FieldLine{"gownsheaf stopped", kFormat} || (*lines)[1].size() != 4) return std::nullopt;
+  if (!lines || lines->size() != 3 || lines->front() != FieldLine{"gownsheaf stopped", kFormat} || (*lines)[1].size() != 4)
+    return std::nullopt;
   const FieldLine& of = (*lines)[1];
   StoppedRecord record{of[0], of[1], of[2], {}, of[3]};
   if ((*lines)[2] != FieldLine{""}) record.drawings = (*lines)[2];
@@ -132,7 +133,8 @@ std::vector<FileFault> OutFolder::forget(const std::string& stem) const {
   for (const std::string& path : {lays(stem), stopped(stem), record(stem)}) {
     if (auto fault = remove_file(path)) faults.push_back(std::move(*fault));
     std::string folder = folder_of(path);
-    for (auto levels = std::count(stem.begin(), stem.end(), '/'); levels > 0 && remove_empty_folder(folder); --levels) folder = folder_of(folder);
+    for (auto levels = std::count(stem.begin(), stem.end(), '/'); levels > 0 && remove_empty_folder(folder); --levels)
+      folder = folder_of(folder);
   }
   return faults;
 }
@@ -186,7 +188,8 @@ std::vector<std::string> OutFolder::problems_told() const {
   std::vector<std::string> stems;
   each_file(folder_, "", 0, [&](const std::string&, const std::string& below, const std::string& name) {
     if (!name.ends_with(kProblems) || below.starts_with(".gownsheaf/")) return;
-    if (std::string stem = below + name.substr(0, name.size() - kProblems.size()); told_problems(stem)) stems.push_back(std::move(stem));
+    if (std::string stem = below + name.substr(0, name.size() - kProblems.size()); told_problems(stem))
+      stems.push_back(std::move(stem));
   });
   std::sort(stems.begin(), stems.end());
   return stems;
@@ -206,7 +209,8 @@ std::optional<FileFault> OutFolder::write_problems(const std::string& stem, cons
   const std::string path = problems(stem);
   if (exists(path)) {
     const auto text = read_below(folder_, stem + ".problems.txt", kLargestOutput);
-    if (!text.ok() || !text.value->starts_with(kProblemsHead)) return FileFault{"`" + path + "` is somebody's own file, so it is left alone."};
+    if (!text.ok() || !text.value->starts_with(kProblemsHead))
+      return FileFault{"`" + path + "` is somebody's own file, so it is left alone."};
     if (*text.value == std::string(kProblemsHead) + messages) return std::nullopt;
   }
   if (auto fault = make_folder_of(stem)) return fault;

@@ -11,13 +11,15 @@
 
 namespace gownsheaf {
 
-struct MadeFile { std::string name, hash; };  // beside the packet
+struct MadeFile {
+  std::string name, hash;
+};  // beside the packet
 
 struct PacketRecord {
-  std::string project;                 // below the folder of projects
+  std::string project;  // below the folder of projects
   std::string fingerprint;
-  std::vector<std::string> drawings;   // in the order they were read
-  std::vector<MadeFile> files;         // the PDF last
+  std::vector<std::string> drawings;  // in the order they were read
+  std::vector<MadeFile> files;        // the PDF last
   int pages = 0;
   PacketFacts about;
 };

@@ -7,7 +7,9 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-std::string written(const Json& json, int indent = -1) { return json.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n"; }
+std::string written(const Json& json, int indent = -1) {
+  return json.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
+}
 
 Json packet_json(const PacketResult& result) {
   Json json{{"project", result.project.path}, {"state", std::string(word_for(result.state))}};
@@ -53,14 +55,17 @@ std::string result_json_line(const PacketResult& result) {
   return written(json);
 }
 
-std::string pruned_json_line(const std::string& file, bool removed) { return written({{"file", file}, {"state", removed ? "removed" : "gone"}}); }
+std::string pruned_json_line(const std::string& file, bool removed) {
+  return written({{"file", file}, {"state", removed ? "removed" : "gone"}});
+}
 
 std::string counts_json_line(const PacketCounts& counts) {
   return written({{"made", counts.made}, {"current", counts.current}, {"failed", counts.failed}});
 }
 
 std::string health_json_line(const Health& health) {
-  return written({{"state", health.state}, {"projects", health.projects}, {"failed", health.failed}, {"waiting", health.waiting}});
+  return written(
+      {{"state", health.state}, {"projects", health.projects}, {"failed", health.failed}, {"waiting", health.waiting}});
 }
 
 }  // namespace gownsheaf

@@ -9,8 +9,8 @@ namespace gownsheaf {
 
 class Settling {
  public:
-  void touched(const std::string& path) { news(path).open = true; }   // written to; may go on
-  void whole(const std::string& path) { news(path).open = false; }    // closed, moved or deleted
+  void touched(const std::string& path) { news(path).open = true; }  // written to; may go on
+  void whole(const std::string& path) { news(path).open = false; }   // closed, moved or deleted
   bool empty() const { return waiting_.empty(); }
   void clear() { waiting_.clear(); }
 
@@ -32,7 +32,10 @@ class Settling {
   }
 
  private:
-  struct Waiting { int quiet = 0, age = 0; bool open = false; };
+  struct Waiting {
+    int quiet = 0, age = 0;
+    bool open = false;
+  };
   Waiting& news(const std::string& path) {
     Waiting& w = waiting_[path];
     w.quiet = 0;

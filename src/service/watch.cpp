@@ -19,7 +19,7 @@
 namespace gownsheaf {
 namespace {
 
-constexpr int kSomeAtOnce = 50;       // projects looked at before news is read again
+constexpr int kSomeAtOnce = 50;                                                 // projects looked at before news is read again
 constexpr int kGoneRetry = 1000, kHeartbeat = 10'000, kUnwatchedScan = 10'000;  // milliseconds
 
 // A clock that rings again and again while it is set.
@@ -63,7 +63,8 @@ bool nothing_new(const PacketResult& before, const PacketResult& now) {
 class Watch {
  public:
   Watch(const Workroom& room, const WatchOrder& order, const ListMaker& list, ResultListener& listener)
-      : room_(room), order_(order), list_(list), listener_(listener), pool_(room.order().jobs, room.order().ceilings), list_pool_(1, room.order().ceilings) {}
+      : room_(room), order_(order), list_(list), listener_(listener), pool_(room.order().jobs, room.order().ceilings),
+        list_pool_(1, room.order().ceilings) {}
 
   WatchOutcome run() {
     scan_bell_.every(order_.scan_every * 1000);
@@ -128,7 +129,8 @@ class Watch {
     search.entering = [this](const std::string& below) {
       if (watch_->add(below) || unwatched_) return;
       unwatched_ = true;
-      listener_.say("The system watches no more folders (fs.inotify.max_user_watches), so everything is looked at every 10 seconds.");
+      listener_.say(
+          "The system watches no more folders (fs.inotify.max_user_watches), so everything is looked at every 10 seconds.");
       if (order_.scan_every == 0) scan_bell_.every(kUnwatchedScan);
     };
     return search;
@@ -200,7 +202,8 @@ class Watch {
           by_folder[folder].insert(project);
       }
       for (const auto& [job, project] : running_)  // what it has read by now is not known either
-        if (const std::string folder = folder_below(project.path); lies_below(path, folder)) by_folder[folder].insert(project.path);
+        if (const std::string folder = folder_below(project.path); lies_below(path, folder))
+          by_folder[folder].insert(project.path);
     }
     for (const auto& [folder, paths] : by_folder) {
       const FoundProjects found = find_in_folder(room_.search(), folder);
@@ -209,7 +212,8 @@ class Watch {
         there.insert(project.path);
         if (paths.count(project.path) == 1 || is_refused_otherwise(project)) enqueue(project);
       }
-      const bool hidden = found.unread && kind_at(folder.empty() ? room_.order().in : room_.order().in + "/" + folder) == FolderEntry::Kind::folder;
+      const bool hidden = found.unread && kind_at(folder.empty() ? room_.order().in : room_.order().in + "/" + folder) ==
+                                              FolderEntry::Kind::folder;
       for (const std::string& path : paths)
         if (there.count(path) == 0 && !hidden) forget(path);
     }
@@ -279,14 +283,17 @@ class Watch {
   void take(PacketResult result) {
     const auto before = known_.find(result.project.path);
     if (before != known_.end() && nothing_new(before->second, result)) return;
-    if (before != known_.end() && before->second.project.stem == result.project.path && result.project.stem != result.project.path)
+    if (before != known_.end() && before->second.project.stem == result.project.path &&
+        result.project.stem != result.project.path)
       room_.out().clear_problems(result.project.path);  // it was the second of two that would make one packet
     if (const auto hindered = room_.tell_beside(result)) {
       listener_.say(hindered->sentence);
       result.unwritten = true;
       result.fingerprint.clear();
     }
-    ++(result.state == PacketState::made ? counts_.made : result.state == PacketState::current ? counts_.current : counts_.failed);
+    ++(result.state == PacketState::made      ? counts_.made
+       : result.state == PacketState::current ? counts_.current
+                                              : counts_.failed);
     listener_.result(result);
     if (result.unwritten) {  // the disk may be full: later it may not be
       retry_.insert(result.project.path);
@@ -305,12 +312,13 @@ class Watch {
 
   void wait() {
     tick_bell_.every(settling_.empty() ? 0 : std::max(1, order_.settle / 2));
-    std::vector<pollfd> waited{{signals_.fd(), POLLIN, 0}, {tick_bell_.fd(), POLLIN, 0}, {scan_bell_.fd(), POLLIN, 0},
+    std::vector<pollfd> waited{{signals_.fd(), POLLIN, 0},   {tick_bell_.fd(), POLLIN, 0},  {scan_bell_.fd(), POLLIN, 0},
                                {gone_bell_.fd(), POLLIN, 0}, {heart_bell_.fd(), POLLIN, 0}, {retry_bell_.fd(), POLLIN, 0}};
     if (watch_) waited.push_back({watch_->fd(), POLLIN, 0});
     pool_.add_to(waited);
     list_pool_.add_to(waited);
-    ::poll(waited.data(), static_cast<nfds_t>(waited.size()), more_to_start() ? 0 : std::max(pool_.patience(), list_pool_.patience()));
+    ::poll(waited.data(), static_cast<nfds_t>(waited.size()),
+           more_to_start() ? 0 : std::max(pool_.patience(), list_pool_.patience()));
     for (const WorkerAnswer& answer : pool_.collect()) {
       const auto job = running_.find(answer.job);
       const FoundProject project = job->second;
@@ -350,7 +358,10 @@ class Watch {
   void tell_health() {
     if (order_.health.empty()) return;
     const bool working = !pool_.idle() || !queue_.empty() || !list_pool_.idle() || list_stale_;  // the list belongs to the work
-    const std::string state = stopping() ? (pool_.idle() && list_pool_.idle() ? "stopped" : "stopping") : gone_ ? "folder gone" : working ? "working" : "watching";
+    const std::string state = stopping() ? (pool_.idle() && list_pool_.idle() ? "stopped" : "stopping")
+                              : gone_    ? "folder gone"
+                              : working  ? "working"
+                                         : "watching";
     // Two flushes for each packet would be a good part of all the work: while it goes on the heartbeat tells how far it is.
     if (state == "working" && told_.find("\"working\"") != std::string::npos) return;
     std::size_t failed = 0;
@@ -374,7 +385,7 @@ class Watch {
   Settling settling_;
   Bell tick_bell_, scan_bell_, gone_bell_, heart_bell_, retry_bell_;
   std::set<std::string> retry_;
-  std::deque<std::string> queue_;                 // in the order they came; each is in waiting_
+  std::deque<std::string> queue_;  // in the order they came; each is in waiting_
   std::map<std::string, FoundProject> waiting_;
   std::map<std::size_t, FoundProject> running_;
   std::size_t jobs_ = 0;

@@ -17,19 +17,22 @@ std::string without_slash(std::string path) {
   return path;
 }
 
-bool lies_in(const std::string& path, const std::string& folder) { return path == folder || path.starts_with(folder == "/" ? "/" : folder + "/"); }
+bool lies_in(const std::string& path, const std::string& folder) {
+  return path == folder || path.starts_with(folder == "/" ? "/" : folder + "/");
+}
 
 std::string option(const std::optional<std::string>& chosen) { return chosen ? "as " + *chosen : "of the project"; }
 
 std::string options_mark(const ServiceOrder& order) {
   const Order& p = order.packet;
-  return "paper " + option(p.paper) + ", set " + option(p.sheets) + ", size " + option(p.size) + ", work " + std::to_string(p.work.lay_work) + " " +
-         std::to_string(p.work.outline_work);
+  return "paper " + option(p.paper) + ", set " + option(p.sheets) + ", size " + option(p.size) + ", work " +
+         std::to_string(p.work.lay_work) + " " + std::to_string(p.work.outline_work);
 }
 
 // What must be the same for one that was stopped to be stopped again.
 std::string ceilings_mark(const ServiceOrder& order) {
-  return std::to_string(order.ceilings.seconds) + " s, " + std::to_string(order.ceilings.memory_mib) + " MiB, threads " + std::to_string(order.packet.work.threads);
+  return std::to_string(order.ceilings.seconds) + " s, " + std::to_string(order.ceilings.memory_mib) + " MiB, threads " +
+         std::to_string(order.packet.work.threads);
 }
 
 FieldLine read_as(const std::string& fingerprint, const std::vector<std::string>& drawings) {
@@ -41,8 +44,8 @@ FieldLine read_as(const std::string& fingerprint, const std::vector<std::string>
 std::string what_stopped(std::size_t errors) { return errors == 1 ? "1 error" : std::to_string(errors) + " errors"; }
 
 // `as`: a fingerprint, then drawings; of a failed project that would fail alike again.
-std::string answer_of(PacketState state, const std::string& problem, const std::string& messages, const std::string& more, bool unwritten = false,
-                      const FieldLine& as = {""}) {
+std::string answer_of(PacketState state, const std::string& problem, const std::string& messages, const std::string& more,
+                      bool unwritten = false, const FieldLine& as = {""}) {
   std::string text;
   add_line(text, {std::string(word_for(state)), problem, messages, more, unwritten ? "unwritten" : ""});
   add_line(text, as);
@@ -55,7 +58,8 @@ std::string_view word_for(PacketState state) {
   return state == PacketState::made ? "made" : state == PacketState::current ? "current" : "failed";
 }
 
-std::unique_ptr<Workroom> Workroom::open(const ServiceOrder& order, Diagnostics& diag, std::vector<SourceText>& sources, std::string& fault) {
+std::unique_ptr<Workroom> Workroom::open(const ServiceOrder& order, Diagnostics& diag, std::vector<SourceText>& sources,
+                                         std::string& fault) {
   std::unique_ptr<Workroom> room(new Workroom(order));
   ServiceOrder& o = room->order_;
   o.in = without_slash(o.in);
@@ -84,17 +88,19 @@ std::unique_ptr<Workroom> Workroom::open(const ServiceOrder& order, Diagnostics&
 
   const std::string busy = "Another batch or watch is at work in `" + o.out + "`; wait for it, or name another folder.";
   // Shares of another number would hold some of the same projects.
-  const std::string unlike = "Shares of another number than " + std::to_string(o.shards) + " are at work in `" + o.out + "`; wait for them, or name another folder.";
+  const std::string unlike = "Shares of another number than " + std::to_string(o.shards) + " are at work in `" + o.out +
+                             "`; wait for them, or name another folder.";
   const std::string lock_file = room->out_.own() + "/lock";
-  FileResult<HeldLock> lock =
-      o.shards > 0 ? HeldLock::take_alike(lock_file, std::to_string(o.shards), busy, unlike) : HeldLock::take(lock_file, false, busy);
+  FileResult<HeldLock> lock = o.shards > 0 ? HeldLock::take_alike(lock_file, std::to_string(o.shards), busy, unlike)
+                                           : HeldLock::take(lock_file, false, busy);
   if (!lock.ok()) {
     fault = lock.fault.sentence;
     return nullptr;
   }
   room->lock_ = std::move(*lock.value);
   if (o.shards > 0) {
-    FileResult<HeldLock> share = HeldLock::take(room->out_.own() + "/lock." + std::to_string(o.shard) + "-of-" + std::to_string(o.shards), false, busy);
+    FileResult<HeldLock> share =
+        HeldLock::take(room->out_.own() + "/lock." + std::to_string(o.shard) + "-of-" + std::to_string(o.shards), false, busy);
     if (!share.ok()) {
       fault = share.fault.sentence;
       return nullptr;
@@ -105,7 +111,8 @@ std::unique_ptr<Workroom> Workroom::open(const ServiceOrder& order, Diagnostics&
   auto shared = load_shared(o.packet.template_folder, o.packet.font_root, diag, sources, fault);
   if (!shared) return nullptr;
   room->shared_ = std::move(*shared);
-  room->standing_mark_ = sha256(program_mark() + "\n" + room->shared_.template_marks + "\n" + room->shared_.font_marks + "\n" + options_mark(o));
+  room->standing_mark_ =
+      sha256(program_mark() + "\n" + room->shared_.template_marks + "\n" + room->shared_.font_marks + "\n" + options_mark(o));
   if (o.shards == 0) room->cleared_ = room->out_.clear_temporaries(nullptr);
   return room;
 }
@@ -114,7 +121,8 @@ std::unique_ptr<Workroom> Workroom::open(const ServiceOrder& order, Diagnostics&
 // meet in one share.
 bool Workroom::in_this_share(const std::string& stem) const {
   std::uint64_t number = 0;
-  for (const char c : sha256(stem).substr(0, 8)) number = number * 16 + static_cast<std::uint64_t>(c <= '9' ? c - '0' : c - 'a' + 10);
+  for (const char c : sha256(stem).substr(0, 8))
+    number = number * 16 + static_cast<std::uint64_t>(c <= '9' ? c - '0' : c - 'a' + 10);
   return number % static_cast<std::uint64_t>(order_.shards) + 1 == static_cast<std::uint64_t>(order_.shard);
 }
 
@@ -135,7 +143,8 @@ Order Workroom::order_for(const FoundProject& project) const {
 
 std::string Workroom::fingerprint(const std::string& project_mark) const { return sha256(standing_mark_ + project_mark); }
 
-std::optional<std::string> Workroom::fingerprint_now(const FoundProject& project, const std::vector<std::string>& drawings) const {
+std::optional<std::string> Workroom::fingerprint_now(const FoundProject& project,
+                                                     const std::vector<std::string>& drawings) const {
   const Order order = order_for(project);
   const FileResult<std::string> bytes = read_project(order);
   if (!bytes.ok()) return std::nullopt;
@@ -145,7 +154,8 @@ std::optional<std::string> Workroom::fingerprint_now(const FoundProject& project
 }
 
 bool Workroom::fails_still(const FoundProject& project, const PacketResult& before) const {
-  return !before.fingerprint.empty() && project.refused.empty() && fingerprint_now(project, before.drawings) == before.fingerprint;
+  return !before.fingerprint.empty() && project.refused.empty() &&
+         fingerprint_now(project, before.drawings) == before.fingerprint;
 }
 
 std::optional<PacketResult> Workroom::without_making(const FoundProject& project) const {
@@ -156,7 +166,8 @@ std::optional<PacketResult> Workroom::without_making(const FoundProject& project
     result.problem = project.refused;
     return result;
   }
-  if (result.record && fingerprint_now(project, result.record->drawings) == result.record->fingerprint && out_.holds(project.stem, *result.record)) {
+  if (result.record && fingerprint_now(project, result.record->drawings) == result.record->fingerprint &&
+      out_.holds(project.stem, *result.record)) {
     result.state = PacketState::current;
     return result;
   }
@@ -198,11 +209,14 @@ std::string Workroom::make(const FoundProject& project) const {
   }
   const std::string told = order_.tell ? order_.tell(messages, made.sources, failed) : "";
   if (failed) {
-    const std::string problem = !made.readable ? made.fault : errors > 0 ? "It has " + what_stopped(errors) + "." : made.unavailable;
+    const std::string problem = !made.readable ? made.fault
+                                : errors > 0   ? "It has " + what_stopped(errors) + "."
+                                               : made.unavailable;
     std::string plain;
     for (const Diagnostic& d : messages)
       if (is_error(d)) plain += render(d, made.sources);
-    return answer_of(PacketState::failed, problem, told, plain, false, read_as(made.readable ? fingerprint(made.project_mark) : "", made.drawings));
+    return answer_of(PacketState::failed, problem, told, plain, false,
+                     read_as(made.readable ? fingerprint(made.project_mark) : "", made.drawings));
   }
 
   const std::string packet = out_.file(project.stem), name = file_name_of(project.stem);
@@ -230,7 +244,8 @@ std::string Workroom::make(const FoundProject& project) const {
   if (before)
     for (const MadeFile& old : before->files)
       if (std::none_of(record.files.begin(), record.files.end(), [&](const MadeFile& now) { return now.name == old.name; }))
-        if (const auto bytes = read_below(folder_of(packet), old.name, kLargestOutput); bytes.ok() && sha256(*bytes.value) == old.hash)
+        if (const auto bytes = read_below(folder_of(packet), old.name, kLargestOutput);
+            bytes.ok() && sha256(*bytes.value) == old.hash)
           remove_file(folder_of(packet) + "/" + old.name);
   return answer_of(PacketState::made, "", told, record_text);
 }
@@ -289,7 +304,8 @@ void Workroom::note_stopped(const PacketResult& result) const {
   }
   const StoppedRecord now{result.project.path, result.fingerprint, ceilings_mark(order_), result.drawings, result.problem};
   const auto before = out_.read_stopped(result.project.stem);
-  if (before && before->project == now.project && before->fingerprint == now.fingerprint && before->ceilings == now.ceilings) return;
+  if (before && before->project == now.project && before->fingerprint == now.fingerprint && before->ceilings == now.ceilings)
+    return;
   // Where it cannot be written it is tried once more by the next run: no harm.
   if (!make_folders(folder_of(path))) write_whole({{path, text_of(now)}});
 }
@@ -297,7 +313,8 @@ void Workroom::note_stopped(const PacketResult& result) const {
 std::optional<FileFault> Workroom::tell_beside(const PacketResult& result) const {
   note_stopped(result);
   if (result.state != PacketState::failed) return out_.clear_problems(result.project.stem);
-  if (!order_.problem_files || file_name_of(out_.problems(result.project.stem)).size() > NAME_MAX) return std::nullopt;  // told in the log alone
+  if (!order_.problem_files || file_name_of(out_.problems(result.project.stem)).size() > NAME_MAX)
+    return std::nullopt;  // told in the log alone
   const std::string problem = result.project.path + ": " + result.problem + "\n";
   return out_.write_problems(result.project.stem, problem + (result.errors.empty() ? "" : "\n" + result.errors));
 }

@@ -15,14 +15,14 @@ namespace gownsheaf {
 
 struct ServiceOrder {
   std::string in, out;
-  Order packet;                 // templates, fonts and the options that win over projects; no project
+  Order packet;  // templates, fonts and the options that win over projects; no project
   int jobs = 1;
   Ceilings ceilings;
   bool trust_paths = false;
   bool keep_going = true;
-  int shard = 0, shards = 0;    // this share of so many; 0: all
-  bool problem_files = false;   // NAME.problems.txt for what failed
-  bool keep_lays = true;        // lays, the slow part, from one making to the next
+  int shard = 0, shards = 0;   // this share of so many; 0: all
+  bool problem_files = false;  // NAME.problems.txt for what failed
+  bool keep_lays = true;       // lays, the slow part, from one making to the next
   // Messages of one project, as they are to be printed; runs in the worker.
   std::function<std::string(const std::vector<Diagnostic>&, const std::vector<SourceText>&, bool failed)> tell;
 };
@@ -33,22 +33,23 @@ std::string_view word_for(PacketState state);
 struct PacketResult {
   FoundProject project;
   PacketState state = PacketState::failed;
-  std::string problem;          // of a failed one: a sentence
-  std::string messages;         // as ServiceOrder::tell gave them; with line ends
-  std::string errors;           // of a failed one, plain, for its file of problems
-  bool unwritten = false;       // nothing is wrong with the project: its packet could not be written, or no worker be had or kept
-  std::optional<PacketRecord> record; // of the packet that is there, which may be an older one
+  std::string problem;     // of a failed one: a sentence
+  std::string messages;    // as ServiceOrder::tell gave them; with line ends
+  std::string errors;      // of a failed one, plain, for its file of problems
+  bool unwritten = false;  // nothing is wrong with the project: its packet could not be written, or no worker be had or kept
+  std::optional<PacketRecord> record;  // of the packet that is there, which may be an older one
   // Of a failed one: what it was read as, so that it is not tried again while nothing changes. "" where it may go well next time.
   std::string fingerprint;
   std::vector<std::string> drawings;
-  bool stopped = false;         // by a ceiling, or the program fell over it: so it would end again
+  bool stopped = false;  // by a ceiling, or the program fell over it: so it would end again
 };
 
 class Workroom {
  public:
   // Takes the lock of the out folder, clears what a killed run left, and reads what all packets share. nullptr and a sentence
   // where that cannot be done; messages about templates go to diag.
-  static std::unique_ptr<Workroom> open(const ServiceOrder& order, Diagnostics& diag, std::vector<SourceText>& sources, std::string& fault);
+  static std::unique_ptr<Workroom> open(const ServiceOrder& order, Diagnostics& diag, std::vector<SourceText>& sources,
+                                        std::string& fault);
 
   const ServiceOrder& order() const { return order_; }
   const OutFolder& out() const { return out_; }

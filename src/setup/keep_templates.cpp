@@ -34,8 +34,9 @@ int main(int argc, char** argv) {
     std::fputs("usage: keep_templates OUTPUT.cpp FILE...\n", stderr);
     return 2;
   }
-  std::string source = "// Written by src/setup/keep_templates.cpp.\n#include \"check/kept_templates.h\"\n\nnamespace gownsheaf {\n\n"
-                       "const std::vector<KeptTemplate>& kept_templates() {\n  static const std::vector<KeptTemplate> all{\n";
+  std::string source =
+      "// Written by src/setup/keep_templates.cpp.\n#include \"check/kept_templates.h\"\n\nnamespace gownsheaf {\n\n"
+      "const std::vector<KeptTemplate>& kept_templates() {\n  static const std::vector<KeptTemplate> all{\n";
   for (int i = 2; i < argc; ++i) {
     const FileResult<std::string> bytes = read_named_file(argv[i], kLargestProjectFile);
     if (!bytes.ok()) {

@@ -8,10 +8,10 @@
 namespace gownsheaf {
 
 struct Caution {
-  std::string about;       // "Drawstring"
-  std::string say;         // may hold lengths in braces, printed in the project's own unit
-  std::string defers_to;   // "the venue's fire officer"
-  Condition when;          // what ends unknown counts as met, and is printed with its question
+  std::string about;      // "Drawstring"
+  std::string say;        // may hold lengths in braces, printed in the project's own unit
+  std::string defers_to;  // "the venue's fire officer"
+  Condition when;         // what ends unknown counts as met, and is printed with its question
   char label = 'c';
   std::string source;
   SourceSpan at;

@@ -9,13 +9,21 @@
 
 namespace gownsheaf {
 
-struct ClosingBand { std::string name, words, edge, bones, source; Length pitch; int rows = 1; char label = 'c'; };
-struct CarriedRule { std::string hangs_from, say, source; char label = 'c'; };
+struct ClosingBand {
+  std::string name, words, edge, bones, source;
+  Length pitch;
+  int rows = 1;
+  char label = 'c';
+};
+struct CarriedRule {
+  std::string hangs_from, say, source;
+  char label = 'c';
+};
 struct ClosingNote {
-  std::string fasten;             // word of a closing, or "any"
-  std::string from;               // the least band it is printed from, or ""
-  std::string about, say;         // say: may hold {closure:…}
-  std::string plainly;            // said where one of those figures is not known
+  std::string fasten;      // word of a closing, or "any"
+  std::string from;        // the least band it is printed from, or ""
+  std::string about, say;  // say: may hold {closure:…}
+  std::string plainly;     // said where one of those figures is not known
   std::string source;
   char label = 'c';
 };
@@ -24,8 +32,8 @@ struct ClosingInspection {
   std::vector<std::string> fasten;  // words of closings it is looked for at; none: at any
 };
 struct ClosingRules {
-  std::vector<ClosingBand> bands;       // R0 to R4
-  std::vector<CarriedRule> carried;     // best first
+  std::vector<ClosingBand> bands;    // R0 to R4
+  std::vector<CarriedRule> carried;  // best first
   std::vector<ClosingNote> notes;
   std::vector<ClosingInspection> inspect;  // what to look for after wearing
   const ClosingBand* band(std::string_view name) const;

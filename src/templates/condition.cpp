@@ -41,8 +41,9 @@ std::partial_ordering order_of(const FactValue& a, const FactValue& b) {
           return std::partial_ordering::unordered;
         } else if constexpr (std::is_same_v<V, Ratio>) {
           const Int128 left = static_cast<Int128>(seen.n) * limit->d, right = static_cast<Int128>(limit->n) * seen.d;
-          return left < right ? std::partial_ordering::less
-                              : left > right ? std::partial_ordering::greater : std::partial_ordering::equivalent;
+          return left < right   ? std::partial_ordering::less
+                 : left > right ? std::partial_ordering::greater
+                                : std::partial_ordering::equivalent;
         } else {
           return seen <=> *limit;
         }
@@ -84,7 +85,8 @@ std::string compared(const Node& node, bool turned) {
   std::string quantity = node.asked;
   if (const auto sign = quantity.find_last_of("<>="); sign != std::string::npos) quantity.erase(0, sign + 1);
   while (quantity.starts_with(' ')) quantity.erase(0, 1);
-  const std::string of = node.fact->type == FactType::count ? "the number of " + std::string(node.fact->name) : std::string(node.fact->meaning);
+  const std::string of =
+      node.fact->type == FactType::count ? "the number of " + std::string(node.fact->name) : std::string(node.fact->meaning);
   const auto is = [&](const char* words) { return of + " is " + words + quantity; };
   switch (node.than) {
     case Node::Than::less: return is(turned ? "at least " : "less than ");

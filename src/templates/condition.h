@@ -22,14 +22,14 @@ Truth operator!(Truth a);
 
 enum class FactType { yes_no, count, length, cloth_weight, mass, ratio, line_load, word };
 struct FactKind {
-  std::string_view name;      // "pleat kind"
+  std::string_view name;  // "pleat kind"
   FactType type;
-  std::string_view item;      // "" for the garment; "cloth", "run", "closure": speaks of the item of a `for each`
+  std::string_view item;                // "" for the garment; "cloth", "run", "closure": speaks of the item of a `for each`
   std::vector<std::string_view> words;  // for FactType::word: all that it may be
   std::string_view meaning;
-  bool computed = true;       // false: its calculator is not there yet, so its value is unknown
+  bool computed = true;  // false: its calculator is not there yet, so its value is unknown
 };
-const std::vector<FactKind>& fact_kinds();   // sorted by name
+const std::vector<FactKind>& fact_kinds();  // sorted by name
 // What is asked of a fact, after `if`, in the trade's words: "the cloth may be wetted". `word` for `is`, "" for `has`;
 // `turned` for the opposite.
 std::string asked_of(const FactKind& fact, std::string_view word, bool turned);

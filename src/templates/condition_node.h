@@ -14,10 +14,10 @@ struct Condition::Node {
   Op op = Op::has;
   std::vector<std::shared_ptr<const Node>> below;  // both, either: two; negated: one
   const FactKind* fact = nullptr;
-  std::string word;                                // is_word
-  Than than = Than::equal;                         // compare
+  std::string word;         // is_word
+  Than than = Than::equal;  // compare
   FactValue quantity;
-  std::string asked;                               // compare: as it was written
+  std::string asked;  // compare: as it was written
 };
 
 }  // namespace gownsheaf

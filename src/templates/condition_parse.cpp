@@ -30,7 +30,11 @@ std::vector<Token> tokens_of(std::string_view text) {
   int column = 0;
   for (std::size_t i = 0; i < text.size();) {
     const char c = text[i];
-    if (c == ' ' || c == '\t' || c == '\n' || c == '\r') { ++i; ++column; continue; }
+    if (c == ' ' || c == '\t' || c == '\n' || c == '\r') {
+      ++i;
+      ++column;
+      continue;
+    }
     Token t{Token::Kind::word, "", i, column, 1};
     std::size_t end = i + 1;
     if (c == '(') t.kind = Token::Kind::open;
@@ -64,8 +68,7 @@ class Reader {
     if (tokens_.empty()) fail("condition-form", at_, "A condition holds nothing.", "has pleats");
     NodePtr node = either();
     if (!ended()) {
-      if (now().kind == Token::Kind::close)
-        fail("condition-form", now(), "A closing bracket has no opening one.", "take it out");
+      if (now().kind == Token::Kind::close) fail("condition-form", now(), "A closing bracket has no opening one.", "take it out");
       fail("condition-form", now(), "`" + now().text + "` follows a whole question; two are joined by `and` or `or`.",
            "and " + now().text);
     }

@@ -4,7 +4,9 @@
 namespace gownsheaf {
 namespace {
 
-struct Phrase { std::string_view fact, word, yes, no; };
+struct Phrase {
+  std::string_view fact, word, yes, no;
+};
 
 constexpr Phrase kPhrases[] = {
     {"bodice", "", "there is a bodice", "there is no bodice"},

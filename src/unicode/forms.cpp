@@ -18,8 +18,7 @@ std::string mapped(std::string_view text, int options) {
   }
   utf8proc_uint8_t* out = nullptr;
   const auto size = utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
-                                 static_cast<utf8proc_ssize_t>(text.size()), &out,
-                                 static_cast<utf8proc_option_t>(options));
+                                 static_cast<utf8proc_ssize_t>(text.size()), &out, static_cast<utf8proc_option_t>(options));
   if (size < 0 || out == nullptr) return std::string(text);
   std::string made(reinterpret_cast<const char*>(out), static_cast<std::size_t>(size));
   std::free(out);

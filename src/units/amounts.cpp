@@ -10,30 +10,18 @@ std::string with_unit(const Part& part, std::string_view unit) { return quoted(p
 
 std::string_view kind_in_words(Kind kind) {
   switch (kind) {
-    case Kind::length:
-      return "a length";
-    case Kind::area:
-      return "an area";
-    case Kind::cloth_weight:
-      return "a weight of cloth by its area";
-    case Kind::running_weight:
-      return "a weight of cloth by its length";
-    case Kind::mass:
-      return "a weight on the scale";
-    case Kind::force:
-      return "a pull";
-    case Kind::pressure:
-      return "a pressure";
-    case Kind::line_load:
-      return "a pull shared along a line";
-    case Kind::angle:
-      return "an angle";
-    case Kind::percent:
-      return "a share of a hundred";
-    case Kind::span:
-      return "a stretch of time";
-    case Kind::fineness:
-      return "the fineness of a thread";
+    case Kind::length: return "a length";
+    case Kind::area: return "an area";
+    case Kind::cloth_weight: return "a weight of cloth by its area";
+    case Kind::running_weight: return "a weight of cloth by its length";
+    case Kind::mass: return "a weight on the scale";
+    case Kind::force: return "a pull";
+    case Kind::pressure: return "a pressure";
+    case Kind::line_load: return "a pull shared along a line";
+    case Kind::angle: return "an angle";
+    case Kind::percent: return "a share of a hundred";
+    case Kind::span: return "a stretch of time";
+    case Kind::fineness: return "the fineness of a thread";
   }
   return "";
 }
@@ -63,17 +51,16 @@ Misread unit_unknown(const Written& written, const Part& part, const Wanted& wan
   return fault("unit-unknown",
                written.alone() + ": " + (typed.size() > 40 ? "that" : "the") + " unit " +
                    (typed.size() > 40 ? "" : quoted(typed) + " ") + "is not known.",
-               meant != nullptr ? with_unit(part, meant->shown) : "known here: " + std::string(wanted.all),
-               part.words.front().at, part.words.back().end);
+               meant != nullptr ? with_unit(part, meant->shown) : "known here: " + std::string(wanted.all), part.words.front().at,
+               part.words.back().end);
 }
 
 Misread unit_kind(const Written& written, const Part& part, const Wanted& wanted, const Unit& unit) {
   std::string hint = offer(part, wanted);
   if (wanted.kind == Kind::cloth_weight && unit.symbol == "mm") hint = "silk is weighed in " + with_unit(part, "momme");
-  return fault(
-      "unit-kind",
-      written.with_key() + ": " + std::string(unit.shown) + " is " + std::string(kind_in_words(unit.kind)) + ".",
-      std::move(hint), part.words.front().at, part.words.back().end);
+  return fault("unit-kind",
+               written.with_key() + ": " + std::string(unit.shown) + " is " + std::string(kind_in_words(unit.kind)) + ".",
+               std::move(hint), part.words.front().at, part.words.back().end);
 }
 
 Misread wrong_order(const Written& written, const Parts& parts, std::size_t from, const Part& part, bool repeated) {
@@ -114,25 +101,22 @@ ReadResult<Amount> amount_of(const Written& written, const Parts& parts, const W
                                   : before->symbol == "h"                          ? " min"
                                                                                    : "";
       return {fault("unit-missing", written.with_key() + ": the last number has no unit.",
-                    offered.empty() ? "every number has its unit: `2 yd 6 in`" : quoted(all + offered), part.at,
-                    part.end)};
+                    offered.empty() ? "every number has its unit: `2 yd 6 in`" : quoted(all + offered), part.at, part.end)};
     }
     const Unit* unit = find_unit(canonical(part.words));
     if (unit == nullptr) return {unit_unknown(written, part, wanted)};
     if (unit->kind != wanted.kind) return {unit_kind(written, part, wanted, *unit)};
     if (before != nullptr && unit->system != before->system)
-      return {
-          fault("units-mixed",
-                written.alone() + " mixes " + quoted(before->shown) + " with " + quoted(unit->shown) + ".",
-                "one quantity, one kind of tape: " + quoted("13 1/2 in") + " or " + quoted("34.5 cm"), part.at,
-                part.words.back().end)};
+      return {fault("units-mixed", written.alone() + " mixes " + quoted(before->shown) + " with " + quoted(unit->shown) + ".",
+                    "one quantity, one kind of tape: " + quoted("13 1/2 in") + " or " + quoted("34.5 cm"), part.at,
+                    part.words.back().end)};
     if (before != nullptr && static_cast<Int128>(unit->n) * before->d >= static_cast<Int128>(before->n) * unit->d)
       return {wrong_order(written, parts, from, part, unit == before)};
     const auto step = product(part.number, unit->n, unit->d);
     const auto total = step ? sum(amount.value, *step) : std::nullopt;
     if (!total)
-      return {fault("number-form", written.alone() + " is finer than can be measured.", "fewer digits in the fractions",
-                    part.at, part.end)};
+      return {fault("number-form", written.alone() + " is finer than can be measured.", "fewer digits in the fractions", part.at,
+                    part.end)};
     amount.value = *total;
     if (amount.first == nullptr) amount.first = unit;
     before = unit;

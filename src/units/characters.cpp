@@ -17,8 +17,7 @@ Characters::Characters(std::string_view text) : points_(decode_utf8(text)) {}
 
 std::string Characters::slice(int from, int to) const {
   std::string out;
-  for (int i = std::max(from, 0); i < std::min(to, size()); ++i)
-    append_utf8(out, is_control((*this)[i]) ? U' ' : (*this)[i]);
+  for (int i = std::max(from, 0); i < std::min(to, size()); ++i) append_utf8(out, is_control((*this)[i]) ? U' ' : (*this)[i]);
   return out;
 }
 
@@ -50,10 +49,10 @@ bool ready_made_fraction(char32_t c, int& numerator, int& denominator) {
     char32_t c;
     int n, d;
   };
-  static constexpr Row kRows[] = {
-      {U'\u00BC', 1, 4}, {U'\u00BD', 1, 2}, {U'\u00BE', 3, 4}, {U'\u2150', 1, 7}, {U'\u2151', 1, 9}, {U'\u2152', 1, 10},
-      {U'\u2153', 1, 3}, {U'\u2154', 2, 3}, {U'\u2155', 1, 5}, {U'\u2156', 2, 5}, {U'\u2157', 3, 5}, {U'\u2158', 4, 5},
-      {U'\u2159', 1, 6}, {U'\u215A', 5, 6}, {U'\u215B', 1, 8}, {U'\u215C', 3, 8}, {U'\u215D', 5, 8}, {U'\u215E', 7, 8}};
+  static constexpr Row kRows[] = {{U'\u00BC', 1, 4},  {U'\u00BD', 1, 2}, {U'\u00BE', 3, 4}, {U'\u2150', 1, 7}, {U'\u2151', 1, 9},
+                                  {U'\u2152', 1, 10}, {U'\u2153', 1, 3}, {U'\u2154', 2, 3}, {U'\u2155', 1, 5}, {U'\u2156', 2, 5},
+                                  {U'\u2157', 3, 5},  {U'\u2158', 4, 5}, {U'\u2159', 1, 6}, {U'\u215A', 5, 6}, {U'\u215B', 1, 8},
+                                  {U'\u215C', 3, 8},  {U'\u215D', 5, 8}, {U'\u215E', 7, 8}};
   const auto* row = std::find_if(std::begin(kRows), std::end(kRows), [&](const Row& r) { return r.c == c; });
   if (row == std::end(kRows)) return false;
   numerator = row->n;
@@ -64,8 +63,8 @@ bool ready_made_fraction(char32_t c, int& numerator, int& denominator) {
 bool is_letter(char32_t c) {
   if ((c >= U'a' && c <= U'z') || (c >= U'A' && c <= U'Z')) return true;
   int n = 0, d = 0;
-  return c >= U'\u00A1' && c != kNoCharacter && !is_space(c) && !is_dash(c) && !is_slash(c) &&
-         !is_inch_or_foot_mark(c) && !ready_made_fraction(c, n, d);
+  return c >= U'\u00A1' && c != kNoCharacter && !is_space(c) && !is_dash(c) && !is_slash(c) && !is_inch_or_foot_mark(c) &&
+         !ready_made_fraction(c, n, d);
 }
 
 std::string lower_case(std::string text) {

@@ -9,22 +9,14 @@ namespace {
 
 std::int64_t ticks_in(LengthUnit unit) {
   switch (unit) {
-    case LengthUnit::inch:
-      return Length::kPerInch;
-    case LengthUnit::foot:
-      return 12 * Length::kPerInch;
-    case LengthUnit::yard:
-      return 36 * Length::kPerInch;
-    case LengthUnit::nail:
-      return 9 * Length::kPerInch / 4;  // 1/16 yd, 2 1/4 in
-    case LengthUnit::millimetre:
-      return Length::kPerMm;
-    case LengthUnit::centimetre:
-      return 10 * Length::kPerMm;
-    case LengthUnit::metre:
-      return 1000 * Length::kPerMm;
-    case LengthUnit::point:
-      return Length::kPerPoint;
+    case LengthUnit::inch: return Length::kPerInch;
+    case LengthUnit::foot: return 12 * Length::kPerInch;
+    case LengthUnit::yard: return 36 * Length::kPerInch;
+    case LengthUnit::nail: return 9 * Length::kPerInch / 4;  // 1/16 yd, 2 1/4 in
+    case LengthUnit::millimetre: return Length::kPerMm;
+    case LengthUnit::centimetre: return 10 * Length::kPerMm;
+    case LengthUnit::metre: return 1000 * Length::kPerMm;
+    case LengthUnit::point: return Length::kPerPoint;
   }
   throw std::invalid_argument("no such unit of length");
 }

@@ -46,11 +46,15 @@ class Length {
   friend constexpr Length operator-(Length a) { return Length(-a.ticks_); }
   friend constexpr Length operator*(Length a, std::int64_t n) { return Length(a.ticks_ * n); }
   friend constexpr Length operator*(std::int64_t n, Length a) { return Length(a.ticks_ * n); }
-  friend constexpr double operator/(Length a, Length b) {
-    return static_cast<double>(a.ticks_) / static_cast<double>(b.ticks_);
+  friend constexpr double operator/(Length a, Length b) { return static_cast<double>(a.ticks_) / static_cast<double>(b.ticks_); }
+  constexpr Length& operator+=(Length b) {
+    ticks_ += b.ticks_;
+    return *this;
   }
-  constexpr Length& operator+=(Length b) { ticks_ += b.ticks_; return *this; }
-  constexpr Length& operator-=(Length b) { ticks_ -= b.ticks_; return *this; }
+  constexpr Length& operator-=(Length b) {
+    ticks_ -= b.ticks_;
+    return *this;
+  }
 
  private:
   explicit constexpr Length(std::int64_t t) : ticks_(t) {}
@@ -76,7 +80,10 @@ class Area {
   friend constexpr Area operator+(Area a, Area b) { return Area(a.t_ + b.t_); }
   friend constexpr Area operator-(Area a, Area b) { return Area(a.t_ - b.t_); }
   friend constexpr Area operator*(Area a, std::int64_t n) { return Area(a.t_ * n); }
-  constexpr Area& operator+=(Area b) { t_ += b.t_; return *this; }
+  constexpr Area& operator+=(Area b) {
+    t_ += b.t_;
+    return *this;
+  }
 
  private:
   explicit constexpr Area(Int128 t) : t_(t) {}

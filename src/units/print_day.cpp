@@ -16,9 +16,8 @@ std::string padded(int n, std::size_t width) {
 std::string long_day(Day day) {
   static constexpr std::array<const char*, 7> kWeekdays = {"Monday", "Tuesday",  "Wednesday", "Thursday",
                                                            "Friday", "Saturday", "Sunday"};
-  static constexpr std::array<const char*, 12> kMonths = {"January",   "February", "March",    "April",
-                                                          "May",       "June",     "July",     "August",
-                                                          "September", "October",  "November", "December"};
+  static constexpr std::array<const char*, 12> kMonths = {"January", "February", "March",     "April",   "May",      "June",
+                                                          "July",    "August",   "September", "October", "November", "December"};
   const CalendarDay date = calendar(day);
   return std::string(kWeekdays[static_cast<std::size_t>(date.weekday)]) + " " + whole_number(date.day) + " " +
          kMonths[static_cast<std::size_t>(date.month - 1)] + " " + whole_number(date.year);

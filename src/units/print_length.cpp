@@ -60,8 +60,7 @@ std::string LengthText::plain() const { return number() + " " + unit; }
 
 LengthText text_of(Length length, ShownIn shown, Length step, Rounding rounding) {
   Length rounded = length.to_step(step, rounding);
-  if (shown == ShownIn::inches)
-    return with_sign(in_fractions(size_of(rounded), Length::kPerInch, "in"), rounded < Length());
+  if (shown == ShownIn::inches) return with_sign(in_fractions(size_of(rounded), Length::kPerInch, "in"), rounded < Length());
   // As many decimals of a centimetre as the step has; a step that is no decimal part is rounded to 0.01 cm.
   int places = 0;
   std::int64_t part = 10 * Length::kPerMm;

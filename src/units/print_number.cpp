@@ -41,7 +41,8 @@ std::string signed_ratio(Int128 n, Int128 d) { return n < 0 ? "-" + shown_ratio(
 }  // namespace
 
 std::string capital(std::string words) {
-  if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') words.front() = static_cast<char>(words.front() - 'a' + 'A');
+  if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
+    words.front() = static_cast<char>(words.front() - 'a' + 'A');
   return words;
 }
 
@@ -91,11 +92,9 @@ std::string text_of(Span span) {
   }
   const bool has_hours = left >= kHour, has_minutes = left % kHour >= kMinute;
   if (has_hours) shown += whole_number(static_cast<std::int64_t>(left / kHour)) + " h";
-  if (has_minutes)
-    shown += (has_hours ? " " : "") + whole_number(static_cast<std::int64_t>(left % kHour / kMinute)) + " min";
+  if (has_minutes) shown += (has_hours ? " " : "") + whole_number(static_cast<std::int64_t>(left % kHour / kMinute)) + " min";
   const Int128 rest = left % kMinute;
-  if (rest != 0 || !(has_hours || has_minutes))
-    shown += (has_hours || has_minutes ? " " : "") + shown_ratio(rest, 1000) + " s";
+  if (rest != 0 || !(has_hours || has_minutes)) shown += (has_hours || has_minutes ? " " : "") + shown_ratio(rest, 1000) + " s";
   return shown;
 }
 

@@ -30,13 +30,13 @@ struct Measured {  // a double in the unit that Tag documents
   double value = 0;
   friend auto operator<=>(const Measured&, const Measured&) = default;
 };
-using Mass = Measured<struct MassInGrams>;                        // g
-using MassPerArea = Measured<struct GramsPerSquareMetre>;          // g/m²
-using Force = Measured<struct Newtons>;                            // N
-using Pressure = Measured<struct Pascals>;                         // Pa
-using LoadPerLength = Measured<struct NewtonsPerMetre>;            // N/m
-using Angle = Measured<struct Degrees>;                            // degrees
-using Fineness = Measured<struct TexGramsPerKilometre>;            // tex
+using Mass = Measured<struct MassInGrams>;                 // g
+using MassPerArea = Measured<struct GramsPerSquareMetre>;  // g/m²
+using Force = Measured<struct Newtons>;                    // N
+using Pressure = Measured<struct Pascals>;                 // Pa
+using LoadPerLength = Measured<struct NewtonsPerMetre>;    // N/m
+using Angle = Measured<struct Degrees>;                    // degrees
+using Fineness = Measured<struct TexGramsPerKilometre>;    // tex
 constexpr double kGramsPerOunce = 28.349523125;
 constexpr double kGramsPerSquareMetrePerOuncePerSquareYard = 28.349523125 / 0.83612736;
 constexpr double kGramsPerSquareMetrePerMomme = 453.59237 / (1.143 * 91.44);  // 1 lb in 45 in x 100 yd
@@ -54,7 +54,9 @@ struct Day {
   friend auto operator<=>(const Day&, const Day&) = default;
 };
 Day make_day(int year, int month, int day);  // no check; read_day checks
-struct CalendarDay { int year, month, day, weekday; };  // weekday 0 = Monday
+struct CalendarDay {
+  int year, month, day, weekday;
+};  // weekday 0 = Monday
 CalendarDay calendar(Day day);
 
 struct Span {  // a stretch of time

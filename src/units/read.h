@@ -27,14 +27,14 @@ struct ReadResult {
 
 struct WrittenLength {
   Length length;
-  LengthUnit unit;  // of the first part written: says how the maker thinks
+  LengthUnit unit;    // of the first part written: says how the maker thinks
   bool less = false;  // `1/2 in less`; the length itself is then negative
 };
 // `what` is the key as the maker wrote it, for the sentence ("`bust: 36` has no unit.").
 ReadResult<WrittenLength> read_length(std::string_view text, std::string_view what);
 ReadResult<Mass> read_mass(std::string_view text, std::string_view what);
 struct WrittenWeight {
-  std::optional<MassPerArea> weight;            // absent when spread over a width that is not written here
+  std::optional<MassPerArea> weight;              // absent when spread over a width that is not written here
   std::optional<double> ounces_per_running_yard;  // `13 oz per running yd` without `at 58 in`
 };
 ReadResult<WrittenWeight> read_cloth_weight(std::string_view text, std::string_view what);
@@ -43,9 +43,9 @@ ReadResult<Pressure> read_pressure(std::string_view text, std::string_view what)
 ReadResult<LoadPerLength> read_line_load(std::string_view text, std::string_view what);
 ReadResult<Angle> read_angle(std::string_view text, std::string_view what);  // `20 deg`, `20 arcmin`
 ReadResult<Percent> read_percent(std::string_view text, std::string_view what);
-ReadResult<Ratio> read_ratio(std::string_view text, std::string_view what);   // bare `2.5`, `1 1/3`
+ReadResult<Ratio> read_ratio(std::string_view text, std::string_view what);         // bare `2.5`, `1 1/3`
 ReadResult<std::int64_t> read_count(std::string_view text, std::string_view what);  // whole number, no unit
-ReadResult<Ratio> read_number(std::string_view text, std::string_view what);  // bare number of a key that names its unit
+ReadResult<Ratio> read_number(std::string_view text, std::string_view what);        // bare number of a key that names its unit
 ReadResult<Day> read_day(std::string_view text, std::string_view what);
 ReadResult<Span> read_span(std::string_view text, std::string_view what);
 ReadResult<Money> read_money(std::string_view text, std::string_view what);

@@ -87,8 +87,7 @@ Misread no_such_day(const Written& written, const std::array<Group, 3>& g) {
   if (year < 1) return fault("no-such-day", text + "years count from 1.", "", g[0].at, g[0].end);
   if (month < 1 || month > 12) {
     const std::string swapped = iso_if_real(year, day, month);
-    return fault("no-such-day", text + "a year has 12 months.", swapped.empty() ? "" : quoted(swapped) + "?", g[1].at,
-                 g[1].end);
+    return fault("no-such-day", text + "a year has 12 months.", swapped.empty() ? "" : quoted(swapped) + "?", g[1].at, g[1].end);
   }
   const int last = days_in(year, month);
   const std::string name = kMonths[static_cast<std::size_t>(month - 1)];
@@ -105,8 +104,7 @@ ReadResult<Day> read_day(std::string_view text, std::string_view what) {
   int to = chars.size();
   while (to > from && is_space(chars[to - 1])) --to;
   if (from == to)
-    return {fault("value-empty", quoted(written.key + ":") + " is followed by nothing.", "not known yet: `to measure`",
-                  0, to)};
+    return {fault("value-empty", quoted(written.key + ":") + " is followed by nothing.", "not known yet: `to measure`", 0, to)};
 
   bool only_hyphens = false;
   const auto groups = three_groups(chars, from, to, only_hyphens);
@@ -121,8 +119,7 @@ ReadResult<Day> read_day(std::string_view text, std::string_view what) {
   }
   if (g[1].is_month_name || g[0].is_month_name) {
     const Group &month = g[1].is_month_name ? g[1] : g[0], &day = g[1].is_month_name ? g[0] : g[1];
-    const std::string iso =
-        g[2].digits() == 4 && !day.is_month_name ? iso_if_real(g[2].value, month.value, day.value) : "";
+    const std::string iso = g[2].digits() == 4 && !day.is_month_name ? iso_if_real(g[2].value, month.value, day.value) : "";
     return {day_form(written, " is not the way days are written.", iso.empty() ? "" : quoted(iso), from, to)};
   }
   if (g[2].digits() == 4) {

@@ -42,18 +42,17 @@ ReadResult<WrittenLength> read_length(std::string_view text, std::string_view wh
   for (const Part& part : parts.parts) {
     for (const Word& word : part.words) {
       if (word.text == "to" && &part != &parts.parts.back())
-        return {fault("number-form", written.with_key() + " is a range; one length is wanted here.", "", word.at,
-                      word.end)};
+        return {fault("number-form", written.with_key() + " is a range; one length is wanted here.", "", word.at, word.end)};
     }
   }
   std::vector<Word>& last = parts.parts.back().words;
   const bool less = !last.empty() && last.back().text == "less";
   if (less) {
     if (parts.negative)
-      return {fault("number-form", written.alone() + " says less twice, by the minus sign and by the word.",
-                    quoted(written.chars.slice(written.chars.past_spaces(written.chars.past_spaces(0) + 1),
-                                               written.chars.size())),
-                    last.back().at, last.back().end)};
+      return {
+          fault("number-form", written.alone() + " says less twice, by the minus sign and by the word.",
+                quoted(written.chars.slice(written.chars.past_spaces(written.chars.past_spaces(0) + 1), written.chars.size())),
+                last.back().at, last.back().end)};
     last.pop_back();
     parts.negative = true;
   }

@@ -16,9 +16,8 @@ ReadResult<T> read_measured(std::string_view text, std::string_view what, const 
 }  // namespace
 
 ReadResult<Mass> read_mass(std::string_view text, std::string_view what) {
-  return read_measured<Mass>(text, what, {Kind::mass, "oz", "g", "lb, oz, kg, g"}, [](double n, const Unit& unit) {
-    return unit.system == System::metric ? n : ounces(n).value;
-  });
+  return read_measured<Mass>(text, what, {Kind::mass, "oz", "g", "lb, oz, kg, g"},
+                             [](double n, const Unit& unit) { return unit.system == System::metric ? n : ounces(n).value; });
 }
 
 ReadResult<Force> read_force(std::string_view text, std::string_view what) {
@@ -28,22 +27,19 @@ ReadResult<Force> read_force(std::string_view text, std::string_view what) {
 }
 
 ReadResult<Pressure> read_pressure(std::string_view text, std::string_view what) {
-  return read_measured<Pressure>(text, what, {Kind::pressure, "mmHg", "kPa", "mmHg, kPa"},
-                                 [](double n, const Unit& unit) {
-                                   return unit.system == System::metric ? n : n * kPascalsPerMillimetreOfMercury;
-                                 });
+  return read_measured<Pressure>(text, what, {Kind::pressure, "mmHg", "kPa", "mmHg, kPa"}, [](double n, const Unit& unit) {
+    return unit.system == System::metric ? n : n * kPascalsPerMillimetreOfMercury;
+  });
 }
 
 ReadResult<LoadPerLength> read_line_load(std::string_view text, std::string_view what) {
   return read_measured<LoadPerLength>(
-      text, what, {Kind::line_load, "lbf/in", "N/cm", "lbf/in, N/cm, N/m"}, [](double n, const Unit& unit) {
-        return unit.system == System::metric ? n : n * kNewtonsPerMetrePerPoundForcePerInch;
-      });
+      text, what, {Kind::line_load, "lbf/in", "N/cm", "lbf/in, N/cm, N/m"},
+      [](double n, const Unit& unit) { return unit.system == System::metric ? n : n * kNewtonsPerMetrePerPoundForcePerInch; });
 }
 
 ReadResult<Angle> read_angle(std::string_view text, std::string_view what) {
-  return read_measured<Angle>(text, what, {Kind::angle, "deg", "arcmin", "deg, arcmin"},
-                              [](double n, const Unit&) { return n; });
+  return read_measured<Angle>(text, what, {Kind::angle, "deg", "arcmin", "deg, arcmin"}, [](double n, const Unit&) { return n; });
 }
 
 }  // namespace gownsheaf

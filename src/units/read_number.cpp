@@ -14,8 +14,7 @@ namespace {
 Ratio as_ratio(Exact e) { return Ratio{in_64_bits(e.n), in_64_bits(e.d)}; }
 
 // Everything after the number, for marking it.
-Misread not_alone(const Written& written, const Part& part, std::string code, const std::string& rule,
-                  const std::string& hint) {
+Misread not_alone(const Written& written, const Part& part, std::string code, const std::string& rule, const std::string& hint) {
   int end = written.chars.size();
   while (end > part.end && is_space(written.chars[end - 1])) --end;
   return fault(std::move(code), written.with_key() + rule, hint, part.words.front().at, end);
@@ -33,8 +32,7 @@ ReadResult<Bare> read_bare(const Written& written, const std::string& code, cons
   const Part& part = parts.parts.front();
   if (!part.words.empty()) {
     const bool names_key = code == "unit-in-key" && !written.key.empty();
-    const std::string hint =
-        parts.parts.size() > 1 ? "" : quoted(names_key ? written.key + ": " + part.typed : part.typed);
+    const std::string hint = parts.parts.size() > 1 ? "" : quoted(names_key ? written.key + ": " + part.typed : part.typed);
     return {not_alone(written, part, code, rule, hint)};
   }
   Bare bare{part.number, part.whole_number};

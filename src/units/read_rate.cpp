@@ -16,10 +16,8 @@ constexpr const char* kForms = "`10 per in`, `20 stitches per min` or `4 min eac
 
 ReadResult<Rate> as_rate(const Written& written, std::optional<Exact> amount, std::string of, std::string per) {
   constexpr Int128 kMost = std::numeric_limits<std::int64_t>::max();
-  if (!amount || amount->n > kMost || amount->n < -kMost || amount->d > kMost)
-    return {out_of_range(written, "can be kept")};
-  return {Rate{Ratio{static_cast<std::int64_t>(amount->n), static_cast<std::int64_t>(amount->d)}, std::move(of),
-               std::move(per)}};
+  if (!amount || amount->n > kMost || amount->n < -kMost || amount->d > kMost) return {out_of_range(written, "can be kept")};
+  return {Rate{Ratio{static_cast<std::int64_t>(amount->n), static_cast<std::int64_t>(amount->d)}, std::move(of), std::move(per)}};
 }
 
 Misread not_a_rate(const Written& written, std::string code, std::string rule, int at, int end) {
@@ -37,8 +35,7 @@ ReadResult<Rate> read_rate(std::string_view text, std::string_view what) {
   std::vector<Word>& words = parts.parts.back().words;
   const Part& first = parts.parts.front();
   if (words.empty())
-    return {
-        not_a_rate(written, "unit-missing", " does not say of what, or per what.", first.at, parts.parts.back().end)};
+    return {not_a_rate(written, "unit-missing", " does not say of what, or per what.", first.at, parts.parts.back().end)};
 
   std::size_t stroke = words.size();
   std::string per = "each";
@@ -47,8 +44,7 @@ ReadResult<Rate> read_rate(std::string_view text, std::string_view what) {
     stroke = words.size() - 1;
     if (stroke > 0 && (words[stroke - 1].text == "per" || words[stroke - 1].text == "/")) --stroke;
   } else {
-    const auto found =
-        std::find_if(words.begin(), words.end(), [](const Word& w) { return w.text == "per" || w.text == "/"; });
+    const auto found = std::find_if(words.begin(), words.end(), [](const Word& w) { return w.text == "per" || w.text == "/"; });
     if (found == words.end())
       return {not_a_rate(written, "unit-missing", " does not say per what.", words.front().at, words.back().end)};
     stroke = static_cast<std::size_t>(found - words.begin());

@@ -14,8 +14,8 @@ constexpr Wanted kRunningWanted = {Kind::running_weight, "oz per running yd", ""
 Misread which_yard(const Written& written, const Part& part) {
   return fault("unit-kind",
                written.with_key() + ": cloth is weighed by the square yard or by the running yard; this says neither.",
-               quoted(part.typed + " oz/yd²") + " or " + quoted(part.typed + " oz per running yd"),
-               part.words.front().at, part.words.back().end);
+               quoted(part.typed + " oz/yd²") + " or " + quoted(part.typed + " oz per running yd"), part.words.front().at,
+               part.words.back().end);
 }
 
 }  // namespace
@@ -28,8 +28,7 @@ ReadResult<WrittenWeight> read_cloth_weight(std::string_view text, std::string_v
   Parts weight = read.value();
   std::vector<Word>& words = weight.parts.front().words;
   const std::string symbol = canonical(words);
-  if (weight.parts.size() == 1 && (symbol == "oz" || symbol == "oz/yd"))
-    return {which_yard(written, weight.parts.front())};
+  if (weight.parts.size() == 1 && (symbol == "oz" || symbol == "oz/yd")) return {which_yard(written, weight.parts.front())};
 
   std::optional<Length> width;
   if (weight.parts.size() > 1 && !words.empty() && words.back().text == "at") {
@@ -50,28 +49,19 @@ ReadResult<WrittenWeight> read_cloth_weight(std::string_view text, std::string_v
     return {fault("unit-kind", written.with_key() + ": a weight by area is the same at any width.",
                   quoted(written.chars.slice(weight.parts.front().at, words.back().end)), words.back().end,
                   written.chars.size())};
-  const ReadResult<Amount> amount =
-      amount_of(written, weight, by_the_running_yard || width ? kRunningWanted : kWeightWanted);
+  const ReadResult<Amount> amount = amount_of(written, weight, by_the_running_yard || width ? kRunningWanted : kWeightWanted);
   if (!amount.ok()) return {amount.fault()};
   const double n = as_double(amount.value().value);
   WrittenWeight value;
   if (amount.value().first->kind == Kind::running_weight) {
-    if (width)
-      value.weight = ounces_per_running_yard(n, *width);
-    else
-      value.ounces_per_running_yard = n;
+    if (width) value.weight = ounces_per_running_yard(n, *width);
+    else value.ounces_per_running_yard = n;
     return {value};
   }
   switch (amount.value().first->system) {
-    case System::yard_and_pound:
-      value.weight = ounces_per_square_yard(n);
-      break;
-    case System::metric:
-      value.weight = MassPerArea{n};
-      break;
-    case System::other:
-      value.weight = momme(n);
-      break;
+    case System::yard_and_pound: value.weight = ounces_per_square_yard(n); break;
+    case System::metric: value.weight = MassPerArea{n}; break;
+    case System::other: value.weight = momme(n); break;
   }
   return {value};
 }

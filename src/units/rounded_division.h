@@ -18,10 +18,8 @@ constexpr Int128 divided(Int128 n, Int128 d, Rounding rounding) {
   const Int128 size_of_rest = rest < 0 ? -rest : rest;
   const Int128 size_of_d = d < 0 ? -d : d;
   switch (rounding) {
-    case Rounding::up:
-      return below_zero ? whole : whole + 1;
-    case Rounding::down:
-      return below_zero ? whole - 1 : whole;
+    case Rounding::up: return below_zero ? whole : whole + 1;
+    case Rounding::down: return below_zero ? whole - 1 : whole;
     case Rounding::nearest:
       if (size_of_rest >= size_of_d - size_of_rest) whole += below_zero ? -1 : 1;
       return whole;

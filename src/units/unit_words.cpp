@@ -169,8 +169,7 @@ std::size_t letters_between(std::string_view a, std::string_view b) {
         least[i][j] = i + j;
         continue;
       }
-      least[i][j] =
-          std::min({least[i - 1][j] + 1, least[i][j - 1] + 1, least[i - 1][j - 1] + (a[i - 1] == b[j - 1] ? 0U : 1U)});
+      least[i][j] = std::min({least[i - 1][j] + 1, least[i][j - 1] + 1, least[i - 1][j - 1] + (a[i - 1] == b[j - 1] ? 0U : 1U)});
       if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
         least[i][j] = std::min(least[i][j], least[i - 2][j - 2] + 1);
     }
@@ -216,8 +215,7 @@ std::string canonical(const std::vector<Word>& words, std::size_t from, std::siz
 }
 
 const Unit* find_unit(std::string_view symbol) {
-  const auto* found =
-      std::find_if(std::begin(kUnits), std::end(kUnits), [&](const Unit& u) { return u.symbol == symbol; });
+  const auto* found = std::find_if(std::begin(kUnits), std::end(kUnits), [&](const Unit& u) { return u.symbol == symbol; });
   return found == std::end(kUnits) ? nullptr : found;
 }
 

@@ -9,20 +9,7 @@
 
 namespace gownsheaf::written {
 
-enum class Kind {
-  length,
-  area,
-  cloth_weight,
-  running_weight,
-  mass,
-  force,
-  pressure,
-  line_load,
-  angle,
-  percent,
-  span,
-  fineness
-};
+enum class Kind { length, area, cloth_weight, running_weight, mass, force, pressure, line_load, angle, percent, span, fineness };
 // Units of one system may follow each other in one quantity (`2 yd 6 in`); those of two may not.
 enum class System { yard_and_pound, metric, other };
 

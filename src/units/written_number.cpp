@@ -11,8 +11,7 @@ constexpr int kMostDigits = 9;  // before the point, after it, and on each side 
 
 class NumberReader {
  public:
-  NumberReader(const Written& written, int start)
-      : written_(written), chars_(written.chars), start_(start), i_(start) {}
+  NumberReader(const Written& written, int start) : written_(written), chars_(written.chars), start_(start), i_(start) {}
 
   ReadResult<Part> read() {
     if (auto wrong = read_first()) return {*wrong};
@@ -54,8 +53,8 @@ class NumberReader {
     return slash > i && is_slash(chars_[slash]) && is_digit(chars_[slash + 1]);
   }
   Wrong too_long(int end) const {
-    return fault("out-of-range", shown(end) + " has more than nine digits in a row.", "a number of nine digits at most",
-                 start_, end);
+    return fault("out-of-range", shown(end) + " has more than nine digits in a row.", "a number of nine digits at most", start_,
+                 end);
   }
 
   // A fraction at i_, added to `whole` ones.
@@ -70,15 +69,14 @@ class NumberReader {
       const int slash = past_digits(i_), end = past_digits(slash + 1);
       const auto top = digits(i_, slash), bottom = digits(slash + 1, end);
       if (!top || !bottom) return too_long(end);
-      if (*bottom == 0)
-        return wrong(shown(end) + " is divided by nothing; the number under the stroke is 1 or more.", "", end);
+      if (*bottom == 0) return wrong(shown(end) + " is divided by nothing; the number under the stroke is 1 or more.", "", end);
       n = *top;
       d = *bottom;
       i_ = end;
       if (has_whole && n >= d)
         return wrong(shown(end) + " has a fraction of one or more beside a whole number.",
-                     quoted(whole_number(whole + n / d) +
-                            (n % d == 0 ? "" : " " + whole_number(n % d) + "/" + whole_number(d)) + rest(end)),
+                     quoted(whole_number(whole + n / d) + (n % d == 0 ? "" : " " + whole_number(n % d) + "/" + whole_number(d)) +
+                            rest(end)),
                      end);
     }
     part_.number = reduced(static_cast<Int128>(whole) * d + n, d);
@@ -133,8 +131,8 @@ class NumberReader {
   Wrong refuse_other_forms(int end) const {
     const char32_t c = chars_[end];
     const auto to_word_end = [&](int i) {
-      while (is_digit(chars_[i]) || is_letter(chars_[i]) || chars_[i] == U'_' || chars_[i] == U'.' ||
-             chars_[i] == U'+' || chars_[i] == U'-')
+      while (is_digit(chars_[i]) || is_letter(chars_[i]) || chars_[i] == U'_' || chars_[i] == U'.' || chars_[i] == U'+' ||
+             chars_[i] == U'-')
         ++i;
       return i;
     };
@@ -143,24 +141,21 @@ class NumberReader {
       std::string digits;
       for (int i = start_; i < last; ++i)
         if (chars_[i] != U'_') digits += chars_.slice(i, i + 1);
-      return wrong(shown(last) + " is not a way numbers are written here; digits stand together.",
-                   quoted(digits + rest(last)), last);
+      return wrong(shown(last) + " is not a way numbers are written here; digits stand together.", quoted(digits + rest(last)),
+                   last);
     }
     if ((c == U'e' || c == U'E') &&
-        (is_digit(chars_[end + 1]) ||
-         ((chars_[end + 1] == U'+' || is_minus(chars_[end + 1])) && is_digit(chars_[end + 2]))))
+        (is_digit(chars_[end + 1]) || ((chars_[end + 1] == U'+' || is_minus(chars_[end + 1])) && is_digit(chars_[end + 2]))))
       return refuse_exponent(end, to_word_end(end));
     if ((c == U'x' || c == U'X') && end == start_ + 1 && chars_[start_] == U'0') {
       const int last = to_word_end(end);
-      return wrong(shown(last) + " is not a way numbers are written here.",
-                   "digits, one point or one fraction: `13 1/2`", last);
+      return wrong(shown(last) + " is not a way numbers are written here.", "digits, one point or one fraction: `13 1/2`", last);
     }
     if (c == U'.' && is_digit(chars_[end + 1])) {
       const int last = to_word_end(end);
       return wrong(shown(last) + " has more than one point.", "", last);
     }
-    if (c == U'.')
-      return wrong(shown(end + 1) + " ends in a point.", quoted(chars_.slice(start_, end) + rest(end + 1)), end + 1);
+    if (c == U'.') return wrong(shown(end + 1) + " ends in a point.", quoted(chars_.slice(start_, end) + rest(end + 1)), end + 1);
     if (c == U',' && is_digit(chars_[end + 1])) return refuse_comma(end);
     return std::nullopt;
   }
@@ -213,8 +208,7 @@ class NumberReader {
     }
     if (is_digit(chars_[next])) {
       const int end = past_digits(next);
-      return wrong(shown(end) + ": two numbers stand side by side.", "is a stroke missing, as in `13 1/2`, or a unit?",
-                   end);
+      return wrong(shown(end) + ": two numbers stand side by side.", "is a stroke missing, as in `13 1/2`, or a unit?", end);
     }
     if (chars_[next] == U':' && is_digit(chars_[next + 1])) {
       const int end = past_digits(next + 1);
@@ -237,8 +231,8 @@ class NumberReader {
     std::string hint = quoted(first + unit + " to " + last + unit);
     if (part_.whole_number && fraction_begins(second))
       hint = quoted(first + " " + last + unit) + ", or " + quoted(first + unit + " to " + first + " " + last + unit);
-    return fault("fraction-hyphen", quoted(chars_.slice(start_, end) + unit) + " could be a sum or a range.", hint,
-                 hyphen, hyphen + 1);
+    return fault("fraction-hyphen", quoted(chars_.slice(start_, end) + unit) + " could be a sum or a range.", hint, hyphen,
+                 hyphen + 1);
   }
 
   const Written& written_;

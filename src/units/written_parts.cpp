@@ -43,20 +43,19 @@ std::string with_units_for_marks(const Characters& chars) {
 
 Misread refuse_mark(const Written& written, int i) {
   const bool foot = is_foot_mark(written.chars[i]) && !is_foot_mark(written.chars[i + 1]);
-  return fault("inch-mark",
-               written.alone() +
-                   (foot ? " uses a mark for feet; units are written as words." : " uses a quotation mark for inches."),
-               quoted(with_units_for_marks(written.chars)), i, i + 1);
+  return fault(
+      "inch-mark",
+      written.alone() + (foot ? " uses a mark for feet; units are written as words." : " uses a quotation mark for inches."),
+      quoted(with_units_for_marks(written.chars)), i, i + 1);
 }
 
 Misread refuse_character(const Written& written, int i) {
   const Characters& chars = written.chars;
   if (is_inch_or_foot_mark(chars[i])) return refuse_mark(written, i);
   if (chars[i] == U',')
-    return fault(
-        "decimal-comma", written.alone() + ": a comma parts two items.",
-        "leave the comma out: " + quoted(chars.slice(chars.past_spaces(0), i) + chars.slice(i + 1, chars.size())), i,
-        i + 1);
+    return fault("decimal-comma", written.alone() + ": a comma parts two items.",
+                 "leave the comma out: " + quoted(chars.slice(chars.past_spaces(0), i) + chars.slice(i + 1, chars.size())), i,
+                 i + 1);
   if (is_dash(chars[i])) {
     const int next = chars.past_spaces(i + 1);
     if (number_begins(chars, next)) {
@@ -127,11 +126,10 @@ ReadResult<Parts> read_parts(const Written& written) {
   Parts all;
   int i = chars.past_spaces(0);
   if (i == chars.size())
-    return {fault("value-empty", quoted(written.key + ":") + " is followed by nothing.", "not known yet: `to measure`",
-                  0, chars.size())};
+    return {fault("value-empty", quoted(written.key + ":") + " is followed by nothing.", "not known yet: `to measure`", 0,
+                  chars.size())};
   if (chars.size() > kLongestQuantity)
-    return {fault("number-form", written.with_key() + " is too long to be a quantity.",
-                  written.form, 0, chars.size())};
+    return {fault("number-form", written.with_key() + " is too long to be a quantity.", written.form, 0, chars.size())};
   const int begins = i;
   if (is_minus(chars[i])) {
     all.negative = true;

@@ -43,7 +43,8 @@ std::string date(Day day) {
 
 std::string calendar_file(const std::string& name, Day stamp, const std::vector<CalendarEvent>& events) {
   std::string out;
-  for (const char* line : {"BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//Gownsheaf//Order of work//EN", "CALSCALE:GREGORIAN"}) put_line(out, line);
+  for (const char* line : {"BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//Gownsheaf//Order of work//EN", "CALSCALE:GREGORIAN"})
+    put_line(out, line);
   for (const CalendarEvent& event : events) {
     put_line(out, "BEGIN:VEVENT");
     put_line(out, "UID:" + event.uid);

@@ -9,9 +9,9 @@
 namespace gownsheaf {
 
 struct CalendarEvent {
-  std::string uid;          // the same for the same event each time, whatever its day
+  std::string uid;  // the same for the same event each time, whatever its day
   Day day;
-  std::string summary, description;   // description may be empty
+  std::string summary, description;  // description may be empty
 };
 std::string calendar_file(const std::string& name, Day stamp, const std::vector<CalendarEvent>& events);
 

@@ -89,10 +89,8 @@ Json figure_json(const Figure& figure, const JsonScope& scope) {
   if (figure.is_private) json["private"] = true;
   if (figure.working && !numbers_hidden) {
     const Working& working = *figure.working;
-    json["working"] = {{"what", working.what},
-                       {"formula", working.formula},
-                       {"numbers", working.numbers},
-                       {"result", working.result}};
+    json["working"] = {
+        {"what", working.what}, {"formula", working.formula}, {"numbers", working.numbers}, {"result", working.result}};
   }
   if (figure.origin.line > 0) json["line"] = figure.origin.line;
   return json;
@@ -116,18 +114,16 @@ std::string figures_json(const Figures& figures, const Plans& plans, ShownIn sho
     if (!(about.hide_private && figure.is_private)) list.push_back(figure_json(figure, scope));
   }
   Json file{{"format", "gownsheaf figures 1"},
-                  {"fingerprint",
-                   {{"project", about.project_fingerprint},
-                    {"templates", about.templates_fingerprint},
-                    {"options", about.options}}},
-                  {"made with", about.made_with},
-                  {"shown in", shown_in == ShownIn::inches ? "inches" : "centimetres"},
-                  {"ticks to the inch", Length::kPerInch},
-                  {"figures", std::move(list)},
-                  {"may I cut", may_cut_json(plans, scope)},
-                  {"lays", lays_json(plans, scope)},
-                  {"pleats", pleats_json(plans, scope)},
-                  {"work", work_json(plans, scope)}};
+            {"fingerprint",
+             {{"project", about.project_fingerprint}, {"templates", about.templates_fingerprint}, {"options", about.options}}},
+            {"made with", about.made_with},
+            {"shown in", shown_in == ShownIn::inches ? "inches" : "centimetres"},
+            {"ticks to the inch", Length::kPerInch},
+            {"figures", std::move(list)},
+            {"may I cut", may_cut_json(plans, scope)},
+            {"lays", lays_json(plans, scope)},
+            {"pleats", pleats_json(plans, scope)},
+            {"work", work_json(plans, scope)}};
   if (about.shared) leave_out_lines(file);
   return file.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -105,8 +105,7 @@ class Listing {
     marks(clip.inside);
   }
   void list(const LinkMark& link) {
-    line("link " + place({link.at.x, link.at.y}) + " size " + place({link.at.width, link.at.height}) + " " +
-         quoted(link.anchor));
+    line("link " + place({link.at.x, link.at.y}) + " size " + place({link.at.width, link.at.height}) + " " + quoted(link.anchor));
   }
   void list(const AnchorMark& anchor) { line("anchor " + place(anchor.at) + " " + quoted(anchor.name)); }
 
@@ -122,8 +121,8 @@ std::string page_listing(const PaperDocument& document) {
   if (!document.subject.empty()) listing.line("subject " + quoted(document.subject));
   if (document.print_scaling_none) listing.line("print scaling none");
   for (const Bookmark& mark : document.bookmarks) {
-    listing.line("bookmark level " + whole_number(mark.level) + " page " + whole_number(mark.page + 1) + " " +
-                 point(mark.y) + " " + quoted(mark.title));
+    listing.line("bookmark level " + whole_number(mark.level) + " page " + whole_number(mark.page + 1) + " " + point(mark.y) +
+                 " " + quoted(mark.title));
   }
   for (std::size_t i = 0; i < document.pages.size(); ++i) {
     const Page& page = document.pages[i];

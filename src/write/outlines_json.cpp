@@ -13,7 +13,8 @@ using Json = nlohmann::ordered_json;
 double four_places(double value) { return std::round(value * 1e4) / 1e4; }
 
 Json box_json(const Box& box) {
-  return {four_places(box.x.in_mm()), four_places(box.y.in_mm()), four_places(box.right().in_mm()), four_places(box.bottom().in_mm())};
+  return {four_places(box.x.in_mm()), four_places(box.y.in_mm()), four_places(box.right().in_mm()),
+          four_places(box.bottom().in_mm())};
 }
 
 Json drawn(const DrawnAt& at) {
@@ -50,8 +51,7 @@ std::string outlines_json(const SvgDrawing& drawing, const Diagnostics& diag) {
     json["line"] = line.drawn.at.line;
     open.push_back(std::move(json));
   }
-  for (const Diagnostic& d : diag.sorted())
-    warnings.push_back({{"code", d.code}, {"line", d.at.line}, {"sentence", d.sentence}});
+  for (const Diagnostic& d : diag.sorted()) warnings.push_back({{"code", d.code}, {"line", d.at.line}, {"sentence", d.sentence}});
   const Json all{{"outlines", outlines}, {"marks", marks}, {"open_lines", open}, {"warnings", warnings}};
   return all.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -27,7 +27,9 @@ struct DashSignature<HPDF_STATUS(HPDF_Page, const Element*, HPDF_UINT, Phase)> {
 };
 using Dash = DashSignature<std::remove_pointer_t<decltype(&HPDF_Page_SetDash)>>;
 
-struct Refusal { std::string sentence; };
+struct Refusal {
+  std::string sentence;
+};
 
 struct Doing {  // what libharu is being asked for; plain data, because the callback is called from C
   const char* what = "the document was begun";
@@ -70,23 +72,26 @@ class Pdf {
   void check() const {
     if (doing_.code == 0) return;
     const std::string page = doing_.failed_page == 0 ? "" : " on page " + counted(doing_.failed_page);
-    throw Refusal{"libharu refused while " + std::string(doing_.failed) + page + ": error " +
-                  counted(doing_.code) + ", detail " + counted(doing_.detail) + "."};
+    throw Refusal{"libharu refused while " + std::string(doing_.failed) + page + ": error " + counted(doing_.code) + ", detail " +
+                  counted(doing_.detail) + "."};
   }
 
   void set_facts();
   void add_pages();
   void add_bookmarks();
   HPDF_Page page(std::size_t i) const { return pages_[i]; }
-  HPDF_Font font(Face face);                              // opened on first use
-  HPDF_Destination place(const std::string& anchor);      // nullptr when no anchor has the name
+  HPDF_Font font(Face face);                          // opened on first use
+  HPDF_Destination place(const std::string& anchor);  // nullptr when no anchor has the name
   std::string bytes();
 
  private:
   void find_anchors(const std::vector<Mark>& marks, std::size_t page);
   HPDF_Destination destination(std::size_t page, Length x, Length y);
 
-  struct Anchor { std::size_t page; Point at; };
+  struct Anchor {
+    std::size_t page;
+    Point at;
+  };
   const PaperDocument& document_;
   const FontSet& fonts_;
   Doing doing_;
@@ -102,9 +107,8 @@ void Pdf::set_facts() {
   HPDF_SetCompressionMode(doc_, HPDF_COMP_ALL);
   HPDF_UseUTFEncodings(doc_);
   HPDF_SetCurrentEncoder(doc_, "UTF-8");  // without it the facts are stored as bytes, and é is shown as two letters
-  const std::pair<HPDF_InfoType, const std::string*> facts[] = {{HPDF_INFO_TITLE, &document_.title},
-                                                                {HPDF_INFO_SUBJECT, &document_.subject},
-                                                                {HPDF_INFO_KEYWORDS, &document_.made_with}};
+  const std::pair<HPDF_InfoType, const std::string*> facts[] = {
+      {HPDF_INFO_TITLE, &document_.title}, {HPDF_INFO_SUBJECT, &document_.subject}, {HPDF_INFO_KEYWORDS, &document_.made_with}};
   for (const auto& [kind, text] : facts) {
     if (!text->empty()) HPDF_SetInfoAttr(doc_, kind, text->c_str());
   }
@@ -134,8 +138,7 @@ void Pdf::add_pages() {
 
 void Pdf::find_anchors(const std::vector<Mark>& marks, std::size_t page) {
   for (const Mark& mark : marks) {
-    if (const auto* anchor = std::get_if<AnchorMark>(&mark.what))
-      anchors_.try_emplace(anchor->name, Anchor{page, anchor->at});
+    if (const auto* anchor = std::get_if<AnchorMark>(&mark.what)) anchors_.try_emplace(anchor->name, Anchor{page, anchor->at});
     if (const auto* clip = std::get_if<ClipMark>(&mark.what)) find_anchors(clip->inside, page);
   }
 }
@@ -260,8 +263,7 @@ class PageInk {
     if (stroke.dash != pen_.dash) {
       std::vector<Dash::element> parts;
       for (const int part : stroke.dash) parts.push_back(static_cast<Dash::element>(part));
-      HPDF_Page_SetDash(page_, parts.empty() ? nullptr : parts.data(), static_cast<HPDF_UINT>(parts.size()),
-                        Dash::phase{0});
+      HPDF_Page_SetDash(page_, parts.empty() ? nullptr : parts.data(), static_cast<HPDF_UINT>(parts.size()), Dash::phase{0});
     }
     pen_.weight = weight;
     pen_.cap = stroke.cap;

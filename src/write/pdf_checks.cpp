@@ -11,7 +11,6 @@ namespace {
 
 constexpr std::int64_t kFarthestTicks = std::int64_t{kFarthestPoints} * Length::kPerPoint;
 
-
 std::string code_point(char32_t c) {  // "U+00BD"
   char digits[8];
   std::string hex(digits, std::to_chars(digits, digits + sizeof digits, static_cast<std::uint32_t>(c), 16).ptr);
@@ -67,8 +66,7 @@ class Checker {
   }
   std::string why(const ClipMark& clip) {
     if (std::string why = why_path(clip.path); !why.empty()) return "a clip group: " + why;
-    if (++clips_ > kClipsInside)
-      return "more than " + whole_number(kClipsInside) + " clip groups lie inside each other";
+    if (++clips_ > kClipsInside) return "more than " + whole_number(kClipsInside) + " clip groups lie inside each other";
     std::string why = why_any(clip.inside);
     --clips_;
     return why;
@@ -93,8 +91,7 @@ class Checker {
 
  private:
   std::string why_run(const TextRun& run) const {
-    if (run.size <= Length() || run.size > Length::points(kLargestTypePoints))
-      return "the size is outside 0 to 600 points";
+    if (run.size <= Length() || run.size > Length::points(kLargestTypePoints)) return "the size is outside 0 to 600 points";
     if (far(run.offset) || far(run.rise)) return "they lie too far from the page";
     if (run.utf8.size() > std::size_t{kLongestRun}) return "they are too long";
     if (fonts_.file(run.face).empty()) return "the face " + std::string(name_of(run.face)) + " has no font file";

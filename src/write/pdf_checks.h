@@ -8,7 +8,7 @@
 
 namespace gownsheaf {
 
-inline constexpr int kClipsInside = 20;  // libharu holds 28 saved states to a page; one is used for each clip group
+inline constexpr int kClipsInside = 20;        // libharu holds 28 saved states to a page; one is used for each clip group
 inline constexpr int kFarthestPoints = 14400;  // the largest page side of PDF; libharu moves what is past 32,767
 inline constexpr int kLargestTypePoints = 600;
 inline constexpr int kLongestDashPoints = 100;

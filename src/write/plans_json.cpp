@@ -50,10 +50,14 @@ void put_words(Json& object, const char* name, const std::string& words) {
 }
 
 Json cut_piece(const CutPiece& piece, const Lengths& lengths) {
-  Json json{{"piece", piece.piece},           {"copies", piece.copies},
-            {"pair", piece.pair},             {"on the fold", piece.on_fold},
-            {"full width", piece.full_width}, {"cut width", lengths.cut(piece.across)},
-            {"cut length", lengths.cut(piece.along)}, {"grain", piece.grain}};
+  Json json{{"piece", piece.piece},
+            {"copies", piece.copies},
+            {"pair", piece.pair},
+            {"on the fold", piece.on_fold},
+            {"full width", piece.full_width},
+            {"cut width", lengths.cut(piece.across)},
+            {"cut length", lengths.cut(piece.along)},
+            {"grain", piece.grain}};
   put_words(json, "allowances", piece.allowances);
   put_words(json, "figures", piece.key);
   if (piece.at.line > 0) json["line"] = piece.at.line;
@@ -75,7 +79,9 @@ Json strip_json(const LaidStrip& strip, const Lengths& lengths) {
   for (const Box& box : strip.left_over) left_over.push_back(lengths.box(box));
   return {{"name", strip.name},
           {"open", strip.open},
-          {"folded", strip.folded == Folded::no ? "no" : strip.folded == Folded::lengthwise ? "lengthwise" : "crosswise"},
+          {"folded", strip.folded == Folded::no           ? "no"
+                     : strip.folded == Folded::lengthwise ? "lengthwise"
+                                                          : "crosswise"},
           {"starts at", lengths.cut(strip.starts_at)},
           {"width", lengths.mark(strip.width)},
           {"usable width", lengths.mark(strip.usable_width)},
@@ -92,9 +98,7 @@ Json strip_json(const LaidStrip& strip, const Lengths& lengths) {
 Json may_cut_json(const Plans& plans, const JsonScope&) {
   Json all = Json::array();
   for (const CutVerdict& verdict : plans.may_cut) {
-    const char* answer = verdict.verdict == MayCut::yes         ? "yes"
-                         : verdict.verdict == MayCut::yes_after ? "yes, after"
-                                                                : "no";
+    const char* answer = verdict.verdict == MayCut::yes ? "yes" : verdict.verdict == MayCut::yes_after ? "yes, after" : "no";
     Json json{{"cloth", verdict.cloth}, {"parts", verdict.parts}, {"answer", answer}};
     put_words(json, "after", verdict.after);
     put_words(json, "reason", verdict.reason);
@@ -126,7 +130,8 @@ Json lays_json(const Plans& plans, const JsonScope& scope) {
     if (lay.cut_short) json["cut short"] = "the search was stopped before its end; this lay can be had no second time";
     if (!lay.pieced.empty()) json["pieced"] = lay.pieced;
     if (!lay.not_kept.empty()) json["not kept"] = lay.not_kept;
-    for (const MissingPiece& missing : lay.missing) json["missing"].push_back({{"piece", missing.piece}, {"figures", missing.key}, {"on", missing.on}});
+    for (const MissingPiece& missing : lay.missing)
+      json["missing"].push_back({{"piece", missing.piece}, {"figures", missing.key}, {"on", missing.on}});
     for (const OtherWay& way : lay.other_ways) json["other ways"].push_back({{"how", way.words}, {"goes", way.goes}});
     json["on bought"] = std::move(bought);
     all.push_back(std::move(json));

@@ -176,7 +176,8 @@ std::variant<OlderFigures, WriteFault> read_figures_json(const std::string& byte
     const std::string nth = "Figure " + whole_number(static_cast<std::int64_t>(i) + 1) + " of " + name;
     try {
       Figure f = figure_of((*list)[i]);
-      if (older.figures.find(f.key) != nullptr) return WriteFault{nth + " has the key of an earlier one, `" + f.key + "`." + wanted};
+      if (older.figures.find(f.key) != nullptr)
+        return WriteFault{nth + " has the key of an earlier one, `" + f.key + "`." + wanted};
       older.private_known = older.private_known || f.is_private;
       older.figures.add(std::move(f));
     } catch (const Unreadable&) {

@@ -10,7 +10,9 @@
 
 namespace gownsheaf {
 
-struct WriteFault { std::string sentence; };  // what libharu refused and what was being drawn
+struct WriteFault {
+  std::string sentence;
+};  // what libharu refused and what was being drawn
 // Refuses an empty document, non-finite or far coordinates, text a face does not cover, invalid dashes, a path that is
 // never painted. Same document, same bytes: no date, no id. Of two anchors with one name the first counts; a link to a
 // name that no page holds is left out (its sheet is not in this set).
@@ -25,9 +27,9 @@ std::string made_with(const FontSet& fonts);
 
 struct FigureFile {
   std::string project_fingerprint, templates_fingerprint, options;  // -> "fingerprint"
-  std::string made_with;       // library versions and font hashes; the one member outside comparison
-  bool hide_private = false;   // no private figure, and no working or guess that rests on one (figures/privacy.h)
-  bool shared = false;         // for others: no line numbers of the project file
+  std::string made_with;      // library versions and font hashes; the one member outside comparison
+  bool hide_private = false;  // no private figure, and no working or guess that rests on one (figures/privacy.h)
+  bool shared = false;        // for others: no line numbers of the project file
 };
 // figures.json: ordered, every figure with key, exact value (ticks for lengths), printed text, formula, inputs, source,
 // label, working; and the plans' lays and marks.

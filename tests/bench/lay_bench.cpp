@@ -59,7 +59,8 @@ bool read_options(int count, char** words, Options& o) {
 int main(int count, char** words) {
   Options options;
   if (!read_options(count, words, options)) {
-    std::cerr << "lay-bench INSTANCE.json [--seconds S | --work N | --effort quick|usual|patient] [--seed N] [--threads T] [--out LAYOUT.json]\n";
+    std::cerr
+        << "lay-bench INSTANCE.json [--seconds S | --work N | --effort quick|usual|patient] [--seed N] [--threads T] [--out LAYOUT.json]\n";
     return 2;
   }
   std::ifstream file(options.instance);
@@ -83,7 +84,8 @@ int main(int count, char** words) {
     double twice = 0;
     const json& outline = piece["outline"];
     for (std::size_t i = 0; i < outline.size(); ++i) {
-      const double x = outline[i][0], y = outline[i][1], nx = outline[(i + 1) % outline.size()][0], ny = outline[(i + 1) % outline.size()][1];
+      const double x = outline[i][0], y = outline[i][1], nx = outline[(i + 1) % outline.size()][0],
+                   ny = outline[(i + 1) % outline.size()][1];
       twice += x * ny - nx * y;
       part.outline.push_back({Length::ticks(std::llround(x * scale)), Length::ticks(std::llround(y * scale))});
     }
@@ -138,8 +140,8 @@ int main(int count, char** words) {
   const double used = static_cast<double>(lay.used[0].in_ticks()) / scale;
   rusage usage{};
   getrusage(RUSAGE_SELF, &usage);
-  std::printf("density %.3f  length %.6g  bound %.6g  steps %lld  seconds %.2f  processor %.2f  memory %ld MiB\n", 100 * area / (width * used), used,
-              static_cast<double>(lay.bound.in_ticks()) / scale, static_cast<long long>(lay.work), seconds, processor_seconds() - processor,
-              usage.ru_maxrss / 1024);
+  std::printf("density %.3f  length %.6g  bound %.6g  steps %lld  seconds %.2f  processor %.2f  memory %ld MiB\n",
+              100 * area / (width * used), used, static_cast<double>(lay.bound.in_ticks()) / scale,
+              static_cast<long long>(lay.work), seconds, processor_seconds() - processor, usage.ru_maxrss / 1024);
   return 0;
 }

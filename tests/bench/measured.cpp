@@ -20,7 +20,10 @@ int main(int argc, char** argv) {
   const double wall = std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begun).count();
   rusage used{};
   getrusage(RUSAGE_CHILDREN, &used);
-  const auto milliseconds = [](const timeval& t) { return 1000.0 * static_cast<double>(t.tv_sec) + static_cast<double>(t.tv_usec) / 1000; };
-  std::fprintf(stderr, "%.1f %.1f %.1f\n", wall, milliseconds(used.ru_utime) + milliseconds(used.ru_stime), static_cast<double>(used.ru_maxrss) / 1024);
+  const auto milliseconds = [](const timeval& t) {
+    return 1000.0 * static_cast<double>(t.tv_sec) + static_cast<double>(t.tv_usec) / 1000;
+  };
+  std::fprintf(stderr, "%.1f %.1f %.1f\n", wall, milliseconds(used.ru_utime) + milliseconds(used.ru_stime),
+               static_cast<double>(used.ru_maxrss) / 1024);
   return WIFEXITED(status) ? WEXITSTATUS(status) : 1;
 }

@@ -6,10 +6,10 @@
 #include <sys/resource.h>
 #include <sys/wait.h>
 
+#include <fcntl.h>
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
-#include <fcntl.h>
 #include <functional>
 #include <map>
 #include <string>
@@ -28,7 +28,8 @@ double processor_ms() {  // of this process and of those it waited for
   for (const auto who : {RUSAGE_SELF, RUSAGE_CHILDREN}) {
     rusage used{};
     getrusage(who, &used);
-    for (const timeval& t : {used.ru_utime, used.ru_stime}) sum += 1000.0 * static_cast<double>(t.tv_sec) + static_cast<double>(t.tv_usec) / 1000;
+    for (const timeval& t : {used.ru_utime, used.ru_stime})
+      sum += 1000.0 * static_cast<double>(t.tv_sec) + static_cast<double>(t.tv_usec) / 1000;
   }
   return sum;
 }
@@ -55,7 +56,8 @@ void time_by_turns(std::vector<Timed*> works) {
     }
   }
   for (const Timed* work : works)
-    std::printf("%-30s %6.1f ms, %6.1f ms of the processor\n", work->name.c_str(), middle(work->by_clock), middle(work->of_processor));
+    std::printf("%-30s %6.1f ms, %6.1f ms of the processor\n", work->name.c_str(), middle(work->by_clock),
+                middle(work->of_processor));
 }
 
 void tell(const std::string& what, const std::function<void()>& run) {
@@ -127,13 +129,14 @@ int main() {
     Diagnostics none;
     make_packet(order, none);
     Timed whole{example + " lays kept", [&] {
-      Diagnostics again;
-      make_packet(order, again);
-    }};
+                  Diagnostics again;
+                  make_packet(order, again);
+                }};
     Timed alone{example + " libharu alone", [&] { write_pdf(document, *fonts); }};
     time_by_turns({&whole, &alone});
     std::vector<double> ratios;
     for (std::size_t i = 0; i < whole.of_processor.size(); ++i) ratios.push_back(whole.of_processor[i] / alone.of_processor[i]);
-    std::printf("%-30s %6.2f times libharu alone, %zu pages\n", (example + " ratio").c_str(), middle(ratios), document.pages.size());
+    std::printf("%-30s %6.2f times libharu alone, %zu pages\n", (example + " ratio").c_str(), middle(ratios),
+                document.pages.size());
   }
 }

@@ -54,7 +54,8 @@ TEST_CASE("[K01] [K02] a: bone from casing, by its kind", "[bones][published]") 
   CHECK(bone_of(clear) == Length::inches(7) + in64(48));
 }
 
-TEST_CASE("the total: 9, twice 8 1/2, 8, 7 and 6 1/2, and 13 in of channel, ten featherbones turned in 1/2 in: 82 + 5 in", "[bones]") {
+TEST_CASE("the total: 9, twice 8 1/2, 8, 7 and 6 1/2, and 13 in of channel, ten featherbones turned in 1/2 in: 82 + 5 in",
+          "[bones]") {
   Project project = with(BoneKind::featherbone, Length::inches(9));
   const auto add = [&](Length channel, std::int64_t number) {
     Bone bone = project.bones.front();
@@ -110,7 +111,7 @@ TEST_CASE("casing is each channel and its ends, cut from what was bought", "[bon
   Diagnostics diag;
   add_bones(project, figures, diag);
   CHECK(figures.length("notions/tape/casing needed") == Length::inches(33));  // 3 x (10 + 1)
-  CHECK(diag.in_order_found().empty());                                        // 22 holds two, 11 one
+  CHECK(diag.in_order_found().empty());                                       // 22 holds two, 11 one
   project.notions.front().bought_lengths = Given<std::vector<Length>>::written({Length::inches(20), Length::inches(20)}, {});
   Figures again;
   add_bones(project, again, diag);

@@ -74,7 +74,8 @@ TEST_CASE("[C09] a, x; [C10] [C11] x: laces over 3-4-5 triangles (datagenetics, 
   CHECK(lace_path(LaceAs::staggered_spiral, 5, cm(3), std::vector<Length>(4, cm(8))) == cm(45));
 }
 
-TEST_CASE("[C12] a from four pairs on, b of three: from four pairs on cross < straight < shop; of three pairs the last two are equal (Halton, as reported)") {
+TEST_CASE(
+    "[C12] a from four pairs on, b of three: from four pairs on cross < straight < shop; of three pairs the last two are equal (Halton, as reported)") {
   draws::Draws draw(20261);
   for (int i = 0; i < kLawRounds; ++i) {
     const Length gap = Length::ticks(draw.of(100, 900000)), pitch = Length::ticks(draw.of(1000, 400000));
@@ -166,7 +167,8 @@ TEST_CASE("the cut edge: lap and turn, or lap and the seam of a facing") {
   CHECK(side_cut(closure, &front, false).past() == mm(28));
 }
 
-TEST_CASE("[C04] a: a tape placket keeps 1 in (Baldt, Tailored Skirt, part 3); snaps where nothing pulls 2 in (Butterick 1921, p. 101)") {
+TEST_CASE(
+    "[C04] a: a tape placket keeps 1 in (Baldt, Tailored Skirt, part 3); snaps where nothing pulls 2 in (Butterick 1921, p. 101)") {
   // Baldt, chestofbooks.com, by `at most`: 10 in from first to last are ten gaps. Snaps without a word: five gaps of 2 in.
   ClosureInput hooks = edge(in(10), Length{}, Length{});
   hooks.at_most = in(1);
@@ -178,7 +180,8 @@ TEST_CASE("[C04] a: a tape placket keeps 1 in (Baldt, Tailored Skirt, part 3); s
   CHECK(placed(snaps).widest == in(2));
 }
 
-TEST_CASE("[C08] a: a slit of 10 in wants a strip 20 by 3 3/4 in, or an underlap 1 1/2 by 11 in (The New Dressmaker, Butterick 1921, pp. 100 to 102)") {
+TEST_CASE(
+    "[C08] a: a slit of 10 in wants a strip 20 by 3 3/4 in, or an underlap 1 1/2 by 11 in (The New Dressmaker, Butterick 1921, pp. 100 to 102)") {
   CHECK(continuous_lap(in(10)).long_ == in(20));
   CHECK(continuous_lap(in(10)).wide == in(15, 4));
   CHECK(separate_underlap(in(10)).wide == in(3, 2));
@@ -193,7 +196,8 @@ TEST_CASE("[C08] a: a slit of 10 in wants a strip 20 by 3 3/4 in, or an underlap
   add_plackets(project, figures);
   CHECK(figures.length("plackets/side/set back") == in(1, 8));
   CHECK(figures.length("plackets/side/strip long") == in(20));
-  project.plackets[0].finish = garment::said(PlacketFinish::faced);  // two facings as long and wide as an underlap: common practice
+  project.plackets[0].finish =
+      garment::said(PlacketFinish::faced);  // two facings as long and wide as an underlap: common practice
   Figures faced;
   add_plackets(project, faced);
   CHECK(faced.length("plackets/side/facing long") == in(11));
@@ -233,14 +237,25 @@ TEST_CASE("closer near the waist: 1 in apart above 7 in, 3/4 in from 7 to 13 in"
   CHECK(p.places[7].from_top == in(7));
   CHECK(p.places[7].fixed);
   CHECK(p.places[15].from_top == in(13));
-  CHECK(fault([&] { ClosureInput wide = input; wide.closer[0].at_most = in(5, 4); return wide; }()).code == "closer-not-closer");
-  CHECK(fault([&] { ClosureInput counted = input; counted.number = 9; return counted; }()).code == "fasteners-contradict");
+  CHECK(fault([&] {
+          ClosureInput wide = input;
+          wide.closer[0].at_most = in(5, 4);
+          return wide;
+        }())
+            .code == "closer-not-closer");
+  CHECK(fault([&] {
+          ClosureInput counted = input;
+          counted.number = 9;
+          return counted;
+        }())
+            .code == "fasteners-contradict");
 }
 
 TEST_CASE("random closer parts: no gap within one is above its maximum, none anywhere above the edge's") {
   draws::Draws draw(14);
   for (int round = 0; round < kLawRounds; ++round) {
-    ClosureInput input = edge(Length::sixty_fourths(draw.of(300, 2000)), Length::sixty_fourths(draw.of(0, 60)), Length::sixty_fourths(draw.of(0, 60)));
+    ClosureInput input = edge(Length::sixty_fourths(draw.of(300, 2000)), Length::sixty_fourths(draw.of(0, 60)),
+                              Length::sixty_fourths(draw.of(0, 60)));
     input.at_most = Length::sixty_fourths(draw.of(60, 160));
     const Length level = Length::sixty_fourths(draw.of(0, 300)), within = Length::sixty_fourths(draw.of(40, 300));
     const Length least = input.at_most->times(draw.of(3, 8), 9);
@@ -304,8 +319,13 @@ TEST_CASE("random closing lines: no gap above the maximum, forced places met, th
     CHECK(std::adjacent_find(at.begin(), at.end()) == at.end());
     for (std::size_t i = 1; i < at.size(); ++i) CHECK(at[i] - at[i - 1] <= *input.at_most);
     for (const ForcedPlace& f : input.forced) CHECK(std::count(at.begin(), at.end(), f.from_top) == 1);
-    const Length last = std::max(input.edge_length - input.bottom, input.forced.empty() ? Length{} : std::max_element(input.forced.begin(), input.forced.end(),
-                                 [](const ForcedPlace& a, const ForcedPlace& b) { return a.from_top < b.from_top; })->from_top);
+    const Length last =
+        std::max(input.edge_length - input.bottom,
+                 input.forced.empty()
+                     ? Length{}
+                     : std::max_element(input.forced.begin(), input.forced.end(), [](const ForcedPlace& a, const ForcedPlace& b) {
+                         return a.from_top < b.from_top;
+                       })->from_top);
     CHECK(at.back() == last);
 
     // As many by number: no wider than by the maximum, and no other sharing of the gaps is narrower.

@@ -37,7 +37,8 @@ Piece& add(Project& p, const std::string& name, Make make, Length width, Length 
 using Ring = std::vector<std::pair<std::int64_t, std::int64_t>>;
 Ring ring_of(const LaidPiece& p) {
   Polygon outline = p.outline;
-  if (outline.empty()) outline = {{p.at.x, p.at.y}, {p.at.right(), p.at.y}, {p.at.right(), p.at.bottom()}, {p.at.x, p.at.bottom()}};
+  if (outline.empty())
+    outline = {{p.at.x, p.at.y}, {p.at.right(), p.at.y}, {p.at.right(), p.at.bottom()}, {p.at.x, p.at.bottom()}};
   Ring out;
   for (const Point& c : outline) out.emplace_back(c.x.in_ticks(), c.y.in_ticks());
   return out;
@@ -63,7 +64,10 @@ bool side_between(const Ring& a, const Ring& b) {
   return false;
 }
 
-struct Opened { Ring ring; std::size_t piece; };
+struct Opened {
+  Ring ring;
+  std::size_t piece;
+};
 // Everything that is cut, on the cloth opened out.
 std::vector<Opened> opened_out(const LaidStrip& strip) {
   std::vector<Opened> all;
@@ -90,7 +94,8 @@ void keeps_its_laws(const std::vector<Cut>& cuts, const LaidOut& laid, const Lay
     if (strip.folded == Folded::crosswise && strip.open) strip.length = strip.used;
     const std::vector<Opened> all = opened_out(strip);
     for (std::size_t i = 0; i < all.size(); ++i)
-      for (std::size_t j = 0; j < i; ++j) REQUIRE((side_between(all[i].ring, all[j].ring) || side_between(all[j].ring, all[i].ring)));
+      for (std::size_t j = 0; j < i; ++j)
+        REQUIRE((side_between(all[i].ring, all[j].ring) || side_between(all[j].ring, all[i].ring)));
     for (const LaidPiece& p : strip.placed) {
       REQUIRE(seen.emplace(p.piece, p.copy).second);
       if (p.also > 0) REQUIRE(seen.emplace(p.piece, p.also).second);
@@ -173,7 +178,8 @@ TEST_CASE("law: folded, matched and bias lays, opened out, overlap nowhere and l
       strip.length = strip.folded == Folded::crosswise ? length->times(1, 2) : *length;
     }
     std::vector<Cut> cuts;
-    for (std::int64_t n = draw.of(1, 4), i = 0; i < n; ++i) cuts.push_back(any_cut(draw, static_cast<int>(i), drawn, asked.breadth_usable, whole));
+    for (std::int64_t n = draw.of(1, 4), i = 0; i < n; ++i)
+      cuts.push_back(any_cut(draw, static_cast<int>(i), drawn, asked.breadth_usable, whole));
     if (std::any_of(cuts.begin(), cuts.end(), [](const Cut& c) { return c.piece.match.has_value(); }))
       asked.repeat = Repeat{in(draw.of(4, 24), 4), in(draw.of(4, 24), 4), false, {}};
     const LaidOut laid = lay_on(cuts, all_copies(cuts), {strip}, asked);
@@ -181,7 +187,9 @@ TEST_CASE("law: folded, matched and bias lays, opened out, overlap nowhere and l
     keeps_its_laws(cuts, laid, asked, length);
     if (length && !laid.left_out.empty()) {  // what is missing; and with that length left open all go, as lawfully
       Cloth cloth = garment::cloth("wool", whole, strip.selvage);
-      cloth.fold = said(strip.folded == Folded::no ? ClothFold::none : strip.folded == Folded::lengthwise ? ClothFold::lengthwise : ClothFold::crosswise);
+      cloth.fold = said(strip.folded == Folded::no           ? ClothFold::none
+                        : strip.folded == Folded::lengthwise ? ClothFold::lengthwise
+                                                             : ClothFold::crosswise);
       cloth.bought = said(garment::lengths({*length}));
       LaidOut better = laid;
       for (const Missing& missing : what_is_missing(cloth, cuts, better, asked, 2)) {
@@ -205,7 +213,8 @@ TEST_CASE("law: folded, matched and bias lays, opened out, overlap nowhere and l
       REQUIRE(taken(laid.strips.front(), rest) >= laid.bound);
     }
   }
-  if (rounds >= 200) CHECK(std::min({doubled, halves, matched, bias, longer}) > rounds / 20);  // the sanitizers' few hold not every kind
+  if (rounds >= 200)
+    CHECK(std::min({doubled, halves, matched, bias, longer}) > rounds / 20);  // the sanitizers' few hold not every kind
 }
 
 TEST_CASE("folded lengthwise: a half on the fold, a pair cut double, an odd one behind it in one layer", "[cloth]") {
@@ -229,7 +238,8 @@ TEST_CASE("folded lengthwise: a half on the fold, a pair cut double, an odd one 
   CHECK(g.lay("wool").opened->starts_at == in(30));
   // Of two that are alike and not symmetric the layer beneath would give the other hand.
   Piece cuff = add(p, "cuff", garment::make(2), in(6), in(12));
-  p.pieces.back().drawn = DrawnPiece{"x.svg", "cuff", {}, false, {{Length{}, Length{}}, {in(12), Length{}}, {in(12), in(6)}, {in(6), in(6)}}, {}};
+  p.pieces.back().drawn =
+      DrawnPiece{"x.svg", "cuff", {}, false, {{Length{}, Length{}}, {in(12), Length{}}, {in(12), in(6)}, {in(6), in(6)}}, {}};
   g = work_through(p);
   CHECK(g.lay("wool").opened->placed.size() == 3);
   p = cloth_of(in(40), ClothFold::crosswise);
@@ -253,8 +263,10 @@ TEST_CASE("matched pieces lie by whole repeats; full breadths come first, end to
   }
   CHECK(g.length("cloths/wool/lay length") == in(51, 2));
   p = cloth_of(in(40));
-  p.pieces.push_back(garment::piece("breadth", PartOf::drapery, {"wool"}, garment::make(2), garment::full_width(), garment::cut(in(48))));
-  add(p, "gore", garment::make(2), in(20), in(30)).drawn = DrawnPiece{"x.svg", "g", {}, false, {{Length{}, in(5)}, {in(30), Length{}}, {in(30), in(20)}, {Length{}, in(15)}}, {}};
+  p.pieces.push_back(
+      garment::piece("breadth", PartOf::drapery, {"wool"}, garment::make(2), garment::full_width(), garment::cut(in(48))));
+  add(p, "gore", garment::make(2), in(20), in(30)).drawn =
+      DrawnPiece{"x.svg", "g", {}, false, {{Length{}, in(5)}, {in(30), Length{}}, {in(30), in(20)}, {Length{}, in(15)}}, {}};
   Diagnostics diag;
   WorkOptions options;
   options.outline_work = 2000;

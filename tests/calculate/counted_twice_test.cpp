@@ -10,7 +10,10 @@ using Catch::Matchers::WithinAbs;
 
 namespace {
 
-struct Counted { Project project; Worked worked; };
+struct Counted {
+  Project project;
+  Worked worked;
+};
 
 Counted counted(const std::string& rest) {
   Counted c;
@@ -29,8 +32,10 @@ std::int64_t figure_count(const Counted& c, const std::string& key) { return c.w
 Length figure_length(const Counted& c, const std::string& key) { return c.worked.figures.length(key).value_or(Length{}); }
 Length whole_in(std::int64_t whole, std::int64_t parts = 0) { return Length::sixty_fourths(whole * 64 + parts); }
 
-const std::string kPlainWool = "cloths: { wool: { kind: wool suiting, width: 56 in, selvage: 1/2 in, shrinks: 0 %, thickness: 0.5 mm } }\n";
-const std::string kBreeches = kPlainWool + R"(notions: { buttons: { kind: button, across: 1/2 in, thickness: 1/8 in }, garters: { kind: lacing } }
+const std::string kPlainWool =
+    "cloths: { wool: { kind: wool suiting, width: 56 in, selvage: 1/2 in, shrinks: 0 %, thickness: 0.5 mm } }\n";
+const std::string kBreeches =
+    kPlainWool + R"(notions: { buttons: { kind: button, across: 1/2 in, thickness: 1/8 in }, garters: { kind: lacing } }
 pieces:
   - { piece: front leg, make: pair, from: [wool], finished width: 12 in, finished length: 27 in, edges: { inseam: 18 in, side: 26 in } }
   - { piece: back leg, make: pair, from: [wool], finished width: 14 in, finished length: 27 in, edges: { inseam: 18 in, side: 26 in, seat: 12 in } }
@@ -47,7 +52,7 @@ TEST_CASE("numbers: a seam has as many as its pieces have of the two edges, the 
   CHECK(c.project.seam("inseam")->number == 2);
   CHECK(c.project.seam("outseam")->number == 1);  // written
   CHECK(c.project.seam("outseam")->kind == "side");
-  CHECK(c.project.seam("seat")->number == 1);     // a pair joined to its other hand
+  CHECK(c.project.seam("seat")->number == 1);  // a pair joined to its other hand
   CHECK(*c.project.piece("front leg")->part_of == PartOf::leg);
 }
 
@@ -62,7 +67,8 @@ seams: { side: { joins: [side of front, side of back] } }
   CHECK(figure_length(c, "sharing/waist/each edge") == whole_in(0, 16));
 }
 
-TEST_CASE("closings: four buttons at each knee are eight, one lace for each, and a strip to each side of each", "[numbers][closings]") {
+TEST_CASE("closings: four buttons at each knee are eight, one lace for each, and a strip to each side of each",
+          "[numbers][closings]") {
   const Counted c = counted(kBreeches + R"(edges: { knee slit: { length: 4 in }, pocket flap: { length: 5 in } }
 closures:
   - { closure: knees, edge: knee slit, fasten: buttons, with: buttons, number: 4, backed with: wool, guard: { width: 1 in, from: wool }, compare with: [snaps] }
@@ -102,13 +108,15 @@ rounds: { whole: { of: [front gore, side gore, back breadth], finished: 28 in } 
   const Counted c = counted(gores + "skirt: { kind: gored, hem: { depth: 3 in, braid: braid } }\n");
   CHECK(figure_length(c, "skirt/hem round") == whole_in(24 + 52 + 55));
   CHECK(figure_length(c, "notions/braid/braid needed") == whole_in(133));
-  const Counted written = counted(gores + "skirt: { kind: gored, hem round: 140 in, hem: { depth: 3 in, braid: braid, stiffened with: wool } }\n");
+  const Counted written =
+      counted(gores + "skirt: { kind: gored, hem round: 140 in, hem: { depth: 3 in, braid: braid, stiffened with: wool } }\n");
   CHECK(figure_length(written, "notions/braid/braid needed") == whole_in(142));
   CHECK(figure_count(written, "pieces/hem stiffening/wool/copies") == 3);  // 140 / 55
 }
 
 TEST_CASE("layers: a hem's facing is no layer of the waist; a corset's lining is longer where it says so", "[numbers][waist]") {
-  const std::string skirt = kPlainWool + R"(pieces: [{ piece: breadth, part of: skirt, make: 3, from: [wool], cut width: full, finished length: 40 in }]
+  const std::string skirt =
+      kPlainWool + R"(pieces: [{ piece: breadth, part of: skirt, make: 3, from: [wool], cut width: full, finished length: 40 in }]
 pleats: [{ run: waist, of: [breadth], kind: cartridge, finished: 28 in, flat: 103 in, plus: 3 in, stitch: 1/2 in }]
 rounds: { whole: { of: [breadth], runs: [waist], finished: 28 in } }
 )";
@@ -119,7 +127,8 @@ rounds: { whole: { of: [breadth], runs: [waist], finished: 28 in } }
   CHECK(c.worked.figures.find("pleats/waist/quarter 1/flat")->working->result == "28 in");
   CHECK(c.worked.figures.find("pleats/waist/quarter 1/flat")->working->numbers == "3 in + 100 in × 1 / 4");
 
-  const Counted stays = counted("cloths: { drill: { kind: cotton drill, width: 56 in, shrinks: 0 % }, lawn: { kind: cotton lawn, used as: lining, width: 45 in, shrinks: 0 % } }\n"
+  const Counted stays = counted(
+      "cloths: { drill: { kind: cotton drill, width: 56 in, shrinks: 0 % }, lawn: { kind: cotton lawn, used as: lining, width: 45 in, shrinks: 0 % } }\n"
       "pieces: [{ piece: stays front, make: pair, from: [drill, lawn], finished width: 9 in, finished length: 12 in, lining longer by: 1/2 in }]\n");
   CHECK(figure_length(stays, "pieces/stays front/lawn/cut length") == whole_in(13, 32));
   CHECK(figure_length(stays, "pieces/stays front/drill/cut length") == whole_in(13));
@@ -135,7 +144,8 @@ pieces:
   CHECK(figure_length(c, "pieces/front/wool/cut width") == whole_in(11, 40));
 }
 
-TEST_CASE("loads: no skirt hangs from a cuff, and its weight lies on the seam of the skirt's round, not on the first round", "[numbers][load]") {
+TEST_CASE("loads: no skirt hangs from a cuff, and its weight lies on the seam of the skirt's round, not on the first round",
+          "[numbers][load]") {
   const Counted c = counted(kPlainWool + R"(garment: dress
 measures: { waist: 28 in, wrist: 6 in }
 pieces:

@@ -9,7 +9,10 @@ using namespace gownsheaf;
 
 namespace {
 
-struct Row { std::int64_t takes; std::string after; };
+struct Row {
+  std::int64_t takes;
+  std::string after;
+};
 
 std::vector<Activity> network(const std::vector<Row>& rows) {  // activities A, B, C …
   std::vector<Activity> all;
@@ -55,12 +58,14 @@ TEST_CASE("critical path: four published networks", "[critical]") {
   check_times(first, 'F', 8, 10, 9, 11);
   CHECK(slacks(first) == "C1 F1 ");
   // O02: Heizer and Render, "Milwaukee Paper"; slacks recomputed.
-  const CriticalPath second = critical_path(network({{2, ""}, {3, ""}, {2, "A"}, {4, "AB"}, {4, "C"}, {3, "C"}, {5, "DE"}, {2, "FG"}}));
+  const CriticalPath second =
+      critical_path(network({{2, ""}, {3, ""}, {2, "A"}, {4, "AB"}, {4, "C"}, {3, "C"}, {5, "DE"}, {2, "FG"}}));
   CHECK(second.length == 15);
   CHECK(letters(second) == "ACEGH");
   CHECK(slacks(second) == "B1 D1 F6 ");
   // O03: slideplayer.com/slide/3283910.
-  const CriticalPath third = critical_path(network({{4, ""}, {3, "A"}, {5, "A"}, {2, "A"}, {5, "BC"}, {6, "CD"}, {4, "EF"}, {3, "G"}}));
+  const CriticalPath third =
+      critical_path(network({{4, ""}, {3, "A"}, {5, "A"}, {2, "A"}, {5, "BC"}, {6, "CD"}, {4, "EF"}, {3, "G"}}));
   CHECK(third.length == 22);
   CHECK(letters(third) == "ACFGH");
   check_times(third, 'B', 4, 7, 7, 10);

@@ -23,11 +23,13 @@ Trial any_trial(draws::Draws& dice) {
   Trial t;
   for (auto& m : t.hours.minutes) m = dice.of(0, 2) == 0 ? 0 : 5 * dice.of(1, 20);
   if (dice.of(0, 1) == 0) t.hours.hand_only.insert(static_cast<int>(dice.of(0, 6)));
-  if (dice.of(0, 2) == 0) t.hours.off.push_back({make_day(2031, 3, 10), Day{make_day(2031, 3, 10).serial + static_cast<int>(dice.of(0, 4))}});
+  if (dice.of(0, 2) == 0)
+    t.hours.off.push_back({make_day(2031, 3, 10), Day{make_day(2031, 3, 10).serial + static_cast<int>(dice.of(0, 4))}});
   if (dice.of(0, 2) == 0) t.hours.other[make_day(2031, 3, 12)] = 5 * dice.of(0, 40);
   if (dice.of(0, 2) == 0) {
     t.hours.helper.emplace();
-    for (int d = static_cast<int>(dice.of(0, 3)); d < 35; d += static_cast<int>(dice.of(2, 6))) t.hours.helper->push_back(Day{t.first.serial + d});
+    for (int d = static_cast<int>(dice.of(0, 3)); d < 35; d += static_cast<int>(dice.of(2, 6)))
+      t.hours.helper->push_back(Day{t.first.serial + d});
   }
   const auto n = static_cast<std::size_t>(dice.of(1, 7));
   for (std::size_t i = 0; i < n; ++i) {
@@ -46,7 +48,10 @@ Trial any_trial(draws::Draws& dice) {
   return t;
 }
 
-struct Simulated { std::vector<std::optional<Day>> first, last; std::int64_t left = 0; };
+struct Simulated {
+  std::vector<std::optional<Day>> first, last;
+  std::int64_t left = 0;
+};
 
 // One minute of one day after the other; of the steps in the order the first that may be worked on.
 Simulated minute_by_minute(const Trial& t, bool backward) {
@@ -72,7 +77,8 @@ Simulated minute_by_minute(const Trial& t, bool backward) {
           const bool behind = std::count(t.steps[other].after.begin(), t.steps[other].after.end(), i) > 0;
           if (!(backward ? behind : before)) continue;
           if (todo[other] > 0) waits = true;
-          else if (t.steps[other].minutes > 0 && !backward) waits = waits || day.serial < out.last[other]->serial + t.steps[other].rests;
+          else if (t.steps[other].minutes > 0 && !backward)
+            waits = waits || day.serial < out.last[other]->serial + t.steps[other].rests;
           else if (t.steps[other].minutes > 0) waits = waits || day.serial + s.rests > out.first[other]->serial;
         }
         if (waits) continue;
@@ -94,10 +100,10 @@ TEST_CASE("days: a week by hand", "[days]") {
   hours.minutes[0] = hours.minutes[2] = 60;
   hours.hand_only = {2};
   std::vector<DayStep> steps(3);
-  steps[0].minutes = 90;                  // at the machine: Monday 60, the Monday after 30
-  steps[1].minutes = 40;                  // by hand, waits for nothing: Wednesday
+  steps[0].minutes = 90;  // at the machine: Monday 60, the Monday after 30
+  steps[1].minutes = 40;  // by hand, waits for nothing: Wednesday
   steps[1].by_hand = true;
-  steps[2].minutes = 30;                  // waits for the machine's
+  steps[2].minutes = 30;  // waits for the machine's
   steps[2].after = {0};
   const Day monday = make_day(2031, 3, 3);
   const DayPlan plan = plan_forward(steps, {0, 1, 2}, hours, monday, Day{monday.serial + 27});
@@ -121,7 +127,8 @@ TEST_CASE("days: as minute by minute, forward and backward", "[days][law]") {
     std::iota(order.begin(), order.end(), std::size_t{0});
     for (const bool backward : {false, true}) {
       INFO("round " << round << (backward ? " backward" : " forward"));
-      const DayPlan plan = backward ? plan_backward(t.steps, order, t.hours, t.first, t.last) : plan_forward(t.steps, order, t.hours, t.first, t.last);
+      const DayPlan plan = backward ? plan_backward(t.steps, order, t.hours, t.first, t.last)
+                                    : plan_forward(t.steps, order, t.hours, t.first, t.last);
       const Simulated simulated = minute_by_minute(t, backward);
       REQUIRE(plan.first == simulated.first);
       REQUIRE(plan.last == simulated.last);

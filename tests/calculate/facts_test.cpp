@@ -160,9 +160,9 @@ TEST_CASE("facts: pleats, and how many cloths lie on each other", "[facts]") {
   CHECK(fact(g, "pleat kind", "sides") == word("knife"));
   PleatPlan plan;
   plan.run = "sides";
-  plan.depth = Length::sixty_fourths(96);   // 1 1/2 in deep, 1 in to see: 1 + 3/1 = 4 cloths
+  plan.depth = Length::sixty_fourths(96);  // 1 1/2 in deep, 1 in to see: 1 + 3/1 = 4 cloths
   plan.visible = Length::inches(1);
-  plan.flat = Length::inches(20);           // five of them
+  plan.flat = Length::inches(20);  // five of them
   plan.finished = Length::inches(5);
   plan.marks.resize(5);
   g.plans.pleats.push_back(plan);

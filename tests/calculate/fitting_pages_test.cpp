@@ -37,7 +37,8 @@ struct Held {
   Project project = garment::project(ShownIn::centimetres);
   Templates templates;
   Figures figures;
-  std::vector<PlannedStep> work = {step(1, "fit", "mock-up"), step(2, "cut", "", {"fit"}), step(3, "try", "closed bodice", {"cut"})};
+  std::vector<PlannedStep> work = {step(1, "fit", "mock-up"), step(2, "cut", "", {"fit"}),
+                                   step(3, "try", "closed bodice", {"cut"})};
   FactLookup facts = [](std::string_view fact, std::string_view) -> FactValue {
     return fact == "second mock-up" ? FactValue(true) : fact == "skirt" ? FactValue(false) : FactValue{};
   };
@@ -49,8 +50,12 @@ struct Held {
       s.gate = id;
       templates.steps.push_back(s);
     }
-    templates.fitting_checks = {checks("mock-up"), checks("second mock-up", "has second mock-up"), checks("closed bodice"),
-                                checks("rehearsal"), checks("never", "has skirt"), checks("not known", "has bodice")};
+    templates.fitting_checks = {checks("mock-up"),
+                                checks("second mock-up", "has second mock-up"),
+                                checks("closed bodice"),
+                                checks("rehearsal"),
+                                checks("never", "has skirt"),
+                                checks("not known", "has bodice")};
   }
   std::vector<FittingPlan> pages() const { return fitting_pages(project, templates, figures, facts, work, {}); }
   std::vector<std::string> gates() const {
@@ -82,7 +87,9 @@ TEST_CASE("pages of fittings: a signed gate has none; a done one without a fitti
   CHECK(h.gates().front() == "second mock-up");
 }
 
-TEST_CASE("pages of fittings: layers measured over come first, what is still to make says so, and lengths take the project's unit", "[fitting]") {
+TEST_CASE(
+    "pages of fittings: layers measured over come first, what is still to make says so, and lengths take the project's unit",
+    "[fitting]") {
   Held h;
   h.project.taken = Taken{};
   h.project.taken->over = {"chemise", "two petticoats", "shoes"};

@@ -24,7 +24,8 @@ Seam seam(const std::string& name, const std::string& kind, std::int64_t number)
   return s;
 }
 
-Finding finding(const std::string& where, const std::string& is, Length by, std::vector<std::string> over = {}, Length at_most = in(1, 4)) {
+Finding finding(const std::string& where, const std::string& is, Length by, std::vector<std::string> over = {},
+                Length at_most = in(1, 4)) {
   Finding f;
   f.where = where;
   f.is = is;
@@ -56,7 +57,9 @@ std::string say(const Say& parts, const Figures& figures, ShownIn in = ShownIn::
   return all;
 }
 
-std::vector<FittingChange> changes_of(const Project& p, Figures& figures, Diagnostics& diag) { return add_fittings(p, figures, diag); }
+std::vector<FittingChange> changes_of(const Project& p, Figures& figures, Diagnostics& diag) {
+  return add_fittings(p, figures, diag);
+}
 
 }  // namespace
 
@@ -109,17 +112,21 @@ TEST_CASE("fitting: darts take no part at the bust; an edge gapes into one seam;
   front.named = garment::named("centre front");
   front.kind = "front closing";
   p.edges = {neck, front};
-  p.fittings = {fitting("first mock-up", {finding("bust", "tight", in(1)), finding("neck", "gapes", in(3, 8)), finding("centre front", "gapes", in(1, 4)),
-                                          finding("shoulder", "long", in(3, 8)), finding("back neck to waist", "short", in(1, 2)),
-                                          finding("armhole", "tight", in(1, 2)), finding("waist to floor", "long", in(1, 2))})};
+  p.fittings = {fitting("first mock-up", {finding("bust", "tight", in(1)), finding("neck", "gapes", in(3, 8)),
+                                          finding("centre front", "gapes", in(1, 4)), finding("shoulder", "long", in(3, 8)),
+                                          finding("back neck to waist", "short", in(1, 2)), finding("armhole", "tight", in(1, 2)),
+                                          finding("waist to floor", "long", in(1, 2))})};
   Figures figures;
   Diagnostics diag;
   const auto changes = changes_of(p, figures, diag);
   REQUIRE(changes.size() == 7);
   CHECK(say(changes[0].change, figures) == "let out 1/8 in at each of 8 edges: side and side back");
-  CHECK(say(changes[1].change, figures) == "fold out a wedge of 3/8 in at the edge, nothing at the bust point; in the nearest seam that is 3/16 in at each of its two edges");
+  CHECK(
+      say(changes[1].change, figures) ==
+      "fold out a wedge of 3/8 in at the edge, nothing at the bust point; in the nearest seam that is 3/16 in at each of its two edges");
   CHECK(say(changes[2].change, figures) == "let out 1/8 in at each of the two closing edges");
-  CHECK(say(changes[3].change, figures) == "take off 3/8 in at the tip of the shoulder, nothing at the neck; move the underarm the same way");
+  CHECK(say(changes[3].change, figures) ==
+        "take off 3/8 in at the tip of the shoulder, nothing at the neck; move the underarm the same way");
   CHECK(say(changes[4].change, figures) == "add 1/2 in there, to nothing at the next balance mark");
   CHECK(say(changes[5].change, figures) == "clip into the allowance first, no deeper than 3/8 in; look again; pare it last");
   CHECK(say(changes[6].change, figures) == "sink the top edge by 1/2 in there; the hem stays");
@@ -155,7 +162,8 @@ TEST_CASE("fitting: nothing is shared where no seam is known to cross", "[fittin
 // Arithmetic, checked by hand: 2 pi x 1.5 mm = 9.4248 mm, 3/8 in to the sixteenth.
 TEST_CASE("[M09] fitting: three layers of 0.5 mm add 9.42 mm to the girth that goes round them", "[fitting]") {
   const Length grown = girth_of_layer(Length::tenth_mm(15));
-  CHECK(grown.to_step(Length::ticks(Length::kPerMm / 100 * 1), Rounding::nearest) >= Length::ticks(942 * Length::kPerMm / 100 - 29));
+  CHECK(grown.to_step(Length::ticks(Length::kPerMm / 100 * 1), Rounding::nearest) >=
+        Length::ticks(942 * Length::kPerMm / 100 - 29));
   CHECK(grown.in_ticks() == 27143);  // 9.424777961 mm x 2880 = 27143.36
   CHECK(text_of(grown, ShownIn::inches, mark_step(ShownIn::inches), Rounding::nearest).plain() == "3/8 in");
 }
@@ -167,7 +175,8 @@ TEST_CASE("fitting: layers beyond the mock-up's are shared over the same edges",
     c.thickness = said(mm(1));
     p.cloths.push_back(c);
   }
-  p.pieces = {garment::piece("front", PartOf::bodice, {"wool", "sateen"}, garment::pairs(1), garment::finished(in(10)), garment::finished(in(15)))};
+  p.pieces = {garment::piece("front", PartOf::bodice, {"wool", "sateen"}, garment::pairs(1), garment::finished(in(10)),
+                             garment::finished(in(15)))};
   p.fittings = {fitting("first mock-up", {})};
   p.fittings[0].cloth_thickness = said(Length::tenth_mm(5));
   Figures figures;
@@ -232,7 +241,8 @@ TEST_CASE("fitting: a fitting that is named after no gate is told", "[fitting]")
   check_fittings(p, {"mock-up", "sleeve"}, diag);
   REQUIRE(diag.in_order_found().size() == 1);
   CHECK(diag.in_order_found()[0].code == "gate-unnamed");
-  CHECK(diag.in_order_found()[0].sentence == "Friday's trial is named after none of the fittings in the order of work, or after several; it is taken for mock-up.");
+  CHECK(diag.in_order_found()[0].sentence ==
+        "Friday's trial is named after none of the fittings in the order of work, or after several; it is taken for mock-up.");
   Diagnostics one;
   check_fittings(p, {"mock-up"}, one);
   CHECK(one.in_order_found().empty());

@@ -53,8 +53,11 @@ bool keeps_waits(const std::vector<SewStep>& steps, const Places& order) {
 
 // The steps of a finished order as bare numbers, to be measured by the same points.
 std::vector<SewStep> measured_by(const std::vector<PlannedStep>& work, std::map<std::string, std::size_t>& place) {
-  const std::map<std::string, SetUp> set_ups{
-      {"table", SetUp::table}, {"machine", SetUp::machine}, {"iron", SetUp::iron}, {"hand", SetUp::hand}, {"figure", SetUp::figure}};
+  const std::map<std::string, SetUp> set_ups{{"table", SetUp::table},
+                                             {"machine", SetUp::machine},
+                                             {"iron", SetUp::iron},
+                                             {"hand", SetUp::hand},
+                                             {"figure", SetUp::figure}};
   std::vector<SewStep> steps(work.size());
   std::map<std::string, int> acts, items;
   for (std::size_t i = 0; i < work.size(); ++i) place[work[i].id] = i;
@@ -76,8 +79,10 @@ std::vector<SewStep> measured_by(const std::vector<PlannedStep>& work, std::map<
 }  // namespace
 
 TEST_CASE("good order: whole garments come out with fewer points than in plain library order", "[order]") {
-  const std::vector<Parts> kinds{{Garment::dress, true, true, true, false, true, false, true}, {Garment::bodice, true, true, false, false, false, false, true},
-                                 {Garment::skirt, false, false, true, true, false, false, false}, {Garment::corset, false, false, false, false, false, true, true},
+  const std::vector<Parts> kinds{{Garment::dress, true, true, true, false, true, false, true},
+                                 {Garment::bodice, true, true, false, false, false, false, true},
+                                 {Garment::skirt, false, false, true, true, false, false, false},
+                                 {Garment::corset, false, false, false, false, false, true, true},
                                  {Garment::waistcoat, true, false, false, false, false, false, true}};
   for (const Parts& parts : kinds) {
     WorkGarment g = garment_of(parts);
@@ -91,7 +96,8 @@ TEST_CASE("good order: whole garments come out with fewer points than in plain l
     for (const std::size_t i : stable_order(contracted(all.nodes))) plain.push_back(place.at(all.steps[i].id));
     REQUIRE(keeps_waits(steps, plain));
     const std::int64_t by_library = points_of(steps, plain), chosen = points_of(steps, as_written(steps.size()));
-    INFO(word_for(parts.garment) << ": " << work.size() << " steps, " << by_library << " points in library order, " << chosen << " as chosen");
+    INFO(word_for(parts.garment) << ": " << work.size() << " steps, " << by_library << " points in library order, " << chosen
+                                 << " as chosen");
     CHECK(chosen * 100 <= by_library * 98);
   }
 }

@@ -27,7 +27,8 @@ Project felt(Length width, const std::vector<Length>& bought) {
 }
 
 Piece& put(Project& p, const std::string& name, Length width, Length length, std::int64_t copies = 1) {
-  p.pieces.push_back(garment::piece(name, PartOf::bodice, {"felt"}, garment::make(copies), garment::cut(width), garment::cut(length)));
+  p.pieces.push_back(
+      garment::piece(name, PartOf::bodice, {"felt"}, garment::make(copies), garment::cut(width), garment::cut(length)));
   p.pieces.back().seam_allowance = said(in(1, 2));
   return p.pieces.back();
 }
@@ -50,7 +51,8 @@ testing::WorkedGarment laid(const Project& project) {
 
 // Without the notes.
 std::int64_t holds(const testing::WorkedGarment& g) {
-  return std::count_if(g.messages.begin(), g.messages.end(), [](const Diagnostic& d) { return d.severity == Severity::hold || d.severity == Severity::error; });
+  return std::count_if(g.messages.begin(), g.messages.end(),
+                       [](const Diagnostic& d) { return d.severity == Severity::hold || d.severity == Severity::error; });
 }
 
 }  // namespace
@@ -67,11 +69,13 @@ TEST_CASE("by how much a piece does not go, on the longest length bought and by 
   CHECK(work_through(p).lay("felt").fits_bought);
   p.cloths[0].bought = said(garment::lengths({in(30)}));
   p.cloths[0].shrinks_along = said(Percent{Ratio{1, 10}});
-  CHECK(work_through(p).length("cloths/felt/missing/facing/more") == in(6).times(10, 9, Rounding::up));  // 27 in are laid, 33 wanted
+  CHECK(work_through(p).length("cloths/felt/missing/facing/more") ==
+        in(6).times(10, 9, Rounding::up));  // 27 in are laid, 33 wanted
 
   // The sum by hand in docs/formulas.md: two breadths of 54 in, 90 in bought.
   p = felt(in(40), {in(90)});
-  p.pieces.push_back(garment::piece("breadth", PartOf::drapery, {"felt"}, garment::make(2), garment::full_width(), garment::cut(in(54))));
+  p.pieces.push_back(
+      garment::piece("breadth", PartOf::drapery, {"felt"}, garment::make(2), garment::full_width(), garment::cut(in(54))));
   g = work_through(p);
   CHECK(g.length("cloths/felt/missing/breadth 2/more") == in(18));
   CHECK(g.length("cloths/felt/missing/breadth 2/alone") == in(54));
@@ -157,7 +161,8 @@ TEST_CASE("an outline wider than the cloth is joined along its length", "[cloth]
   CHECK(std::count_if(cuts.begin(), cuts.end(), [](const CutPiece& c) { return !c.pair && c.copies == 1 && c.on_fold; }) == 1);
   // Two prongs beyond `base`: a join among them would leave them apart. It is moved aside while the width allows it, else refused.
   const auto prongs = [&](Length base) {
-    return Polygon{{Length{}, Length{}}, {Length{}, in(60)}, {in(8), in(60)}, {in(8), base}, {in(12), base}, {in(12), in(60)}, {in(20), in(60)}, {in(20), Length{}}};
+    return Polygon{{Length{}, Length{}}, {Length{}, in(60)}, {in(8), in(60)},  {in(8), base},
+                   {in(12), base},       {in(12), in(60)},   {in(20), in(60)}, {in(20), Length{}}};
   };
   p = felt(in(40), {});
   put_drawn(p, "mantle", prongs(in(25))).may_be_pieced = said(true);
@@ -229,7 +234,9 @@ TEST_CASE("the repeat goes on over a join", "[cloth][joined]") {
 
 TEST_CASE("law: the parts of random outlines hold all of it, and the seams twice", "[cloth][joined][law]") {
   std::mt19937 dice(1796);
-  const auto any = [&](int low, int high) { return in(low + static_cast<int>(dice() % static_cast<unsigned>(high - low + 1)), 16); };
+  const auto any = [&](int low, int high) {
+    return in(low + static_cast<int>(dice() % static_cast<unsigned>(high - low + 1)), 16);
+  };
   int joined = 0;
   for (int round = 0; round < kLawRounds / 20; ++round) {
     CAPTURE(round);

@@ -25,7 +25,8 @@ Project one_cloth(Length width, const std::vector<Length>& bought) {
 }
 
 void add_breadths(Project& p, std::int64_t number, Length length) {
-  p.pieces.push_back(garment::piece("breadth", PartOf::drapery, {"wool"}, garment::make(number), garment::full_width(), garment::cut(length)));
+  p.pieces.push_back(
+      garment::piece("breadth", PartOf::drapery, {"wool"}, garment::make(number), garment::full_width(), garment::cut(length)));
 }
 
 }  // namespace
@@ -58,7 +59,8 @@ namespace {
 
 Piece drawn_triangle(Make make) {
   Piece p = garment::piece("gore", PartOf::drapery, {"wool"}, make, garment::cut(in(10)), garment::cut(in(40)));
-  p.drawn = DrawnPiece{"gores.svg", "gore", {}, false, {{Length{}, in(4)}, {Length{}, in(6)}, {in(40), in(10)}, {in(40), Length{}}}};
+  p.drawn =
+      DrawnPiece{"gores.svg", "gore", {}, false, {{Length{}, in(4)}, {Length{}, in(6)}, {in(40), in(10)}, {in(40), Length{}}}};
   return p;
 }
 WorkedGarment work_outlines(const Project& project) {
@@ -118,7 +120,9 @@ TEST_CASE("of a pair one lies mirrored, also under a nap; a gap and a bad place 
   REQUIRE(strip.bad_places.size() == 1);
   for (const LaidPiece& laid : strip.placed) {
     CHECK_FALSE(laid.top_at_right);
-    for (const Box& box : boxes_over(laid.outline, 400)) CHECK_FALSE(overlap({box.x, box.y + in(1).times(1, 8), box.width, std::max(Length{}, box.height - in(1).times(1, 4))}, strip.bad_places.front()));
+    for (const Box& box : boxes_over(laid.outline, 400))
+      CHECK_FALSE(overlap({box.x, box.y + in(1).times(1, 8), box.width, std::max(Length{}, box.height - in(1).times(1, 4))},
+                          strip.bad_places.front()));
   }
 }
 
@@ -127,7 +131,8 @@ TEST_CASE("too little cloth: needed, bought and short in one sentence") {
   add_breadths(p, 2, in(54));
   const auto g = work_through(p);
   REQUIRE(g.message("cloth-short") != nullptr);
-  CHECK(g.message("cloth-short")->sentence == "Wool: 3 yd needed in one length, 2 1/2 yd bought; buy 1 1/2 yd more, in one piece.");
+  CHECK(g.message("cloth-short")->sentence ==
+        "Wool: 3 yd needed in one length, 2 1/2 yd bought; buy 1 1/2 yd more, in one piece.");
   CHECK(g.message("cloth-short")->hint == "on what was bought there is no room for breadth 2, for which 18 in is missing");
   CHECK(g.message("cloth-short")->item == "wool");
   CHECK(g.length("cloths/wool/short") == in(54));  // not 108 - 90 = 18: a breadth of 54 in does not come out of 18

@@ -37,8 +37,12 @@ TEST_CASE("[L01] [L05] [L06] a, x; [L02] x: hoop tension of published corset pre
 
 TEST_CASE("[L03] [L04] a: breath factors are the quotients of the published pressures", "[load][published]") {
   // Dickinson 1910, p. 1034, means at rest and in a deep breath, mmHg; the factor is their quotient to one decimal.
-  struct Place { const char* name; double rest, deep; };
-  for (const Place& p : {Place{"ribs", 42, 89}, {"upper belly", 25, 50}, {"navel", 44, 71}, {"lower belly", 31, 47}, {"hip bone", 47, 61}}) {
+  struct Place {
+    const char* name;
+    double rest, deep;
+  };
+  for (const Place& p :
+       {Place{"ribs", 42, 89}, {"upper belly", 25, 50}, {"navel", 44, 71}, {"lower belly", 31, 47}, {"hip bone", 47, 61}}) {
     INFO(p.name);
     CHECK_THAT(breath_factor(p.name), Catch::Matchers::WithinAbs(p.deep / p.rest, 0.05));
     CHECK(corset_pressure(CorsetPressure::of_1910, p.name) == mmhg(p.rest));
@@ -48,7 +52,8 @@ TEST_CASE("[L03] [L04] a: breath factors are the quotients of the published pres
 TEST_CASE("two studies of corsets disagree by six: the maker chooses whose pressure is taken", "[load][published]") {
   // Korea 2011: 0.938 kPa mean, 3.006 kPa at most, in a bow of 45 degrees; Dickinson 1910 at the navel 44 mmHg, so at the waist.
   CHECK(corset_pressure(CorsetPressure::of_2011, "natural waist") == Pressure{938});
-  CHECK_THAT(corset_pressure(CorsetPressure::of_2011, "ribs").value * corset_moving_factor(CorsetPressure::of_2011, "walking"), Catch::Matchers::WithinAbs(3006, 0.1));
+  CHECK_THAT(corset_pressure(CorsetPressure::of_2011, "ribs").value * corset_moving_factor(CorsetPressure::of_2011, "walking"),
+             Catch::Matchers::WithinAbs(3006, 0.1));
   CHECK(corset_moving_factor(CorsetPressure::of_2011, "standing") == 1);
   CHECK(corset_moving_factor(CorsetPressure::of_1910, "walking") == 1);
   CHECK(corset_pressure(CorsetPressure::of_1910, "natural waist") == mmhg(44));
@@ -81,7 +86,9 @@ TEST_CASE("one sum by hand, a skirt of 8 lb on a close bodice", "[load]") {
 TEST_CASE("what holds a skirt up by friction", "[load]") {
   // tan(slope + arctan friction) with tan 20 deg = 0.36397 and tan 10 deg = 0.17633 of the printed tables: 4 lb, 20 deg, 0.3:
   // 4 / (2 pi (0.36397 + 0.3) / (1 - 0.10919)) = 0.85 lbf.
-  struct Row { double pounds, degrees, friction, tension; };
+  struct Row {
+    double pounds, degrees, friction, tension;
+  };
   for (const Row& r : {Row{4, 20, 0.3, 0.85}, {8, 20, 0.3, 1.71}, {8, 10, 0.2, 3.26}, {8, 0, 0.2, 6.37}}) {
     const auto tension = band_tension_to_hold(lb(r.pounds), tangent({r.degrees}), r.friction);
     REQUIRE(tension);
@@ -130,7 +137,8 @@ TEST_CASE("more weight, a tighter fit, a wider girth: never less load", "[load][
   std::mt19937 random(20261125);
   const auto draw = [&](std::uint32_t n) { return static_cast<std::int64_t>(random() % n); };
   for (int i = 0; i < kRounds; ++i) {
-    const Length girth = Length::mm(400 + draw(800)), short_by = Length::mm(draw(60) - 20), more = short_by + Length::mm(draw(20));
+    const Length girth = Length::mm(400 + draw(800)), short_by = Length::mm(draw(60) - 20),
+                 more = short_by + Length::mm(draw(20));
     const bool corset = draw(2) == 0;
     const Pressure p = worn_pressure(short_by, girth, corset), tighter = worn_pressure(more, girth, corset);
     REQUIRE(p.value >= 0);

@@ -69,7 +69,8 @@ TEST_CASE("[L14] x: 5 yd of 54 in cloth at 8 oz/yd2 weigh 60 oz, 3.75 lb, 1.701 
   Project project = garment::project(ShownIn::inches);
   project.cloths.push_back(garment::cloth("wool", in(54), Length{}));
   project.cloths[0].weight = garment::said(ounces_per_square_yard(8));
-  project.pieces.push_back(garment::piece("skirt", PartOf::skirt, {"wool"}, garment::make(1), garment::full_width(), garment::cut(in(180))));
+  project.pieces.push_back(
+      garment::piece("skirt", PartOf::skirt, {"wool"}, garment::make(1), garment::full_width(), garment::cut(in(180))));
   Plans plans;
   LayPlan lay;
   lay.cloth = "wool";
@@ -88,7 +89,8 @@ TEST_CASE("[L14] x: 5 yd of 54 in cloth at 8 oz/yd2 weigh 60 oz, 3.75 lb, 1.701 
 
 TEST_CASE("what no zone covers goes round the strain's own girth", "[load]") {
   Project project = strained_bodice();
-  project.strain[0].zones = {zone("ribs", garment::said(in(3)), garment::said(in(6)), in(30)), zone("hip", garment::said(in(10)), {}, in(36))};
+  project.strain[0].zones = {zone("ribs", garment::said(in(3)), garment::said(in(6)), in(30)),
+                             zone("hip", garment::said(in(10)), {}, in(36))};
   const Outcome out = worked(project);
   REQUIRE(out.loads.size() == 1);
   const auto& zones = out.loads[0].zones;
@@ -144,7 +146,8 @@ TEST_CASE("a way that is said to be enough is enough when the maker does it", "[
   Outcome as_it_is = worked(project);
   REQUIRE(as_it_is.loads.size() == 1);
   CHECK(as_it_is.says("fastener-near-limit"));
-  const auto row = std::find_if(as_it_is.loads[0].eased.begin(), as_it_is.loads[0].eased.end(), [](const WayToEase& w) { return w.way == "second row"; });
+  const auto row = std::find_if(as_it_is.loads[0].eased.begin(), as_it_is.loads[0].eased.end(),
+                                [](const WayToEase& w) { return w.way == "second row"; });
   REQUIRE(row != as_it_is.loads[0].eased.end());
   CHECK(row->enough);
   project.closures[0].rows = 2;
@@ -159,8 +162,9 @@ TEST_CASE("everything reckoned of a strain is private but the band", "[load]") {
   project.strain[0].worn = garment::said(std::string("tight"));
   const Outcome out = worked(project, ounces(64));
   for (const Figure& f : out.figures.all()) {
-    const bool of_load = f.key.find("/varied ") != std::string::npos || f.key.find("/eased ") != std::string::npos || f.key.find("/pull ") != std::string::npos ||
-                         f.key.find("/per fastener") != std::string::npos || f.key.find("line load") != std::string::npos || f.key.find("/if one opens") != std::string::npos;
+    const bool of_load = f.key.find("/varied ") != std::string::npos || f.key.find("/eased ") != std::string::npos ||
+                         f.key.find("/pull ") != std::string::npos || f.key.find("/per fastener") != std::string::npos ||
+                         f.key.find("line load") != std::string::npos || f.key.find("/if one opens") != std::string::npos;
     if (of_load) {
       INFO(f.key);
       CHECK(f.is_private);
@@ -172,17 +176,20 @@ TEST_CASE("everything reckoned of a strain is private but the band", "[load]") {
 TEST_CASE("a corset of which nothing says how close it is laced presses as the study that the maker names", "[load]") {
   Project project = strained_bodice();
   project.garment = garment::said(Garment::corset);
-  const auto pressure = [](const Outcome& out) { return std::get<Pressure>(out.figures.at("closures/front/pressure").value).value / kPascalsPerMillimetreOfMercury; };
+  const auto pressure = [](const Outcome& out) {
+    return std::get<Pressure>(out.figures.at("closures/front/pressure").value).value / kPascalsPerMillimetreOfMercury;
+  };
   const Outcome of_1910 = worked(project);
   CHECK_THAT(pressure(of_1910), WithinAbs(44, 1e-9));  // Dickinson 1910, p. 1034, the navel
   const auto& inputs = of_1910.figures.at("closures/front/pressure").inputs;
   CHECK(std::find(inputs.begin(), inputs.end(), "rules/corset pressure") != inputs.end());
   REQUIRE(of_1910.loads.size() == 1);
   CHECK(of_1910.loads[0].by_study);
-  CHECK(std::any_of(of_1910.loads[0].matters.begin(), of_1910.loads[0].matters.end(), [](const InputThatMatters& m) { return m.input == "which study is right"; }));
+  CHECK(std::any_of(of_1910.loads[0].matters.begin(), of_1910.loads[0].matters.end(),
+                    [](const InputThatMatters& m) { return m.input == "which study is right"; }));
   project.rules.corset_pressure = garment::said(CorsetPressure::of_2011);
   CHECK_THAT(pressure(worked(project)), WithinAbs(7.04, 0.01));  // 0.938 kPa, Korea 2011
-  project.strain[0].worn = garment::said(std::string("easy"));  // what the maker says goes before any study
+  project.strain[0].worn = garment::said(std::string("easy"));   // what the maker says goes before any study
   CHECK_FALSE(worked(project).loads[0].by_study);
   CHECK_THAT(pressure(worked(project)), WithinAbs(6, 1e-9));
 }

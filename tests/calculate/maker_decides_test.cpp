@@ -36,7 +36,9 @@ pieces:
 }  // namespace
 
 TEST_CASE("drapery: each way of holding it has its own order, and nothing written is asked", "[drapery]") {
-  const auto held = [](const std::string& how) { return made(kEvening + "drapery: [{ drapery: bertha, held: " + how + ", of: [bertha] }]\n"); };
+  const auto held = [](const std::string& how) {
+    return made(kEvening + "drapery: [{ drapery: bertha, held: " + how + ", of: [bertha] }]\n");
+  };
   const Made fixed = held("fixed"), tacked = held("tacked"), detachable = held("detachable");
   CHECK(place(fixed, "bind-drapery") < place(fixed, "baste-drapery-in"));
   CHECK(place(fixed, "baste-drapery-in") < place(fixed, "set-sleeves"));
@@ -44,7 +46,8 @@ TEST_CASE("drapery: each way of holding it has its own order, and nothing writte
   CHECK(place(tacked, "try-bodice-closed") < place(tacked, "tack-drapery"));
   CHECK(place(detachable, "fell-lining") < place(detachable, "fasten-drapery"));
   CHECK(place(detachable, "sew-fasteners") < place(detachable, "fasten-drapery"));
-  const std::map<const Made*, std::string> own{{&fixed, "baste-drapery-in"}, {&tacked, "tack-drapery"}, {&detachable, "fasten-drapery"}};
+  const std::map<const Made*, std::string> own{
+      {&fixed, "baste-drapery-in"}, {&tacked, "tack-drapery"}, {&detachable, "fasten-drapery"}};
   for (const auto& [m, step] : own) {
     for (const auto& [other, other_step] : own) CHECK(there(*m, other_step) == (m == other));
     CHECK(message_with(*m, "drapery-held") == nullptr);
@@ -53,7 +56,8 @@ TEST_CASE("drapery: each way of holding it has its own order, and nothing writte
   const Diagnostic* asked = message_with(open, "drapery-held");
   REQUIRE(asked != nullptr);
   CHECK(asked->severity == Severity::hold);
-  for (const char* word : {"fixed", "tacked", "detachable", "before the sleeves", "after them", "lining is felled"}) CHECK(asked->sentence.find(word) != std::string::npos);
+  for (const char* word : {"fixed", "tacked", "detachable", "before the sleeves", "after them", "lining is felled"})
+    CHECK(asked->sentence.find(word) != std::string::npos);
   for (const auto& [m, step] : own) {  // until then all three stand there, each with its question
     const PlannedStep* s = find_step(open.worked.plans.work, step);
     REQUIRE(s != nullptr);
@@ -62,7 +66,9 @@ TEST_CASE("drapery: each way of holding it has its own order, and nothing writte
   CHECK_FALSE(find_step(open.worked.plans.work, "bind-drapery")->holds.empty());
 }
 
-TEST_CASE("holds on steps: a fitting that is not signed stops every act behind it that cannot be undone; what was accepted stops none", "[drapery]") {
+TEST_CASE(
+    "holds on steps: a fitting that is not signed stops every act behind it that cannot be undone; what was accepted stops none",
+    "[drapery]") {
   const std::string unsigned_fitting = "fittings: [{ fitting: basted bodice, signed: not yet }]\n";
   const Made open = made(kEvening + unsigned_fitting);
   const std::string until = "until basted bodice is signed";
@@ -74,13 +80,16 @@ TEST_CASE("holds on steps: a fitting that is not signed stops every act behind i
   CHECK(stopped(open, "set-sleeves"));
   CHECK_FALSE(stopped(open, "fit-bodice"));
   CHECK_FALSE(find_step(open.worked.plans.work, "bind-drapery")->holds.empty());
-  const Made decided = made(kEvening + unsigned_fitting + "accept: [{ code: gate-unsigned, because: a friend looks }, { code: drapery-held, because: she will say }]\n");
+  const Made decided =
+      made(kEvening + unsigned_fitting +
+           "accept: [{ code: gate-unsigned, because: a friend looks }, { code: drapery-held, because: she will say }]\n");
   CHECK_FALSE(stopped(decided, "set-sleeves"));
   CHECK(find_step(decided.worked.plans.work, "bind-drapery")->holds.empty());
 }
 
 TEST_CASE("seams by hand: a step of its own in the hand, at the pace of back stitch", "[by-hand]") {
-  const std::string seams = "seams: { side: { length: 10 in, number: 2, sewn: SIDE }, shoulder: { length: 5 in, number: 2, sewn: SHOULDER } }\n";
+  const std::string seams =
+      "seams: { side: { length: 10 in, number: 2, sewn: SIDE }, shoulder: { length: 5 in, number: 2, sewn: SHOULDER } }\n";
   const auto sewn = [&](const std::string& side, const std::string& shoulder) {
     std::string s = seams;
     s.replace(s.find("SIDE"), 4, side);
@@ -105,8 +114,11 @@ TEST_CASE("seams by hand: a step of its own in the hand, at the pace of back sti
 
 TEST_CASE("parts: a step that was split may be done in part", "[parts]") {
   const auto done = [](const std::string& lines) {
-    return made(kEvening + "drapery: [{ drapery: bertha, held: fixed }]\nwork:\n"
-                "  change steps: [{ step: set-sleeves, parts: [{ part: right, takes: 40 min }, { part: left, takes: 35 min }] }]\n" + lines);
+    return made(
+        kEvening +
+        "drapery: [{ drapery: bertha, held: fixed }]\nwork:\n"
+        "  change steps: [{ step: set-sleeves, parts: [{ part: right, takes: 40 min }, { part: left, takes: 35 min }] }]\n" +
+        lines);
   };
   const Made none = done(""), one = done("  done: [{ step: set-sleeves, part: right, day: 2031-03-01 }]\n"),
              both = done("  done: [{ step: set-sleeves, part: right }, { step: set-sleeves, part: left }]\n");
@@ -198,7 +210,9 @@ TEST_CASE("days short: what could give way saves what it says, with what goes wi
       std::string dropped;
       std::vector<int> all{t.step};
       all.insert(all.end(), t.also.begin(), t.also.end());
-      for (const int n : all) dropped += "    - { step: " + m.worked.plans.work[static_cast<std::size_t>(n - 1)].id + ", drop: yes, because: it does not fit }\n";
+      for (const int n : all)
+        dropped += "    - { step: " + m.worked.plans.work[static_cast<std::size_t>(n - 1)].id +
+                   ", drop: yes, because: it does not fit }\n";
       const Made less = made(with_hours(hours, dropped));
       INFO(dropped);
       CHECK(less.worked.plans.days->needed.milliseconds == plan.needed.milliseconds - t.saves.milliseconds);
@@ -213,7 +227,8 @@ TEST_CASE("days short: what could give way saves what it says, with what goes wi
     }
     if (plan.one_is_enough) ++one;
     else ++several;
-    const bool all_left_out = std::all_of(plan.gives_way.begin(), plan.gives_way.end(), [](const TimeSaved& t) { return t.step > 0; });
+    const bool all_left_out =
+        std::all_of(plan.gives_way.begin(), plan.gives_way.end(), [](const TimeSaved& t) { return t.step > 0; });
     if (!plan.one_is_enough && all_left_out) {
       const Made less = made(with_hours(hours, together));
       CHECK(less.worked.plans.days->needed.milliseconds == plan.needed.milliseconds - saved.milliseconds);

@@ -20,12 +20,16 @@ Project plaid(bool front_mirrored) {
   repeat.across = in(7);
   cloth.repeat = repeat;
   p.cloths.push_back(cloth);
-  const auto add = [&](const std::string& name, Length along, Length across, Make make, const std::vector<std::pair<std::string, Point>>& marks) {
-    p.pieces.push_back(garment::piece(name, PartOf::bodice, {"plaid"}, std::move(make), garment::cut(across), garment::cut(along)));
+  const auto add = [&](const std::string& name, Length along, Length across, Make make,
+                       const std::vector<std::pair<std::string, Point>>& marks) {
+    p.pieces.push_back(
+        garment::piece(name, PartOf::bodice, {"plaid"}, std::move(make), garment::cut(across), garment::cut(along)));
     Piece& piece = p.pieces.back();
     piece.match_at = {"side"};
-    piece.drawn = DrawnPiece{"x.svg", name, {}, false, {{Length{}, Length{}}, {along, Length{}}, {along, across}, {Length{}, across - in(1)}}, {}};
-    for (const auto& [mark, at] : marks) piece.drawn->lines.push_back({"match", mark, {{at.x, at.y - in(1, 2)}, {at.x, at.y + in(1, 2)}}, false});
+    piece.drawn = DrawnPiece{
+        "x.svg", name, {}, false, {{Length{}, Length{}}, {along, Length{}}, {along, across}, {Length{}, across - in(1)}}, {}};
+    for (const auto& [mark, at] : marks)
+      piece.drawn->lines.push_back({"match", mark, {{at.x, at.y - in(1, 2)}, {at.x, at.y + in(1, 2)}}, false});
   };
   add("front", in(22), in(12), garment::pairs(1), {{"panel", front_mirrored ? Point{in(14), in(10)} : Point{in(14), in(2)}}});
   add("side", in(19), in(8), garment::pairs(1), {{"side", {in(11), in(1)}}, {"panel", {in(12), in(7)}}});
@@ -53,7 +57,7 @@ TEST_CASE("marks of one name meet: the back's middle on a line, then its neighbo
   const MatchPlaces places = match_places(p, p.cloths.front());
   CHECK(places.clashes.empty());
   CHECK(places.on_lines.at("back") == Point{in(12), in(10)});
-  CHECK(places.on_lines.at("side") == Point{in(11), in(1) - in(9)});        // its side mark 9 in past a line, as the back's
+  CHECK(places.on_lines.at("side") == Point{in(11), in(1) - in(9)});            // its side mark 9 in past a line, as the back's
   CHECK(places.on_lines.at("front") == Point{in(14) - in(1), in(2) - in(15)});  // panel: 1 and 15 in past the side's line
   CHECK(within_repeat(in(2) - in(15), in(12), in(7)) == in(1));
   // Drawn as the mirror image, the front counts from the other side.
@@ -63,7 +67,8 @@ TEST_CASE("marks of one name meet: the back's middle on a line, then its neighbo
 
 TEST_CASE("what cannot meet on both sides is told by how much", "[cloth][match]") {
   Project p = plaid(false);
-  p.pieces[0].drawn->lines.push_back({"match", "side", {{in(11), in(10)}, {in(11), in(12)}}, false});  // the front also meets the back
+  p.pieces[0].drawn->lines.push_back(
+      {"match", "side", {{in(11), in(10)}, {in(11), in(12)}}, false});  // the front also meets the back
   const MatchPlaces places = match_places(p, p.cloths.front());
   REQUIRE(places.clashes.size() == 1);
   // One piece lies by one of its two seams, and at the other the design is off.

@@ -11,8 +11,7 @@ namespace {
 
 Templates cutting_library() {
   Templates t;
-  t.steps = {step_named("shrink-cloth", {}, "cloth"),
-             step_named("lay-out-cloth", {hard_after("shrink-cloth")}, "cloth"),
+  t.steps = {step_named("shrink-cloth", {}, "cloth"), step_named("lay-out-cloth", {hard_after("shrink-cloth")}, "cloth"),
              step_named("cut-breadths", {hard_after("lay-out-cloth", "one piece missing is one more yard")}, "cloth")};
   t.steps[0].say = "Shrink the {cloth} first. Test a strip.";
   t.steps[2].cannot_undo = "cuts good cloth";

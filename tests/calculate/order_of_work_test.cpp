@@ -71,8 +71,8 @@ TEST_CASE("work: a step without a single item still passes on what it waits for"
 TEST_CASE("work: the reason is that of the first step not yet done", "[work]") {
   WorkGarment g = skirt_garment();
   Templates t;
-  t.steps = {step_named("measure"), step_named("wash"), step_named("cut", {hard_after("measure", "the body comes first"),
-                                                                           hard_after("wash", "it shrinks")})};
+  t.steps = {step_named("measure"), step_named("wash"),
+             step_named("cut", {hard_after("measure", "the body comes first"), hard_after("wash", "it shrinks")})};
   CHECK(words_of(planned(g, t)[2].reason) == "The body comes first.");
   g.project.work.done = {done("measure")};
   const auto work = planned(g, t);

@@ -17,7 +17,8 @@ using garment::said;
 namespace {
 
 Piece front(std::map<std::string, Length> own = {}) {
-  Piece p = garment::piece("bodice front", PartOf::bodice, {"wool"}, garment::pairs(1), garment::finished(in(10)), garment::finished(in(16)));
+  Piece p = garment::piece("bodice front", PartOf::bodice, {"wool"}, garment::pairs(1), garment::finished(in(10)),
+                           garment::finished(in(16)));
   p.seam_allowance = said(in(5, 8));
   for (const auto& [edge, allowance] : own) p.edge_allowances[edge] = said(allowance);
   return p;
@@ -82,7 +83,8 @@ TEST_CASE("piece edges: of three long sides the largest two count", "[edges]") {
   CHECK(s.other.past == in(1));
 }
 
-TEST_CASE("piece edges: a neck, shoulder, armhole or lower edge adds to the length what it asks more, and takes nothing off", "[edges]") {
+TEST_CASE("piece edges: a neck, shoulder, armhole or lower edge adds to the length what it asks more, and takes nothing off",
+          "[edges]") {
   for (const char* edge : {"neck", "shoulder", "armhole", "waist", "lower edge", "hem", "top", "back neck", "front shoulder"}) {
     CAPTURE(edge);
     LongSides s = sides_of(with(front({{edge, in(1)}})));
@@ -94,7 +96,8 @@ TEST_CASE("piece edges: a neck, shoulder, armhole or lower edge adds to the leng
   CHECK(sides_of(with(front({{"inside edge", in(1)}}))).longer_by == in(3, 8));  // "side" must stand as a word
 }
 
-TEST_CASE("piece edges: at a closing lap and turn replace the seam; a width drawn to the fold or the cut edge holds them", "[edges]") {
+TEST_CASE("piece edges: at a closing lap and turn replace the seam; a width drawn to the fold or the cut edge holds them",
+          "[edges]") {
   LongSides s = sides_of(closed(front(), closing(in(3, 4), in(1))));
   CHECK(s.one.past == in(7, 4));  // 3/4 + 1
   CHECK(s.one.edge == "front");
@@ -130,7 +133,8 @@ TEST_CASE("piece edges: an edge is found by NAME of PIECE, whatever its case; no
   CHECK(pieces_made(piece) == 2);  // a pair
 }
 
-TEST_CASE("law: both long sides together never take less than two seams without a closing, nor more than the two largest", "[edges][law]") {
+TEST_CASE("law: both long sides together never take less than two seams without a closing, nor more than the two largest",
+          "[edges][law]") {
   draws::Draws draw(1871);
   const char* names[] = {"side", "front", "back", "centre", "side back", "neck", "shoulder", "armhole", "lower edge"};
   for (int round = 0; round < kLawRounds; ++round) {
@@ -161,7 +165,8 @@ TEST_CASE("law: both long sides together never take less than two seams without 
 
 TEST_CASE("a written hem or top stands at the ends of any piece, not of skirts alone", "[edges]") {
   // A cape of 40 in: seams 5/8 in at both ends; a hem of 2 in, then a top of 1 in besides (arithmetic).
-  Piece cape = garment::piece("cape", PartOf::drapery, {"wool"}, garment::make(1), garment::finished(in(30)), garment::finished(in(40)));
+  Piece cape =
+      garment::piece("cape", PartOf::drapery, {"wool"}, garment::make(1), garment::finished(in(30)), garment::finished(in(40)));
   cape.seam_allowance = said(in(5, 8));
   const auto cut = [&] {
     Project p = with(cape);
@@ -176,7 +181,8 @@ TEST_CASE("a written hem or top stands at the ends of any piece, not of skirts a
 }
 
 TEST_CASE("the seam at the other end of a piece with a hem is no guess", "[edges]") {
-  Piece cape = garment::piece("cape", PartOf::drapery, {"wool"}, garment::make(1), garment::finished(in(30)), garment::finished(in(40)));
+  Piece cape =
+      garment::piece("cape", PartOf::drapery, {"wool"}, garment::make(1), garment::finished(in(30)), garment::finished(in(40)));
   cape.seam_allowance = said(in(5, 8));
   cape.hem = said(in(2));
   cape.top = Given<Length>::guessed(in(5, 8), "the seam allowance", {});

@@ -8,7 +8,10 @@ using namespace gownsheaf;
 
 namespace {
 
-struct MadeCuts { Project project; Worked worked; };
+struct MadeCuts {
+  Project project;
+  Worked worked;
+};
 
 MadeCuts cut(const std::string& rest) {
   MadeCuts c;
@@ -34,7 +37,8 @@ pieces:
 edges: { centre front: { of: [front of bodice front] } }
 )";
 
-const std::string kClosing = "closures: [{ closure: front closing, edge: centre front, fasten: hooks and eyes, meets: edge to edge, sides: [bodice front], ";
+const std::string kClosing =
+    "closures: [{ closure: front closing, edge: centre front, fasten: hooks and eyes, meets: edge to edge, sides: [bodice front], ";
 
 Length needed(const MadeCuts& c, const std::string& cloth) {
   const auto l = c.worked.figures.length("cloths/" + cloth + "/needed");
@@ -60,7 +64,8 @@ TEST_CASE("strips: a guard 1 in wide is cut 2 in and two seams wide, as long as 
 }
 
 TEST_CASE("strips: a guard without a cloth is of the outside's; without a width there is no strip", "[strips]") {
-  CHECK(cut(kBodice + kClosing + "guard: { width: 1 in } }]\n").project.piece("front closing guard")->from == std::vector<std::string>{"wool"});
+  CHECK(cut(kBodice + kClosing + "guard: { width: 1 in } }]\n").project.piece("front closing guard")->from ==
+        std::vector<std::string>{"wool"});
   CHECK(cut(kBodice + kClosing + "guard: { from: wool } }]\n").project.piece("front closing guard") == nullptr);
   CHECK(cut(kBodice + kClosing + "}]\n").project.pieces.size() == 1);
 }
@@ -74,7 +79,8 @@ TEST_CASE("strips: what backs a closing is cut once for each side, and bought", 
 
 TEST_CASE("strips: no backing where a side is cut from that cloth already, no second strip beside the maker's own", "[strips]") {
   CHECK(cut(kBodice + kClosing + "backed with: wool }]\n").project.piece("front closing backing") == nullptr);
-  const std::string own = "  - { piece: Front closing guard, part of: facing, from: [wool], cut width: 4 in, cut length: 15 in }\n";
+  const std::string own =
+      "  - { piece: Front closing guard, part of: facing, from: [wool], cut width: 4 in, cut length: 15 in }\n";
   std::string with_own = kBodice;
   with_own.insert(with_own.find("\nedges:") + 1, own);
   const MadeCuts c = cut(with_own + kClosing + "guard: { width: 1 in, from: wool } }]\n");
@@ -105,7 +111,8 @@ skirt: { kind: straight breadths, hem: { depth: 4 in, faced with: sateen, stiffe
 TEST_CASE("strips: a placket's strip is cut of the cloth it stands in, unless the maker has a piece for it", "[strips]") {
   // The New Dressmaker (1921), pp. 100 to 102: a slit of 10 in, one strip 20 x 3 3/4 in, or an underlap 11 x 1 1/2 in finished,
   // here two cloths thick: 3 + 2 x 5/8 by 11 + 2 x 5/8 in. Faced: two facings of that size, one cloth each (common practice).
-  const std::string slit = kBodice + "seams: { side: { length: 12 in, kind: side } }\nplackets: [{ placket: left, seam: side, length: 10 in, finish: ";
+  const std::string slit =
+      kBodice + "seams: { side: { length: 12 in, kind: side } }\nplackets: [{ placket: left, seam: side, length: 10 in, finish: ";
   const MadeCuts lap = cut(slit + "continuous lap }]\n");
   CHECK(figure(lap, "pieces/left placket strip/wool/cut width") == Length::sixty_fourths(240));
   CHECK(figure(lap, "pieces/left placket strip/wool/cut length") == Length::inches(20));
@@ -116,6 +123,7 @@ TEST_CASE("strips: a placket's strip is cut of the cloth it stands in, unless th
   CHECK(figure(faced, "pieces/left placket facing/wool/cut width") == Length::sixty_fourths(2 * 64 + 48));
   CHECK(faced.worked.figures.count("pieces/left placket facing/wool/copies") == 2);
   std::string own = slit + "faced }]\n";
-  own.insert(own.find("edges: { centre front"), "  - { piece: my placket band, part of: facing, from: [wool], cut width: 4 in, cut length: 12 in }\n");
+  own.insert(own.find("edges: { centre front"),
+             "  - { piece: my placket band, part of: facing, from: [wool], cut width: 4 in, cut length: 12 in }\n");
   CHECK(cut(own).project.piece("left placket facing") == nullptr);
 }

@@ -6,8 +6,8 @@
 #include "calculate/joined_layers.h"
 #include "calculate/width_chart.h"
 #include "support/catch.h"
-#include "support/rounds.h"
 #include "support/garment.h"
+#include "support/rounds.h"
 #include "support/worked.h"
 
 using namespace gownsheaf;
@@ -122,13 +122,13 @@ TEST_CASE("a pieced sash is cut as parts, laid, and its joins are figures") {
 TEST_CASE("a lining narrower than the shell's breadths: three ways, each with cloth and joins") {
   // Three breadths of 58 in wool with 1/2 in seams join to 57 each; muslin 45 in, 44 net, 44 usable.
   const LayerWays ways = *ways_to_join({3, in(57), in(42), in(1, 2), in(45), in(44), in(1, 2), StripsLose::both_seams});
-  CHECK(ways.in_pleats.joins == 4);         // 171 / 44 = 3.9
-  CHECK(ways.in_pleats.cloth == in(168));   // 4 x 42
-  CHECK(ways.joins_in_each == 1);           // 58 of 44: halves of 29 1/2
+  CHECK(ways.in_pleats.joins == 4);        // 171 / 44 = 3.9
+  CHECK(ways.in_pleats.cloth == in(168));  // 4 x 42
+  CHECK(ways.joins_in_each == 1);          // 58 of 44: halves of 29 1/2
   CHECK(ways.by_breadths.joins == 3);
-  CHECK(ways.by_breadths.cloth == in(252)); // six parts of 29 1/2, one above the other
-  REQUIRE(ways.turned.has_value());         // 44 >= 42
-  CHECK(ways.turned->cloth == in(172));     // 171 + 2 x 1/2
+  CHECK(ways.by_breadths.cloth == in(252));  // six parts of 29 1/2, one above the other
+  REQUIRE(ways.turned.has_value());          // 44 >= 42
+  CHECK(ways.turned->cloth == in(172));      // 171 + 2 x 1/2
   CHECK(ways.turned->joins == 0);
   CHECK_FALSE(ways_to_join({3, in(57), in(46), in(1, 2), in(45), in(44), in(1, 2), StripsLose::both_seams})->turned.has_value());
   CHECK_FALSE(ways_to_join({3, in(44), in(42), in(1, 2), in(45), in(44), in(1, 2), StripsLose::both_seams}).has_value());
@@ -176,7 +176,8 @@ TEST_CASE("[Y10] a: a shop adds one repeat for each stacked piece: 1 1/4 in and 
     Project p = garment::project(ShownIn::inches);
     p.cloths.push_back(garment::cloth("tartan", in(36), Length{}));
     p.cloths[0].repeat = Repeat{repeat, std::nullopt, false, {}};
-    p.pieces.push_back(garment::piece("panel", PartOf::drapery, {"tartan"}, garment::make(2), garment::cut(in(30)), garment::cut(in(20))));
+    p.pieces.push_back(
+        garment::piece("panel", PartOf::drapery, {"tartan"}, garment::make(2), garment::cut(in(30)), garment::cut(in(20))));
     p.rules.plaid_extra = garment::said(PlaidExtra::one_repeat_a_piece);
     CHECK(work_through(p).length("cloths/tartan/lay length") == in(40) + 2 * repeat);
     p.rules.plaid_extra = garment::said(PlaidExtra::by_the_lay);
@@ -188,9 +189,10 @@ TEST_CASE("a half drop: every other breadth begins half a repeat lower, which co
   Project p = garment::project(ShownIn::inches);
   p.cloths.push_back(garment::cloth("damask", in(45), in(1, 2)));
   p.cloths[0].repeat = Repeat{in(12), std::nullopt, true, {}};
-  p.pieces.push_back(garment::piece("breadth", PartOf::drapery, {"damask"}, garment::make(4), garment::full_width(), garment::cut(in(40))));
+  p.pieces.push_back(
+      garment::piece("breadth", PartOf::drapery, {"damask"}, garment::make(4), garment::full_width(), garment::cut(in(40))));
   const auto g = work_through(p);
-  CHECK(g.count("pieces/breadth/damask/repeats") == 4);        // 40 / 12, up
+  CHECK(g.count("pieces/breadth/damask/repeats") == 4);  // 40 / 12, up
   CHECK(g.length("pieces/breadth/damask/taken") == in(48));
   CHECK(g.length("cloths/damask/lay length") == in(4 * 48 + 6));
   std::int64_t dropped = 0;

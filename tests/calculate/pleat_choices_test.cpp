@@ -38,7 +38,8 @@ TEST_CASE("law: plans differ, keep the finished width and the step of the count"
     s.count = step * draw.of(2, 60);
     s.finished = Length::ticks(draw.of(1000000, 50000000));
     s.flat = s.finished + Length::ticks(draw.of(1000000, 90000000));
-    const auto plans = pleat_choices(kind, s, step, draw.of(0, 1) == 0 ? std::nullopt : std::optional(Length::ticks(draw.of(1000000, 9000000))));
+    const auto plans =
+        pleat_choices(kind, s, step, draw.of(0, 1) == 0 ? std::nullopt : std::optional(Length::ticks(draw.of(1000000, 9000000))));
     INFO("round " << round);
     REQUIRE(plans.size() == 5);
     std::set<std::tuple<int, std::int64_t, std::int64_t>> seen;

@@ -38,7 +38,8 @@ Length off(Length a, Length b) { return a < b ? b - a : a - b; }
 Project skirt() {
   Project p = garment::project(ShownIn::inches);
   p.cloths.push_back(garment::cloth("drill", in(41), Length{}));
-  Piece breadth = garment::piece("breadth", PartOf::skirt, {"drill"}, garment::make(4), garment::full_width(), garment::finished(in(40)));
+  Piece breadth =
+      garment::piece("breadth", PartOf::skirt, {"drill"}, garment::make(4), garment::full_width(), garment::finished(in(40)));
   breadth.seam_allowance = garment::said(in(1, 2));
   p.pieces.push_back(breadth);
   PleatRun run = garment::run("sides", PleatKind::knife, {"breadth"});
@@ -53,7 +54,10 @@ Project skirt() {
   return p;
 }
 
-struct Run { Worked worked; std::vector<Diagnostic> said; };
+struct Run {
+  Worked worked;
+  std::vector<Diagnostic> said;
+};
 Run run_of(const Project& p) {
   Diagnostics diag;
   Worked w = calculate(p, Templates{}, WorkOptions{}, diag);

@@ -30,7 +30,8 @@ Project skirt(PleatKind kind, Length thickness, Length finished_edge, const std:
   c.kind = said(cloth_kind);
   c.thickness = said(thickness);
   p.cloths.push_back(c);
-  p.pieces.push_back(garment::piece("breadth", PartOf::skirt, {"shot silk", "shot silk"}, garment::make(1), garment::finished(in(140)), garment::finished(in(40))));
+  p.pieces.push_back(garment::piece("breadth", PartOf::skirt, {"shot silk", "shot silk"}, garment::make(1),
+                                    garment::finished(in(140)), garment::finished(in(40))));
   PleatRun r = garment::run("waist", kind, {"breadth"});
   r.flat = said(in(140));
   r.finished = said(finished_edge);
@@ -39,7 +40,10 @@ Project skirt(PleatKind kind, Length thickness, Length finished_edge, const std:
   return p;
 }
 
-struct Told { Figures figures; Diagnostics diag; };
+struct Told {
+  Figures figures;
+  Diagnostics diag;
+};
 void work(const Project& p, Told& told) {
   RoundSums sums(p, told.diag);
   add_pleats(p, sums, told.figures);
@@ -48,7 +52,8 @@ void work(const Project& p, Told& told) {
 
 std::string codes(Told& told) {
   std::string out;
-  for (const Diagnostic& d : told.diag.all()) out += (out.empty() ? "" : " ") + d.code + (d.severity == Severity::error ? "!" : d.severity == Severity::hold ? "*" : "");
+  for (const Diagnostic& d : told.diag.all())
+    out += (out.empty() ? "" : " ") + d.code + (d.severity == Severity::error ? "!" : d.severity == Severity::hold ? "*" : "");
   return out;
 }
 
@@ -65,7 +70,8 @@ TEST_CASE("a double box pleat folds twice on each side: 24 in of cloth, 8 in see
   const auto marks = pleat_marks(input.kind, s);
   REQUIRE(marks.size() == 8);
   // unit 12 in: folds at 2, 4, 8, 10; the outer are laid to the unit's ends, the inner to the outer folds
-  const std::int64_t folds[] = {2, 4, 8, 10, 14, 16, 20, 22}, lay_on[] = {0, 2, 10, 12, 12, 14, 22, 24}, edge[] = {0, 0, 4, 4, 4, 4, 8, 8};
+  const std::int64_t folds[] = {2, 4, 8, 10, 14, 16, 20, 22}, lay_on[] = {0, 2, 10, 12, 12, 14, 22, 24},
+                     edge[] = {0, 0, 4, 4, 4, 4, 8, 8};
   for (std::size_t i = 0; i < 8; ++i) {
     CHECK(marks[i].fold == in(folds[i]));
     CHECK(marks[i].lay_on == in(lay_on[i]));
@@ -92,7 +98,7 @@ TEST_CASE("[P11] a: inverted at a seam, p on one edge and 3 p on the other, 4 p 
   CHECK(s.flat == in(70));  // 30 + 5 x (2 + 3 x 2)
   const auto marks = pleat_marks(input.kind, s);
   REQUIRE(marks.size() == 10);
-  CHECK(marks[0].fold == in(3));                       // half of the 6 in that show
+  CHECK(marks[0].fold == in(3));                        // half of the 6 in that show
   CHECK(marks[0].lay_on - marks[0].fold == 2 * in(2));  // p from the fold lies the inner fold, with the seam in it
 }
 
@@ -148,23 +154,36 @@ TEST_CASE("knife pleats stack: 5 cloths are told, 7 of wool held") {
     work(p, told);
     return codes(told);
   };
-  CHECK(pleated(in(30), "wool suiting").empty());              // 4.7
-  CHECK(pleated(in(28), "wool suiting") == "plies-stack");     // 5
-  CHECK(pleated(in(20), "silk taffeta") == "plies-stack");     // 7, but of silk
-  CHECK(pleated(in(20), "wool suiting") == "plies-stack*");    // 7
+  CHECK(pleated(in(30), "wool suiting").empty());            // 4.7
+  CHECK(pleated(in(28), "wool suiting") == "plies-stack");   // 5
+  CHECK(pleated(in(20), "silk taffeta") == "plies-stack");   // 7, but of silk
+  CHECK(pleated(in(20), "wool suiting") == "plies-stack*");  // 7
 }
 
 // A plain second way of saying it: the cloth is walked from its start, crease by crease, with nothing but the meaning of each
 // kind.
 namespace {
 
-struct Walk { std::vector<Length> folds, lines; Length end; };
+struct Walk {
+  std::vector<Length> folds, lines;
+  Length end;
+};
 
 Walk walk(PleatKind kind, std::int64_t count, Length visible, Length depth) {
   Walk w;
   Length at;
-  const auto fold_to_line = [&] { w.folds.push_back(at); at += depth; at += depth; w.lines.push_back(at); };
-  const auto line_to_fold = [&] { w.lines.push_back(at); at += depth; at += depth; w.folds.push_back(at); };
+  const auto fold_to_line = [&] {
+    w.folds.push_back(at);
+    at += depth;
+    at += depth;
+    w.lines.push_back(at);
+  };
+  const auto line_to_fold = [&] {
+    w.lines.push_back(at);
+    at += depth;
+    at += depth;
+    w.folds.push_back(at);
+  };
   for (std::int64_t k = 0; k < count; ++k) {
     if (kind == PleatKind::knife || kind == PleatKind::tucks) {
       at += visible;
@@ -190,8 +209,8 @@ Walk walk(PleatKind kind, std::int64_t count, Length visible, Length depth) {
 
 TEST_CASE("law: every folded kind agrees with a walk along the cloth, crease by crease") {
   draws::Draws draw(77);
-  const PleatKind kinds[] = {PleatKind::knife, PleatKind::box, PleatKind::inverted, PleatKind::double_box, PleatKind::tucks,
-                             PleatKind::inverted_at_seams};
+  const PleatKind kinds[] = {PleatKind::knife,      PleatKind::box,   PleatKind::inverted,
+                             PleatKind::double_box, PleatKind::tucks, PleatKind::inverted_at_seams};
   for (int round = 0; round < kLawRounds; ++round) {
     PleatInput input;
     input.kind = kinds[draw.of(0, 5)];

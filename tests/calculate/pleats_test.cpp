@@ -220,7 +220,8 @@ TEST_CASE("law: marks increase, end at the flat width, and what shows adds up to
     REQUIRE(s.flat == *input.flat);
     REQUIRE(s.finished == *input.finished);
     REQUIRE(away(s.count * s.visible, s.finished) <= Length::ticks(s.count));
-    REQUIRE(away(s.finished + under(input.kind) * s.count * s.depth + s.plus, s.flat) <= Length::ticks(under(input.kind) * s.count));
+    REQUIRE(away(s.finished + under(input.kind) * s.count * s.depth + s.plus, s.flat) <=
+            Length::ticks(under(input.kind) * s.count));
     const auto marks = pleat_marks(input.kind, s);
     REQUIRE(marks.size() == static_cast<std::size_t>(input.kind == PleatKind::knife ? s.count : 2 * s.count));
     for (std::size_t i = 1; i < marks.size(); ++i) {

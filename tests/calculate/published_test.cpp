@@ -24,7 +24,8 @@ Project curtain(ShownIn shown, Length finished, Ratio fullness, Length plus, Len
   Cloth cloth = garment::cloth("curtain cloth", cloth_width, Length{});
   cloth.sold_by = garment::said(Length::ticks(1));  // the sums are of exact lengths
   p.cloths.push_back(cloth);
-  Piece width = garment::piece("width", PartOf::drapery, {"curtain cloth"}, garment::fills("heading"), Size{}, garment::cut(drop + extra));
+  Piece width =
+      garment::piece("width", PartOf::drapery, {"curtain cloth"}, garment::fills("heading"), Size{}, garment::cut(drop + extra));
   width.seam_allowance = garment::said(Length{});
   p.pieces.push_back(width);
   PleatRun run = garment::run("heading", PleatKind::gathers, {"width"});
@@ -54,7 +55,7 @@ TEST_CASE("[P01] a: section 92 cm, 4 cm deep, 5 cm wished: 18 pleats of 5.11 cm,
   input.depth = cm(4);
   input.visible = cm(5);
   const PleatSolution s = solution_of(input);
-  CHECK(s.count == 18);  // 92 / 5 = 18.4
+  CHECK(s.count == 18);      // 92 / 5 = 18.4
   CHECK(s.flat == cm(236));  // 92 + 2 x 4 x 18
   CHECK(s.visible == cm(92).times(1, 18));
   CHECK(decimal(s.visible.in_mm() / 10, 2) == "5.11");
@@ -63,7 +64,7 @@ TEST_CASE("[P01] a: section 92 cm, 4 cm deep, 5 cm wished: 18 pleats of 5.11 cm,
 TEST_CASE("[P02] a: 236 cm of cloth out of widths of 90 cm less 2 cm of seam: 3 strips of 15 cm, 45 cm") {
   // the same, page 203 (which divides a mis-copied 2.34 m; the answer is the same)
   const std::int64_t strips = breadths_for(cm(236), cm(90), cm(1), Length{});  // 1 cm at each edge loses the page's 2 cm
-  CHECK(strips == 3);  // 236 / 88 = 2.68
+  CHECK(strips == 3);                                                          // 236 / 88 = 2.68
   CHECK(strips * cm(15) == cm(45));
 }
 
@@ -122,7 +123,7 @@ TEST_CASE("[P10] a, x: section 172.2 cm, 4 cm to see, 4.2 cm deep: 43 pleats, 53
   CHECK(s.finished == mm(1722));
   CHECK(s.flat == mm(5334));
   const std::int64_t strips = breadths_for(s.flat, cm(148), mm(25).times(1, 2), Length{});  // 2.5 cm lost of each width
-  CHECK(strips == 4);  // 3.67
+  CHECK(strips == 4);                                                                       // 3.67
   CHECK(strips * cm(48) == cm(192));
 }
 
@@ -161,7 +162,8 @@ TEST_CASE("[Y07] a: cut length 240 cm, repeat 37 cm: 7 repeats, 259 cm each") {
   cloth.sold_by = garment::said(cm(1));
   cloth.repeat = Repeat{cm(37), std::nullopt, false, {}};
   p.cloths.push_back(cloth);
-  Piece width = garment::piece("width", PartOf::drapery, {"curtain cloth"}, garment::make(4), garment::full_width(), garment::cut(cm(240)));
+  Piece width =
+      garment::piece("width", PartOf::drapery, {"curtain cloth"}, garment::make(4), garment::full_width(), garment::cut(cm(240)));
   p.pieces.push_back(width);
   CHECK(run(p).figures.length("cloths/curtain cloth/needed") == cm(4 * 259));
 }

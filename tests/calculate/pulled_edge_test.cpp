@@ -5,8 +5,8 @@
 #include <random>
 
 #include "support/catch.h"
-#include "support/rounds.h"
 #include "support/plain_load.h"
+#include "support/rounds.h"
 
 using namespace gownsheaf;
 using Catch::Matchers::WithinAbs;
@@ -49,7 +49,8 @@ void draw(Draws& d, PulledEdge& edge, plain_load::Edge& plain) {
   while (from < plain.length) {
     const int to = d.below(3) == 0 ? plain.length : std::min(plain.length, from + 64 * (1 + d.below(8)));
     const double factors[] = {1, 1.3, 1.5, 1.6, 2, 2.1};
-    plain.zones.push_back({from, to, 20.0 + d.below(30), (d.below(160) - 64) / 64.0, d.below(3) == 0 ? d.below(60) : -1.0, factors[d.below(6)]});
+    plain.zones.push_back(
+        {from, to, 20.0 + d.below(30), (d.below(160) - 64) / 64.0, d.below(3) == 0 ? d.below(60) : -1.0, factors[d.below(6)]});
     from = to;
   }
   edge.edge = in64(plain.length);
@@ -60,7 +61,9 @@ void draw(Draws& d, PulledEdge& edge, plain_load::Edge& plain) {
   edge.seam = in64(static_cast<std::int64_t>(plain.seam * 64));
   edge.share = plain.elsewhere;
   for (const plain_load::Zone& z : plain.zones) {
-    PulledZone zone{in64(z.from), in64(z.to), in64(static_cast<std::int64_t>(z.girth * 64)), in64(static_cast<std::int64_t>(z.short_by * 64)), {}, z.factor};
+    PulledZone zone{
+        in64(z.from), in64(z.to), in64(static_cast<std::int64_t>(z.girth * 64)), in64(static_cast<std::int64_t>(z.short_by * 64)),
+        {},           z.factor};
     if (z.mmhg >= 0) zone.pressure = Pressure{z.mmhg * kPascalsPerMillimetreOfMercury};
     edge.zones.push_back(zone);
   }
@@ -102,7 +105,8 @@ TEST_CASE("zones: a hook between two takes its share of each", "[load]") {
   // 1 1/4 in from both neighbours: 5/8 x 1.847 + 5/8 x 3.201 = 3.155 lbf.
   PulledEdge e = bodice();
   const auto mmhg = [](double mm) { return Pressure{mm * kPascalsPerMillimetreOfMercury}; };
-  e.zones = {{Length{}, in64(320), Length::inches(30), {}, mmhg(20), 1}, {in64(320), e.edge, Length::inches(26), {}, mmhg(40), 1}};
+  e.zones = {{Length{}, in64(320), Length::inches(30), {}, mmhg(20), 1},
+             {in64(320), e.edge, Length::inches(26), {}, mmhg(40), 1}};
   const EdgePull p = pull_of(e);
   CHECK_THAT(lbf(p.pulls[4]), WithinAbs(3.155, 0.005));
   CHECK_THAT(lbf(p.pulls[3]), WithinAbs(1.25 * 1.847, 0.005));
@@ -150,7 +154,8 @@ TEST_CASE("a second reckoning agrees on random closings", "[load][law]") {
       REQUIRE(band == plain_load::band(near));
     }
     if (plain.rows == 1 && plain.at.size() > 1 && round % 8 == 0)
-      REQUIRE_THAT(lbf(worst_failure(edge)->takes), WithinAbs(plain_load::when_one_opens(plain), 1e-3 + plain_load::when_one_opens(plain) * 1e-4));
+      REQUIRE_THAT(lbf(worst_failure(edge)->takes),
+                   WithinAbs(plain_load::when_one_opens(plain), 1e-3 + plain_load::when_one_opens(plain) * 1e-4));
   }
 }
 

@@ -81,7 +81,8 @@ TEST_CASE("the runs must finish at the edge they are sewn to") {
   CHECK(g.message("waist-seam-differs")->sentence ==
         "The runs of whole skirt finish at 26 in together; the edge they are sewn to is 25 in.");
   // 1 in over 10 pleats
-  CHECK(g.message("waist-seam-differs")->hint == "1 in over 10 pleats: show 3/32 in less on each; or alter `finished` of the round or of a run");
+  CHECK(g.message("waist-seam-differs")->hint ==
+        "1 in over 10 pleats: show 3/32 in less on each; or alter `finished` of the round or of a run");
 }
 
 TEST_CASE("a lone run whose depth does not use the joined breadths is a hold, not silence") {
@@ -196,7 +197,8 @@ TEST_CASE("a piece that fills a run which itself waits for the piece") {
 TEST_CASE("accepted holds are recorded decisions; what cannot be accepted is said") {
   Project p = garment::linen_skirt();
   p.pleats[0].depth = said(cm(4));
-  p.accept = {{"round-unexplained", "waist", "the placket takes the rest", {}}, {"cloth-short", "blue linen", "never mind it", {}}};
+  p.accept = {{"round-unexplained", "waist", "the placket takes the rest", {}},
+              {"cloth-short", "blue linen", "never mind it", {}}};
   const auto g = work_through(p);
   CHECK(g.message("round-unexplained")->accepted_because == "the placket takes the rest");
   REQUIRE(g.message("accept-unused") != nullptr);

@@ -1,5 +1,5 @@
-#include "calculate/facts.h"
 #include "calculate/safety.h"
+#include "calculate/facts.h"
 
 #include "support/catch.h"
 #include "support/garment.h"
@@ -13,7 +13,8 @@ namespace {
 
 constexpr Span seconds(double s) { return Span{static_cast<std::int64_t>(s * 1000)}; }
 
-Project child_with_drawstring(std::int64_t age, const std::string& at, std::optional<Length> out, ShownIn shown = ShownIn::inches) {
+Project child_with_drawstring(std::int64_t age, const std::string& at, std::optional<Length> out,
+                              ShownIn shown = ShownIn::inches) {
   Project p = garment::project(shown);
   p.wearer.age = said(age);
   Closure c;
@@ -82,8 +83,10 @@ TEST_CASE("safety: a child's drawstring", "[safety]") {
     CHECK(messages(child_with_drawstring(6, "waist", mm(75), ShownIn::centimetres)).empty());
     const auto said_of = messages(child_with_drawstring(6, "waist", mm(76), ShownIn::centimetres));
     REQUIRE(said_of.size() == 1);
-    CHECK(said_of[0].sentence == "A drawstring at the waist, for age 6 hangs out 7.6 cm: up to size 16 at most 7.5 cm may hang out, without knots or toggles, "
-                                 "tacked at the middle of its back.");
+    CHECK(
+        said_of[0].sentence ==
+        "A drawstring at the waist, for age 6 hangs out 7.6 cm: up to size 16 at most 7.5 cm may hang out, without knots or toggles, "
+        "tacked at the middle of its back.");
   }
   SECTION("not written how far, or where") {
     CHECK(messages(child_with_drawstring(6, "waist", {})).size() == 1);
@@ -127,7 +130,7 @@ TEST_CASE("safety: facts of the wearer and of what hurts", "[safety][facts]") {
   p.today = said(make_day(2027, 2, 25));
   CHECK_FALSE(truth(p, "measures stale"));  // 55 days
   p.today = said(make_day(2027, 2, 26));
-  CHECK(truth(p, "measures stale"));        // eight weeks
+  CHECK(truth(p, "measures stale"));  // eight weeks
   p.ease.emplace("waist", said(in(-1)));
   CHECK(truth(p, "made tight"));
 }

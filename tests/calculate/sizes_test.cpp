@@ -1,7 +1,7 @@
 // Which size is made: the published table's rows, each sum in words, and laws over random tables.
+#include "calculate/sizes.h"
 #include "calculate/calculate.h"
 #include "calculate/facts.h"
-#include "calculate/sizes.h"
 #include "check/check.h"
 #include "project/sizes.h"
 #include "support/catch.h"
@@ -55,9 +55,7 @@ size table:
     - { size: 18, bust: 44 in, underbust: 37 5/8 in, waist: 36 3/4 in, straight waist: 38 1/4 in }
     - { size: 20, bust: 46 in, underbust: 39 5/8 in, waist: 39 in, straight waist: 40 1/2 in }
 )";
-std::string body(const std::string& measures) {
-  return "measures: { " + measures + ", other: { straight waist: 30 in } }\n";
-}
+std::string body(const std::string& measures) { return "measures: { " + measures + ", other: { straight waist: 30 in } }\n"; }
 Length sixteenths_in(std::int64_t sixteenths) { return Length::sixty_fourths(4 * sixteenths); }
 
 }  // namespace
@@ -79,13 +77,16 @@ TEST_CASE("ASTM D5585-11e1 Table 1, sizes 8 and 16: bust, underbust and both wai
 
 TEST_CASE("ASTM D5585-11e1 Table 1, bust steps from 8 to 20: 1, 1 1/2, 1 5/8, 1 3/4, 1 7/8, 2 in (a)", "[sizes]") {
   const Sized s = sized(body("bust: 36 1/4 in") + kAstm);
-  const std::vector<std::pair<std::string, std::string>> pairs = {{"8", "10"}, {"10", "12"}, {"12", "14"}, {"14", "16"}, {"16", "18"}, {"18", "20"}};
+  const std::vector<std::pair<std::string, std::string>> pairs = {{"8", "10"},  {"10", "12"}, {"12", "14"},
+                                                                  {"14", "16"}, {"16", "18"}, {"18", "20"}};
   const std::vector<std::int64_t> sixteenths = {16, 24, 26, 28, 30, 32};
   for (std::size_t i = 0; i < pairs.size(); ++i)
-    CHECK(s.length("size/differences/" + pairs[i].second) - s.length("size/differences/" + pairs[i].first) == sixteenths_in(sixteenths[i]));
+    CHECK(s.length("size/differences/" + pairs[i].second) - s.length("size/differences/" + pairs[i].first) ==
+          sixteenths_in(sixteenths[i]));
 }
 
-TEST_CASE("bust 36 1/2 in lies 0.25 of the way from 8 (36 1/4) to 10 (37 1/4): ASTM D5585-11e1 with linear interpolation (a, x)", "[sizes]") {
+TEST_CASE("bust 36 1/2 in lies 0.25 of the way from 8 (36 1/4) to 10 (37 1/4): ASTM D5585-11e1 with linear interpolation (a, x)",
+          "[sizes]") {
   const Sized s = sized(body("bust: 36 1/2 in, waist: 29 in") + kAstm + "size: between\n");
   CHECK_THAT(s.fraction(), WithinAbs(0.25, 0.001));
   CHECK(s.word("size/made") == "8 to 10");
@@ -106,7 +107,10 @@ TEST_CASE("waist 29 3/8 in lies 0.2143 of the way from 10 (29) to 12 (30 3/4), c
 }
 
 TEST_CASE("bust less underbust and the band to the nearest 5 cm: the three examples of EN 13402-3 (a)", "[sizes]") {
-  struct Example { const char *bust, *underbust; std::int64_t over, band; };
+  struct Example {
+    const char *bust, *underbust;
+    std::int64_t over, band;
+  };
   for (const Example& e : {Example{"107", "87", 20, 85}, Example{"108", "89", 19, 90}, Example{"100", "82", 18, 80}}) {
     CAPTURE(e.bust);
     const Sized s = sized("measures: { bust: " + std::string(e.bust) + " cm, underbust: " + e.underbust + " cm }\n");
@@ -115,7 +119,8 @@ TEST_CASE("bust less underbust and the band to the nearest 5 cm: the three examp
     CHECK(s.worked.figures.at("girths/underbust/band").is_private);
   }
   // Two halves of the trunk are put together once; a bust smaller than the ribs tells nothing.
-  CHECK(sized("measures: { bust: { left: 54 cm, right: 53 cm }, underbust: 87 cm }\n").length("girths/bust/over underbust") == Length::cm(20));
+  CHECK(sized("measures: { bust: { left: 54 cm, right: 53 cm }, underbust: 87 cm }\n").length("girths/bust/over underbust") ==
+        Length::cm(20));
   CHECK_FALSE(sized("measures: { bust: 80 cm, underbust: 87 cm }\n").has("girths/bust/over underbust"));
 }
 
@@ -132,7 +137,8 @@ TEST_CASE("beyond its ends a table is not carried on: the end row is made, and s
     const Sized over = sized(body("bust: 50 in") + kAstm + "size: " + way + "\n");
     CHECK(over.word("size/made") == "20");
     CHECK(over.length("girths/bust/size") == Length::inches(46));
-    CHECK(over.said.find("hold size-outside: Bust 50 in is more than the largest size, 20 (46 in), by 4 in") != std::string::npos);
+    CHECK(over.said.find("hold size-outside: Bust 50 in is more than the largest size, 20 (46 in), by 4 in") !=
+          std::string::npos);
     const Sized under = sized(body("bust: 30 in") + kAstm + "size: " + way + "\n");
     CHECK(under.word("size/made") == "8");
     CHECK(under.said.find("warning size-outside") != std::string::npos);
@@ -148,7 +154,8 @@ TEST_CASE("a table of finished girths is held against body and ease: 36 + 2 1/2 
 }
 
 TEST_CASE("finished girth = body + ease, also where it is made smaller; all of it private", "[sizes]") {
-  const Sized s = sized("measures: { bust: { left: 18 in, right: 18 1/2 in }, waist: 29 3/8 in }\nease: { bust: 1 in, waist: 1/2 in less }\n");
+  const Sized s = sized(
+      "measures: { bust: { left: 18 in, right: 18 1/2 in }, waist: 29 3/8 in }\nease: { bust: 1 in, waist: 1/2 in less }\n");
   CHECK(s.length("girths/bust/body") == sixteenths_in(36 * 16 + 8));  // two halves of the trunk
   CHECK(s.length("girths/bust/finished") == sixteenths_in(37 * 16 + 8));
   CHECK(s.length("girths/waist/finished") == sixteenths_in(28 * 16 + 14));
@@ -161,18 +168,21 @@ TEST_CASE("what tells the body's girth is private; the size's name and the table
   const Sized s = sized(body("bust: 36 1/2 in, waist: 29 in") + "ease: { waist: 1/2 in }\n" + kAstm + "size: between\n");
   for (const Figure& f : s.worked.figures.all()) {
     CAPTURE(f.key);
-    const bool open = f.key == "size/made" || f.key == "size/chosen by" || f.key.starts_with("size/rows/") || f.key.starts_with("garment/") || f.key.starts_with("steps/") || f.key.starts_with("rules/");
+    const bool open = f.key == "size/made" || f.key == "size/chosen by" || f.key.starts_with("size/rows/") ||
+                      f.key.starts_with("garment/") || f.key.starts_with("steps/") || f.key.starts_with("rules/");
     CHECK(f.is_private != open);
   }
 }
 
 TEST_CASE("the chosen girth follows the garment: bust for a bodice, hip for a skirt, chest for a coat", "[sizes]") {
-  const std::string table = "size table: { name: ours, sizes: [{ size: 1, bust: 30 in, chest: 31 in, hip: 32 in }, { size: 2, bust: 40 in, chest: 41 in, hip: 42 in }] }\n";
+  const std::string table =
+      "size table: { name: ours, sizes: [{ size: 1, bust: 30 in, chest: 31 in, hip: 32 in }, { size: 2, bust: 40 in, chest: 41 in, hip: 42 in }] }\n";
   const std::string measures = "measures: { bust: 40 in, chest: 31 in, hip: 32 in }\n";
   CHECK(sized(measures + table).word("size/chosen by") == "bust");
   for (const auto& [garment, girth] : {std::pair("skirt", "hip"), std::pair("coat", "chest"), std::pair("waistcoat", "chest")}) {
     Diagnostics diag;
-    const Entry source = read_yaml("gownsheaf: 1\ntitle: T\ngarment: " + std::string(garment) + "\n" + measures + table, "t.yaml", diag);
+    const Entry source =
+        read_yaml("gownsheaf: 1\ntitle: T\ngarment: " + std::string(garment) + "\n" + measures + table, "t.yaml", diag);
     const Project project = check_project(source, support::the_library(), diag);
     REQUIRE(project.size_choice);
     CHECK(project.size_choice->chosen_by == girth);
@@ -214,7 +224,8 @@ TEST_CASE("by size gives the number of a piece and the lengths of its edges too;
   CHECK(twelve.worked.figures.count("size/pieces/skirt breadth/number made") == 4);
   CHECK(*twelve.project.seam("side")->length == Length::inches(9));
   CHECK(*twelve.project.edge("centre front")->length == Length::inches(14));
-  CHECK(*twelve.project.piece("bodice front")->edges.at("neck") == Length::inches(5));  // what no size gives stays the piece's own
+  CHECK(*twelve.project.piece("bodice front")->edges.at("neck") ==
+        Length::inches(5));  // what no size gives stays the piece's own
   // Between 8 and 10, a quarter of the way: 8 + 1/4 x 1/4, 13 + 1/4 x 1/2; three breadths in both.
   const Sized between = sized(body("bust: 36 1/2 in") + kAstm + piece + "size: between\n");
   CHECK(*between.project.seam("side")->length == Length::sixty_fourths(4 * (8 * 16 + 1)));
@@ -225,7 +236,10 @@ TEST_CASE("by size gives the number of a piece and the lengths of its edges too;
   // Between 10 and 12 no number of breadths lies: the larger size's stands, and it is said.
   const Sized none = sized(body("bust: 38 in") + kAstm + piece + "size: between\n");
   CHECK(none.worked.figures.count("pieces/skirt breadth/twill/copies") == 4);
-  CHECK(none.said.find("hold size-not-between: The number of skirt breadth is 3 for 10 and 4 for 12: none lies between them. That of 12 stands.") != std::string::npos);
+  CHECK(
+      none.said.find(
+          "hold size-not-between: The number of skirt breadth is 3 for 10 and 4 for 12: none lies between them. That of 12 stands.") !=
+      std::string::npos);
 }
 
 TEST_CASE("the option wins over the file, and saying what the file says changes nothing", "[sizes]") {
@@ -234,7 +248,8 @@ TEST_CASE("the option wins over the file, and saying what the file says changes 
   CHECK(sized(file, "12").project.size.at.line == 0);
   CHECK(sized(file, "8").project.size.at == sized(file).project.size.at);
   const Sized unknown = sized(file, "15");
-  CHECK(unknown.said.find("error size-unknown: The table has no size 15; it has 8, 10, 12, 14, 16, 18 and 20.") != std::string::npos);
+  CHECK(unknown.said.find("error size-unknown: The table has no size 15; it has 8, 10, 12, 14, 16, 18 and 20.") !=
+        std::string::npos);
   CHECK_FALSE(unknown.project.size_choice.has_value());
   CHECK_FALSE(unknown.has("size/made"));
 }
@@ -252,7 +267,9 @@ TEST_CASE("steps may ask whether the measures lie between two rows, and whether 
   CHECK(fact(sized("measures: { bust: 36 in }\n"), "size to fit") == FactValue(false));
 }
 
-TEST_CASE("law: over random tables the fraction is from 0 to 1, exact on rows, rises with the girth, and never goes past the ends", "[sizes]") {
+TEST_CASE(
+    "law: over random tables the fraction is from 0 to 1, exact on rows, rises with the girth, and never goes past the ends",
+    "[sizes]") {
   draws::Draws draw(1868);
   for (int round = 0; round < kLawRounds; ++round) {
     CAPTURE(round);
@@ -272,7 +289,8 @@ TEST_CASE("law: over random tables the fraction is from 0 to 1, exact on rows, r
     REQUIRE((nearest_row(at_row) == on && larger_row(at_row) == on));
     REQUIRE(between_rows(rising[at_row.below], rising[at_row.above], at_row.fraction) == rising[on]);
 
-    Length a = Length::ticks(draw.of(4 * Length::kPerInch, 100 * Length::kPerInch)), b = Length::ticks(draw.of(4 * Length::kPerInch, 100 * Length::kPerInch));
+    Length a = Length::ticks(draw.of(4 * Length::kPerInch, 100 * Length::kPerInch)),
+           b = Length::ticks(draw.of(4 * Length::kPerInch, 100 * Length::kPerInch));
     if (b < a) std::swap(a, b);
     const SizeChoice low = place_in_table(rising, a), high = place_in_table(rising, b);
     for (const SizeChoice& place : {low, high}) {
@@ -299,7 +317,8 @@ TEST_CASE("law: over random tables the fraction is from 0 to 1, exact on rows, r
       REQUIRE(made <= other.back());
     }
     // A larger girth never makes anything smaller.
-    REQUIRE(between_rows(other[low.below], other[low.above], low.fraction) <= between_rows(other[high.below], other[high.above], high.fraction));
+    REQUIRE(between_rows(other[low.below], other[low.above], low.fraction) <=
+            between_rows(other[high.below], other[high.above], high.fraction));
     REQUIRE(nearest_row(low) <= nearest_row(high));
     REQUIRE(larger_row(low) <= larger_row(high));
   }

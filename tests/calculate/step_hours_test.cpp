@@ -88,7 +88,11 @@ TEST_CASE("hours: a pace of one name goes by the inch everywhere or by the piece
     const auto slash = s.hours_times.find('/'), colon = s.hours_times.find(':');
     const std::string word = s.hours_times.substr(0, std::min(slash, colon));
     const std::string quantity = s.hours_times.substr(std::min(slash, colon) + 1);
-    const std::string section = word == "cloth" ? "cloths" : word == "run" ? "pleats" : word == "closure" ? "closures" : word == "bone" ? "bones" : word;
+    const std::string section = word == "cloth"     ? "cloths"
+                                : word == "run"     ? "pleats"
+                                : word == "closure" ? "closures"
+                                : word == "bone"    ? "bones"
+                                                    : word;
     const FigureKind* kind = find_figure_kind(section, quantity);
     REQUIRE(kind != nullptr);
     const auto at = dimension.emplace(s.hours_rate, std::string(kind->dimension)).first;
@@ -106,7 +110,8 @@ TEST_CASE("hours: what is counted, by hand", "[hours]") {
               piece_named("frill", PartOf::trimming, {"wool"})};
   p.pieces[0].make = Given<Make>::written(Make{Make::Kind::pairs, 1, {}, ""}, {});
   Figures f;
-  const auto cut = [&](const std::string& piece, const std::string& cloth, std::int64_t copies, std::int64_t wide, std::int64_t long_) {
+  const auto cut = [&](const std::string& piece, const std::string& cloth, std::int64_t copies, std::int64_t wide,
+                       std::int64_t long_) {
     add_figure(f, "pieces/" + piece + "/" + cloth + "/copies", copies, Shown::exact);
     add_figure(f, "pieces/" + piece + "/" + cloth + "/cut width", in(wide));
     add_figure(f, "pieces/" + piece + "/" + cloth + "/cut length", in(long_));
@@ -119,11 +124,13 @@ TEST_CASE("hours: what is counted, by hand", "[hours]") {
   p.seams.resize(3);
   p.seams[0].kind = "dart", p.seams[0].length = Given<Length>::written(in(7), {}), p.seams[0].number = 4;
   p.seams[1].kind = "side", p.seams[1].length = Given<Length>::written(in(8), {}), p.seams[1].number = 2;
-  p.seams[2].kind = "shoulder", p.seams[2].length = Given<Length>::written(in(5), {}), p.seams[2].number = 2, p.seams[2].by_hand = true;
+  p.seams[2].kind = "shoulder", p.seams[2].length = Given<Length>::written(in(5), {}), p.seams[2].number = 2,
+  p.seams[2].by_hand = true;
   p.seams[1].named.name = "side";
   p.edges.resize(2);
   p.edges[0].kind = "neck", p.edges[0].named.name = "neck", p.edges[0].length = Given<Length>::written(in(15), {});
-  p.edges[1].kind = "armhole", p.edges[1].named.name = "armhole", p.edges[1].length = Given<Length>::written(in(17), {}), p.edges[1].number = 2;
+  p.edges[1].kind = "armhole", p.edges[1].named.name = "armhole", p.edges[1].length = Given<Length>::written(in(17), {}),
+  p.edges[1].number = 2;
   Piping piped;
   piped.along = {"side", "armhole"};
   p.piping = {piped};
@@ -131,7 +138,8 @@ TEST_CASE("hours: what is counted, by hand", "[hours]") {
   bows.kind = "bow", bows.number = Given<std::int64_t>::written(6, {});
   lace.kind = "lace", lace.along = {"neck"}, lace.rows = Given<std::int64_t>::written(2, {});
   p.trims = {bows, lace};
-  PleatRun knife = run_named("sides", PleatKind::knife, {"skirt breadth"}), gauged = run_named("back", PleatKind::cartridge, {"skirt breadth"});
+  PleatRun knife = run_named("sides", PleatKind::knife, {"skirt breadth"}),
+           gauged = run_named("back", PleatKind::cartridge, {"skirt breadth"});
   knife.half = gauged.half = true;
   p.pleats = {knife, gauged};
   add_figure(f, "pleats/sides/count", std::int64_t{9}, Shown::exact);
@@ -140,8 +148,8 @@ TEST_CASE("hours: what is counted, by hand", "[hours]") {
   add_figure(f, "pleats/back/flat", in(50), Shown::pleat_mark);
   add_figure(f, "pleats/back/rows", std::int64_t{3}, Shown::exact);
   add_step_drivers(p, f);
-  const std::map<std::string, std::int64_t> counts{{"garment/pieces", 2}, {"garment/bows", 6}, {"garment/trims", 2},
-                                                   {"pleats/sides/in all", 18}, {"pleats/back/in all", 200}};
+  const std::map<std::string, std::int64_t> counts{
+      {"garment/pieces", 2}, {"garment/bows", 6}, {"garment/trims", 2}, {"pleats/sides/in all", 18}, {"pleats/back/in all", 200}};
   for (const auto& [key, n] : counts) {
     INFO(key);
     REQUIRE(f.count(key).has_value());
@@ -149,11 +157,25 @@ TEST_CASE("hours: what is counted, by hand", "[hours]") {
   }
   // 2 fronts of 10 by 17, one inner layer: 2 x 2 x 27; with 4 sleeve panels of 8 by 24: 108 + 4 x 2 x 32.
   // Rows of basting 9 in apart over 58 in: 7 rows of 42 in on each of 3 breadths.
-  const std::map<std::string, std::int64_t> inches{
-      {"garment/layer edges", 108}, {"garment/marked edges", 364}, {"garment/sleeve seams", 96}, {"garment/flounce strips", 100},
-      {"garment/seams", 54}, {"garment/seam edges", 108}, {"garment/darts", 28}, {"garment/machine seams", 16}, {"garment/hand seams", 10},
-      {"garment/stayed edges", 49}, {"garment/neck", 15}, {"garment/armholes", 34}, {"garment/piped", 50}, {"garment/lace runs", 30},
-      {"garment/sewn trims", 30}, {"skirt/seams", 132}, {"skirt/basting rows", 882}, {"skirt/top sewn", 18}, {"pleats/back/thread runs", 300}};
+  const std::map<std::string, std::int64_t> inches{{"garment/layer edges", 108},
+                                                   {"garment/marked edges", 364},
+                                                   {"garment/sleeve seams", 96},
+                                                   {"garment/flounce strips", 100},
+                                                   {"garment/seams", 54},
+                                                   {"garment/seam edges", 108},
+                                                   {"garment/darts", 28},
+                                                   {"garment/machine seams", 16},
+                                                   {"garment/hand seams", 10},
+                                                   {"garment/stayed edges", 49},
+                                                   {"garment/neck", 15},
+                                                   {"garment/armholes", 34},
+                                                   {"garment/piped", 50},
+                                                   {"garment/lace runs", 30},
+                                                   {"garment/sewn trims", 30},
+                                                   {"skirt/seams", 132},
+                                                   {"skirt/basting rows", 882},
+                                                   {"skirt/top sewn", 18},
+                                                   {"pleats/back/thread runs", 300}};
   for (const auto& [key, n] : inches) {
     INFO(key);
     REQUIRE(f.length(key).has_value());

@@ -107,13 +107,26 @@ TEST_CASE("library: every step of every garment comes out in words and known fig
 TEST_CASE("library: a dress is measured, tried, cut, sewn and joined in a workroom's order", "[library]") {
   const Made m = made(kGarments.at("wool dress"));
   const auto& work = m.worked.plans.work;
-  const char* rows[] = {"measure-wearer", "fit-mock-up", "sign-pattern", "lay-out-cloth@brown wool", "cut-breadths@brown wool",
-                        "cut-pieces@brown wool", "mark-pieces", "baste-bodice-layers", "fit-bodice", "stitch-bodice-seams",
-                        "set-sleeves", "try-bodice-closed", "finish-lower-edge", "join-skirt-to-bodice", "final-press"};
+  const char* rows[] = {"measure-wearer",
+                        "fit-mock-up",
+                        "sign-pattern",
+                        "lay-out-cloth@brown wool",
+                        "cut-breadths@brown wool",
+                        "cut-pieces@brown wool",
+                        "mark-pieces",
+                        "baste-bodice-layers",
+                        "fit-bodice",
+                        "stitch-bodice-seams",
+                        "set-sleeves",
+                        "try-bodice-closed",
+                        "finish-lower-edge",
+                        "join-skirt-to-bodice",
+                        "final-press"};
   for (std::size_t i = 1; i < std::size(rows); ++i) CHECK(place(work, rows[i - 1]) < place(work, rows[i]));
-  const char* skirt[] = {"cut-breadths@grey muslin", "baste-interlining", "sew-breadths", "press-skirt-seams", "hem-skirt",
-                         "level-the-waist", "mark-pleats@back", "fold-pleats@back", "try-skirt-pinned", "trim-skirt-top",
-                         "join-skirt-to-bodice", "sew-hanging-loops"};
+  const char* skirt[] = {
+      "cut-breadths@grey muslin", "baste-interlining", "sew-breadths",     "press-skirt-seams", "hem-skirt",
+      "level-the-waist",          "mark-pleats@back",  "fold-pleats@back", "try-skirt-pinned",  "trim-skirt-top",
+      "join-skirt-to-bodice",     "sew-hanging-loops"};
   for (std::size_t i = 1; i < std::size(skirt); ++i) CHECK(place(work, skirt[i - 1]) < place(work, skirt[i]));
   CHECK(work.back().id == "final-press");
   // Fitted to the bodice's waist, so the pleats wait for its fitting.

@@ -22,7 +22,8 @@ int check_traps(const Order& work) {
       for (const PlannedStep& first : work) {
         const Step* a = delivered_library().step(trap.first);
         if (step_of(first.id) != trap.first) continue;
-        if (!a->for_each.empty() && a->for_each == delivered_library().step(trap.then)->for_each && first.item != then.item) continue;
+        if (!a->for_each.empty() && a->for_each == delivered_library().step(trap.then)->for_each && first.item != then.item)
+          continue;
         INFO(first.id << " before " << then.id);
         CHECK(before.count(first.id) == 1);
         CHECK(first.number < then.number);
@@ -75,7 +76,8 @@ TEST_CASE("traps: each closing is sewn by its kind, and marked first", "[traps]"
   CHECK(words_of(mark->act) == "Mark the places of cuffs, [closures/cuffs/in all] in all, from the top of its edge.");
   REQUIRE(mark->shows.size() == 1);
   CHECK(words_of(mark->shows[0]) == "[closures/cuffs/pitch widest] at the widest");
-  CHECK(words_of(find_step(work, "mark-fasteners@placket")->act) == "Mark the places of placket, each measured from the top of its edge.");
+  CHECK(words_of(find_step(work, "mark-fasteners@placket")->act) ==
+        "Mark the places of placket, each measured from the top of its edge.");
   CHECK(find_step(work, "work-eyelets@laced back")->cannot_undo == "pierces cloth");
   check_traps(work);
 }
@@ -85,8 +87,8 @@ TEST_CASE("traps: a corset is laced before its bones are cut, and measured in wh
   g.project.closures = {closure_named("busk", Fasten::busk, ""), closure_named("laced back", Fasten::lacing, "")};
   const Order work = planned_by_library(g);
   const auto last = all_before(work, "measure-in-corset");
-  for (const char* id : {"fit-corset-mock-up", "cut-pieces@slate wool", "set-busk@busk", "sew-corset-channels", "work-eyelets@laced back",
-                         "try-corset", "cut-corset-bones", "bind-corset", "wear-corset-in"}) {
+  for (const char* id : {"fit-corset-mock-up", "cut-pieces@slate wool", "set-busk@busk", "sew-corset-channels",
+                         "work-eyelets@laced back", "try-corset", "cut-corset-bones", "bind-corset", "wear-corset-in"}) {
     INFO(id);
     CHECK(last.count(id) == 1);
   }
@@ -150,7 +152,8 @@ TEST_CASE("traps: the patch for bias strips is kept before anything is cut, its 
 
 TEST_CASE("traps: drapery is fastened as it is held: basted in, tacked, or with fastenings of its own", "[traps]") {
   WorkGarment g = evening_dress();
-  const std::map<std::string, std::string> step_for = {{"fixed", "baste-drapery-in"}, {"tacked", "tack-drapery"}, {"detachable", "fasten-drapery"}};
+  const std::map<std::string, std::string> step_for = {
+      {"fixed", "baste-drapery-in"}, {"tacked", "tack-drapery"}, {"detachable", "fasten-drapery"}};
   for (const auto& [held, step] : step_for) {
     INFO(held);
     Drapery bertha;
@@ -210,7 +213,9 @@ TEST_CASE("traps: a step that is done too early is told in words, once a line", 
   CHECK(d.code == "done-early");
   CHECK(d.severity == Severity::warning);
   CHECK(d.at.line == 9);
-  CHECK(d.sentence == "sew-hooks@front is marked done, but finish-neck comes before it and is not: the first fastener sits at the finished neck.");
+  CHECK(
+      d.sentence ==
+      "sew-hooks@front is marked done, but finish-neck comes before it and is not: the first fastener sits at the finished neck.");
   // All that comes before it done too: nothing to say.
   for (const std::string& id : all_before(work, "sew-hooks@front")) g.project.work.done.push_back({id, std::nullopt, {}});
   Diagnostics none;
@@ -266,7 +271,10 @@ TEST_CASE("law: whatever a garment has, its order keeps every trap closed", "[tr
 }
 
 TEST_CASE("library: for every pair of facts the steps make no ring and all find their place", "[traps][linter]") {
-  struct Said { std::string_view fact; FactValue value; };
+  struct Said {
+    std::string_view fact;
+    FactValue value;
+  };
   std::set<std::string> used;
   for (const Step& s : delivered_library().steps)
     for (const std::string& fact : s.when.facts_used()) used.insert(fact);
@@ -276,7 +284,8 @@ TEST_CASE("library: for every pair of facts the steps make no ring and all find 
     REQUIRE(kind != nullptr);
     if (kind->type == FactType::yes_no) all.insert(all.end(), {{kind->name, true}, {kind->name, false}});
     else if (kind->type == FactType::count) all.insert(all.end(), {{kind->name, std::int64_t{0}}, {kind->name, std::int64_t{2}}});
-    else for (const std::string_view word : kind->words) all.push_back({kind->name, std::string(word)});
+    else
+      for (const std::string_view word : kind->words) all.push_back({kind->name, std::string(word)});
   }
   REQUIRE(used.size() > 30);
   WorkGarment g = evening_dress();
@@ -293,8 +302,8 @@ TEST_CASE("library: for every pair of facts the steps make no ring and all find 
       };
       const StepInstances steps = step_instances(g.project, delivered_library(), two);
       const auto present = std::count_if(steps.nodes.begin(), steps.nodes.end(), [](const StepNode& n) { return n.present; });
-      const bool sound = hard_ring(steps.nodes).empty() &&
-                         stable_order(contracted(steps.nodes)).size() == static_cast<std::size_t>(present);
+      const bool sound =
+          hard_ring(steps.nodes).empty() && stable_order(contracted(steps.nodes)).size() == static_cast<std::size_t>(present);
       if (!sound) FAIL(all[a].fact << " with " << all[b].fact);
       ++tried;
     }

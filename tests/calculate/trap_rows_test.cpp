@@ -13,35 +13,69 @@ using namespace gownsheaf::test;
 
 namespace {
 
-struct TrapRow { const char* row; std::vector<Trap> waits; };
+struct TrapRow {
+  const char* row;
+  std::vector<Trap> waits;
+};
 
 const std::vector<TrapRow>& rows() {
   static const std::vector<TrapRow> all{
       {"G09", {{"fit-mock-up", "sign-pattern"}, {"sign-pattern", "cut-pieces"}, {"sign-pattern", "cut-breadths"}}},
       {"G11", {{"cut-breadths", "cut-pieces"}, {"lay-out-cloth", "cut-breadths"}}},
-      {"G12", {{"reserve-bias-patch", "cut-breadths"}, {"reserve-bias-patch", "cut-pieces"}, {"cut-breadths", "cut-bias-strips"}, {"cut-pieces", "cut-bias-strips"}}},
+      {"G12",
+       {{"reserve-bias-patch", "cut-breadths"},
+        {"reserve-bias-patch", "cut-pieces"},
+        {"cut-breadths", "cut-bias-strips"},
+        {"cut-pieces", "cut-bias-strips"}}},
       {"G13", {{"sign-pattern", "cut-pieces"}, {"cut-breadths", "cut-pieces"}}},
       {"G16", {{"stay-bias-edges", "fit-bodice"}}},
       {"B01", {{"baste-bodice-layers", "baste-seams"}, {"baste-bodice-layers", "stitch-darts"}}},
       {"B08", {{"baste-closing-strips", "turn-closing-edges"}}},
       {"B13", {{"baste-allowances-open", "sew-bone-channels"}}},
       {"B14", {{"fit-bodice", "finish-bodice-seams"}, {"press-and-notch", "finish-bodice-seams"}}},
-      {"B15", {{"finish-bodice-seams", "sew-bone-channels"}, {"sew-bone-channels", "finish-neck"}, {"sew-bone-channels", "finish-lower-edge"}, {"sew-bone-channels", "fell-lining"}}},
-      {"B16", {{"baste-closing-strips", "turn-closing-edges"}, {"correct-bodice", "turn-closing-edges"}, {"turn-closing-edges", "sew-hooks"}}},
-      {"B17", {{"sew-bone-channels", "insert-bones"}, {"turn-closing-edges", "insert-bones"}, {"insert-bones", "finish-lower-edge"}}},
-      {"B19", {{"stitch-bodice-seams", "baste-drapery-in"}, {"bind-drapery", "baste-drapery-in"}, {"baste-drapery-in", "set-sleeves"}}},
+      {"B15",
+       {{"finish-bodice-seams", "sew-bone-channels"},
+        {"sew-bone-channels", "finish-neck"},
+        {"sew-bone-channels", "finish-lower-edge"},
+        {"sew-bone-channels", "fell-lining"}}},
+      {"B16",
+       {{"baste-closing-strips", "turn-closing-edges"},
+        {"correct-bodice", "turn-closing-edges"},
+        {"turn-closing-edges", "sew-hooks"}}},
+      {"B17",
+       {{"sew-bone-channels", "insert-bones"}, {"turn-closing-edges", "insert-bones"}, {"insert-bones", "finish-lower-edge"}}},
+      {"B19",
+       {{"stitch-bodice-seams", "baste-drapery-in"}, {"bind-drapery", "baste-drapery-in"}, {"baste-drapery-in", "set-sleeves"}}},
       {"B22", {{"fit-sleeve", "set-sleeves"}, {"baste-drapery-in", "set-sleeves"}, {"pipe-armholes", "set-sleeves"}}},
       {"B23", {{"insert-bones", "finish-lower-edge"}, {"try-bodice-closed", "finish-lower-edge"}}},
-      {"B25", {{"insert-bones", "try-bodice-closed"}, {"set-sleeves", "try-bodice-closed"}, {"sew-waist-stay", "try-bodice-closed"}, {"try-bodice-closed", "sew-hooks"}}},
+      {"B25",
+       {{"insert-bones", "try-bodice-closed"},
+        {"set-sleeves", "try-bodice-closed"},
+        {"sew-waist-stay", "try-bodice-closed"},
+        {"try-bodice-closed", "sew-hooks"}}},
       {"B27", {{"sew-hooks", "cover-shanks"}}},
-      {"B28", {{"sew-bone-channels", "fell-lining"}, {"insert-bones", "fell-lining"}, {"sew-waist-stay", "fell-lining"}, {"sew-hooks", "fell-lining"}, {"sew-lining", "fell-lining"}}},
-      {"B30", {{"try-bodice-closed", "sew-trims"}, {"join-lace", "sew-trims"}, {"make-trims", "sew-trims"}, {"make-bows", "sew-trims"}}},
-      {"B32", {{"join-skirt-to-bodice", "hang-closed"}, {"sew-skirt-to-band", "hang-closed"}, {"sew-hooks", "hang-closed"}, {"whip-gauging", "hang-closed"}}},
+      {"B28",
+       {{"sew-bone-channels", "fell-lining"},
+        {"insert-bones", "fell-lining"},
+        {"sew-waist-stay", "fell-lining"},
+        {"sew-hooks", "fell-lining"},
+        {"sew-lining", "fell-lining"}}},
+      {"B30",
+       {{"try-bodice-closed", "sew-trims"}, {"join-lace", "sew-trims"}, {"make-trims", "sew-trims"}, {"make-bows", "sew-trims"}}},
+      {"B32",
+       {{"join-skirt-to-bodice", "hang-closed"},
+        {"sew-skirt-to-band", "hang-closed"},
+        {"sew-hooks", "hang-closed"},
+        {"whip-gauging", "hang-closed"}}},
       {"S01", {{"try-underlayers", "measure-to-floor"}, {"measure-to-floor", "cut-breadths"}}},
       {"S03", {{"baste-interlining", "sew-breadths"}}},
       {"S05", {{"make-pocket", "sew-breadths"}, {"mark-placket-and-pocket", "sew-breadths"}}},
       {"S09", {{"stiffen-hem", "hem-skirt"}, {"stiffen-hem", "level-the-hem"}, {"press-skirt-seams", "stiffen-hem"}}},
-      {"S13", {{"level-the-waist", "mark-pleats"}, {"fit-bodice", "mark-pleats"}, {"fit-bodice", "run-gauging"}, {"fit-bodice", "draw-up-gathers"}}},
+      {"S13",
+       {{"level-the-waist", "mark-pleats"},
+        {"fit-bodice", "mark-pleats"},
+        {"fit-bodice", "run-gauging"},
+        {"fit-bodice", "draw-up-gathers"}}},
       {"S17", {{"try-skirt-pinned", "trim-skirt-top"}, {"close-last-seam", "try-skirt-pinned"}}},
       {"S18", {{"try-skirt-pinned", "trim-skirt-top"}, {"trim-skirt-top", "sew-skirt-to-band"}}},
       {"S20", {{"sew-skirt-to-band", "hang-skirt"}, {"hang-skirt", "level-the-hem"}}},
@@ -60,13 +94,18 @@ const std::vector<TrapRow>& rows() {
       {"J05", {{"stay-button-line", "face-fronts"}, {"stay-button-line", "sew-buttons"}}},
       {"W02", {{"canvas-fronts", "make-welt-pockets"}, {"make-welt-pockets", "face-fronts"}}},
       {"W04", {{"make-welt-pockets", "face-fronts"}, {"tape-edges", "face-fronts"}}},
-      {"T01", {{"try-bodice-closed", "measure-trim-runs"}, {"try-skirt-pinned", "measure-trim-runs"}, {"measure-trim-runs", "make-trims"}}},
+      {"T01",
+       {{"try-bodice-closed", "measure-trim-runs"},
+        {"try-skirt-pinned", "measure-trim-runs"},
+        {"measure-trim-runs", "make-trims"}}},
   };
   return all;
 }
 
 // Whether, by hard edges alone, some instance of `then` can be reached without one of `first` before it, where both are there.
-struct Found { bool met = false, open = false; };
+struct Found {
+  bool met = false, open = false;
+};
 Found held(const WorkGarment& g, const Templates& library, const Trap& trap) {
   const StepInstances all = step_instances(g.project, library, facts_of(g.project, g.figures, g.plans));
   const std::vector<StepNode> nodes = contracted(all.nodes);
@@ -141,9 +180,8 @@ TEST_CASE("traps: each wait is checked over random garments, is met there, and w
       INFO(row.row << ": " << wait.first << " before " << wait.then);
       REQUIRE(delivered_library().step(wait.first) != nullptr);
       REQUIRE(delivered_library().step(wait.then) != nullptr);
-      CHECK(std::any_of(traps().begin(), traps().end(), [&](const Trap& t) {
-        return std::string(t.first) == wait.first && std::string(t.then) == wait.then;
-      }));
+      CHECK(std::any_of(traps().begin(), traps().end(),
+                        [&](const Trap& t) { return std::string(t.first) == wait.first && std::string(t.then) == wait.then; }));
       if (!tried.emplace(std::pair(wait.first, wait.then), true).second) continue;
       const Templates bare = without_waits(wait.then);
       bool met = false, missed = false;

@@ -33,7 +33,9 @@ Figures figures_of(const std::vector<Figure>& all) {
 }
 
 constexpr ShownIn kIn = ShownIn::inches;
-Length inches(std::int64_t whole, std::int64_t n = 0, std::int64_t d = 1) { return Length::inches(whole) + Length::inches(1).times(n, d); }
+Length inches(std::int64_t whole, std::int64_t n = 0, std::int64_t d = 1) {
+  return Length::inches(whole) + Length::inches(1).times(n, d);
+}
 
 // A skirt of wool whose breadths and band are cut, as `done` says.
 struct CutSkirt {
@@ -92,10 +94,12 @@ std::string said(const Diagnostics& diag) {
 }  // namespace
 
 TEST_CASE("changes: altered, new and gone are told apart, with what is to be done", "[changes]") {
-  const auto older = older_of({cut("pieces/band/wool/cut width", inches(28)), figure("pleats/sides/count", std::int64_t{9}, Shown::exact, Action::remark),
-                               figure("cloths/wool/needed", inches(180), Shown::cloth, Action::buy), figure("measures/waist", inches(26), Shown::mark)});
-  const auto today = figures_of({cut("pieces/band/wool/cut width", inches(30)), figure("pleats/sides/count", std::int64_t{9}, Shown::exact, Action::remark),
-                                 figure("cloths/lawn/needed", inches(36), Shown::cloth, Action::buy), figure("measures/waist", inches(28), Shown::mark)});
+  const auto older = older_of(
+      {cut("pieces/band/wool/cut width", inches(28)), figure("pleats/sides/count", std::int64_t{9}, Shown::exact, Action::remark),
+       figure("cloths/wool/needed", inches(180), Shown::cloth, Action::buy), figure("measures/waist", inches(26), Shown::mark)});
+  const auto today = figures_of(
+      {cut("pieces/band/wool/cut width", inches(30)), figure("pleats/sides/count", std::int64_t{9}, Shown::exact, Action::remark),
+       figure("cloths/lawn/needed", inches(36), Shown::cloth, Action::buy), figure("measures/waist", inches(28), Shown::mark)});
   const Changes c = what_changed(older, today, {}, kIn);
   REQUIRE(c.all.size() == 4);
   CHECK(c.all[0].key == "pieces/band/wool/cut width");
@@ -124,7 +128,8 @@ TEST_CASE("changes: `was` keeps the figures of a renamed item, a renamed cloth's
   renamed["pieces"]["breadth"] = "skirt breadth";
   renamed["cloths"]["wool"] = "slate wool";
   CHECK(key_of_today("pieces/breadth/wool/cut width", renamed) == "pieces/skirt breadth/slate wool/cut width");
-  CHECK(key_of_today("pieces/Breadth/hem", renamed) == "pieces/skirt breadth/hem");  // names are told apart without regard to case
+  CHECK(key_of_today("pieces/Breadth/hem", renamed) ==
+        "pieces/skirt breadth/hem");  // names are told apart without regard to case
   CHECK(key_of_today("cloths/wool/lay/breadth 2/from end", renamed) == "cloths/slate wool/lay/skirt breadth 2/from end");
   CHECK(key_of_today("cloths/wool/lay/breadths 2/from end", renamed) == "cloths/slate wool/lay/breadths 2/from end");
   CHECK(key_of_today("pleats/breadth/count", renamed) == "pleats/breadth/count");
@@ -147,13 +152,16 @@ TEST_CASE("already cut: a piece that is too small holds, one that is too large i
   CutSkirt skirt;
   skirt.done("cut-pieces@wool");
   Diagnostics diag;
-  const Changes c = skirt.compare({cut("pieces/band/wool/cut width", inches(27, 1, 2)), cut("pieces/band/wool/cut length", inches(5)),
-                                   cut("pieces/breadth/wool/cut length", inches(44))},
-                                  {cut("pieces/band/wool/cut width", inches(29, 1, 2)), cut("pieces/band/wool/cut length", inches(4, 1, 2)),
-                                   cut("pieces/breadth/wool/cut length", inches(46))},
-                                  diag);
+  const Changes c =
+      skirt.compare({cut("pieces/band/wool/cut width", inches(27, 1, 2)), cut("pieces/band/wool/cut length", inches(5)),
+                     cut("pieces/breadth/wool/cut length", inches(44))},
+                    {cut("pieces/band/wool/cut width", inches(29, 1, 2)), cut("pieces/band/wool/cut length", inches(4, 1, 2)),
+                     cut("pieces/breadth/wool/cut length", inches(46))},
+                    diag);
   // 29 1/2 - 27 1/2 = 2 in; 5 - 4 1/2 = 1/2 in. The breadths' own step is not done: nothing is said of them.
-  CHECK(said(diag) == "hold already-cut: Band is cut from wool, and 2 in too narrow, also 1/2 in too long. > add a strip at the side, or cut again\n");
+  CHECK(
+      said(diag) ==
+      "hold already-cut: Band is cut from wool, and 2 in too narrow, also 1/2 in too long. > add a strip at the side, or cut again\n");
   REQUIRE(c.cut.size() == 1);
   CHECK(c.cut[0].step == "cut-pieces@wool");
 }
@@ -164,7 +172,8 @@ TEST_CASE("already cut: full breadths are as wide as the cloth, so only their le
   Diagnostics diag;
   skirt.compare({cut("pieces/breadth/wool/cut width", inches(58)), cut("pieces/breadth/wool/cut length", inches(46))},
                 {cut("pieces/breadth/wool/cut width", inches(60)), cut("pieces/breadth/wool/cut length", inches(44))}, diag);
-  CHECK(said(diag) == "warning already-cut: Breadth is cut from wool, and 2 in too long. > mark the new cutting line and trim it\n");
+  CHECK(said(diag) ==
+        "warning already-cut: Breadth is cut from wool, and 2 in too long. > mark the new cutting line and trim it\n");
 }
 
 TEST_CASE("already cut: more and fewer pieces, and one that is no longer wanted; what stops comes first", "[changes][cut]") {
@@ -173,12 +182,14 @@ TEST_CASE("already cut: more and fewer pieces, and one that is no longer wanted;
   skirt.done("cut-pieces@wool");
   Diagnostics diag;
   const auto copies = [](const char* key, std::int64_t n) { return figure(key, n, Shown::exact, Action::recut); };
-  skirt.compare({copies("pieces/band/wool/copies", 2), copies("pieces/breadth/wool/copies", 3), copies("pieces/tab/wool/copies", 1)},
-                {copies("pieces/band/wool/copies", 1), copies("pieces/breadth/wool/copies", 4)}, diag);
-  CHECK(said(diag) ==
-        "hold already-cut: The cutting of breadth from wool is done, and 1 more is wanted now. > cut 1 more\n"
-        "warning already-cut: The cutting of band from wool is done, and 1 fewer is wanted now. > keep what is left over for small pieces\n"
-        "warning already-cut: Tab is cut from wool, and no longer wanted of it. > keep it for small pieces\n");
+  skirt.compare(
+      {copies("pieces/band/wool/copies", 2), copies("pieces/breadth/wool/copies", 3), copies("pieces/tab/wool/copies", 1)},
+      {copies("pieces/band/wool/copies", 1), copies("pieces/breadth/wool/copies", 4)}, diag);
+  CHECK(
+      said(diag) ==
+      "hold already-cut: The cutting of breadth from wool is done, and 1 more is wanted now. > cut 1 more\n"
+      "warning already-cut: The cutting of band from wool is done, and 1 fewer is wanted now. > keep what is left over for small pieces\n"
+      "warning already-cut: Tab is cut from wool, and no longer wanted of it. > keep it for small pieces\n");
 }
 
 TEST_CASE("already cut: nothing is said of pieces whose cutting is not done, nor of sizes that print alike", "[changes][cut]") {
@@ -190,7 +201,8 @@ TEST_CASE("already cut: nothing is said of pieces whose cutting is not done, nor
   CHECK(said(diag).empty());
 }
 
-TEST_CASE("steps again: a done step that says a moved mark, or cut what no longer serves; measuring is not done again", "[changes]") {
+TEST_CASE("steps again: a done step that says a moved mark, or cut what no longer serves; measuring is not done again",
+          "[changes]") {
   CutSkirt skirt;
   PleatRun run;
   run.named.name = "sides";
@@ -211,11 +223,12 @@ TEST_CASE("steps again: a done step that says a moved mark, or cut what no longe
   skirt.done("cut-breadths@wool");
   skirt.done("cut-pieces");
   Diagnostics diag;
-  Changes c = skirt.compare({cut("pieces/band/wool/cut width", inches(27)), cut("pieces/breadth/wool/cut length", inches(46)),
-                             figure("measures/waist", inches(26)), figure("pleats/sides/mark 1/fold", inches(2), Shown::pleat_mark, Action::remark)},
-                            {cut("pieces/band/wool/cut width", inches(29)), cut("pieces/breadth/wool/cut length", inches(44)),
-                             figure("measures/waist", inches(28)), figure("pleats/sides/mark 1/fold", inches(3), Shown::pleat_mark, Action::remark)},
-                            diag);
+  Changes c = skirt.compare(
+      {cut("pieces/band/wool/cut width", inches(27)), cut("pieces/breadth/wool/cut length", inches(46)),
+       figure("measures/waist", inches(26)), figure("pleats/sides/mark 1/fold", inches(2), Shown::pleat_mark, Action::remark)},
+      {cut("pieces/band/wool/cut width", inches(29)), cut("pieces/breadth/wool/cut length", inches(44)),
+       figure("measures/waist", inches(28)), figure("pleats/sides/mark 1/fold", inches(3), Shown::pleat_mark, Action::remark)},
+      diag);
   add_steps_again(skirt.plans, skirt.project, c);
   REQUIRE(c.again.size() == 2);  // the breadths are trimmed, not cut again
   CHECK(c.again[0].id == "cut-pieces@wool");
@@ -241,7 +254,10 @@ std::vector<Figure> random_figures(draws::Draws& random) {
       case 1: value = std::int64_t{size}; break;
       default: value = std::string(size < 2 ? "knife" : "box"); break;
     }
-    Figure f = figure(key, value, k % 2 == 0 ? Shown::cut : Shown::mark, k % 5 == 0 ? Action::none : k % 5 < 3 ? Action::recut : Action::remark);
+    Figure f = figure(key, value, k % 2 == 0 ? Shown::cut : Shown::mark,
+                      k % 5 == 0  ? Action::none
+                      : k % 5 < 3 ? Action::recut
+                                  : Action::remark);
     f.is_private = k == 7;
     all.push_back(f);
   }
@@ -273,7 +289,9 @@ TEST_CASE("laws of the comparison, over random sets of figures", "[changes][laws
     for (const Change& c : back.all) {
       REQUIRE(named.count(c.key) == 1);
       const Change& mirror = *named[c.key];
-      const Change::Kind wanted = c.kind == Change::Kind::is_new ? Change::Kind::gone : c.kind == Change::Kind::gone ? Change::Kind::is_new : c.kind;
+      const Change::Kind wanted = c.kind == Change::Kind::is_new ? Change::Kind::gone
+                                  : c.kind == Change::Kind::gone ? Change::Kind::is_new
+                                                                 : c.kind;
       REQUIRE(mirror.kind == wanted);
       REQUIRE(mirror.action == c.action);
       REQUIRE(mirror.is_private == c.is_private);

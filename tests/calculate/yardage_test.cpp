@@ -71,21 +71,22 @@ TEST_CASE("the wool day dress: bodice pieces get a seam at every edge; muslin fi
   CHECK(g.count("pieces/bodice front/slate wool/copies") == 2);
   CHECK(g.length("pieces/upper sleeve/slate wool/cut length") == in(99, 4));  // 23 1/2 + 1 1/4 = 24 3/4
   CHECK(g.length("pieces/skirt breadth/slate wool/cut length") == in(93, 2));
-  CHECK(g.length("pieces/bodice back/slate wool/half width") == in(35, 8));   // (7 1/2 + 1 1/4) / 2
-  CHECK(g.count("pieces/skirt interlining/white muslin/copies") == 4);        // 170 1/4 / 43 3/4 = 3.9
+  CHECK(g.length("pieces/bodice back/slate wool/half width") == in(35, 8));  // (7 1/2 + 1 1/4) / 2
+  CHECK(g.count("pieces/skirt interlining/white muslin/copies") == 4);       // 170 1/4 / 43 3/4 = 3.9
   CHECK(g.figures().at("pieces/skirt interlining/white muslin/copies").working->numbers == "170 1/4 in / 43 3/4 in");
-  CHECK(g.length("cloths/white muslin/lay length") == in(186));               // 4 x 46 1/2
+  CHECK(g.length("cloths/white muslin/lay length") == in(186));  // 4 x 46 1/2
   // 186 / 0.95 + 4 = 199.8 in, by 1/8 yd 202 1/2 in
   CHECK(g.length("cloths/white muslin/needed") == in(405, 2));
   CHECK(g.length("cloths/white muslin/spare") == in(9, 2));
-  CHECK(g.lay("slate wool").cut.front().piece == "skirt breadth");            // full breadths are cut first
+  CHECK(g.lay("slate wool").cut.front().piece == "skirt breadth");  // full breadths are cut first
   CHECK(g.lay("slate wool").cut.front().allowances == "seams 5/8 in, hem 3 in, top 1 1/2 in");
 }
 
 TEST_CASE("from the same cloth twice is two layers") {
   Project p = garment::project(ShownIn::inches);
   p.cloths.push_back(garment::cloth("sateen", in(45), in(1, 2)));
-  p.pieces.push_back(garment::piece("back", PartOf::bodice, {"sateen", "sateen"}, garment::pairs(1), garment::finished(in(10)), garment::finished(in(20))));
+  p.pieces.push_back(garment::piece("back", PartOf::bodice, {"sateen", "sateen"}, garment::pairs(1), garment::finished(in(10)),
+                                    garment::finished(in(20))));
   const auto g = work_through(p);
   CHECK(g.count("pieces/back/sateen/copies") == 4);
   CHECK(g.length("pieces/back/sateen/cut width") == in(11));  // the usual 1/2 in seam
@@ -117,15 +118,15 @@ TEST_CASE("across the grain a piece lies turned; its cut sizes stay its own") {
 TEST_CASE("what cannot be laid yet is left out with a hold, never in silence") {
   Project p = garment::project(ShownIn::inches);
   p.cloths.push_back(garment::cloth("wool", in(45), in(1, 2)));
-  p.pieces.push_back(garment::piece("front", PartOf::bodice, {"wool"}, garment::make(1), garment::cut(in(12)), garment::cut(in(20))));
+  p.pieces.push_back(
+      garment::piece("front", PartOf::bodice, {"wool"}, garment::make(1), garment::cut(in(12)), garment::cut(in(20))));
   Piece bias = garment::piece("bow", PartOf::trimming, {"wool"}, garment::make(1), garment::cut(in(6)), garment::cut(in(30)));
   bias.grain = said(Grain::bias);
   p.pieces.push_back(bias);
   Piece open = garment::piece("cuff", PartOf::sleeve, {"wool"}, garment::make(2), Size{}, garment::cut(in(4)));
   p.pieces.push_back(open);
   const auto g = work_through(p);
-  CHECK(g.said() ==
-        "hold size-missing: Cuff has no width yet: it is not in the lay of wool.\n");
+  CHECK(g.said() == "hold size-missing: Cuff has no width yet: it is not in the lay of wool.\n");
   CHECK(g.lay("wool").to_buy.placed.size() == 2);  // the bow lies on the bias: a box of 36 in / sqrt 2
   CHECK(g.lay("wool").to_buy.placed[1].at.width.in_inches() + g.lay("wool").to_buy.placed[0].at.width.in_inches() > 20 + 25.4);
   CHECK(g.length("pieces/bow/wool/cut length") == in(30));
@@ -135,11 +136,11 @@ TEST_CASE("a narrower lining cut by the outer breadths' number is joined over ea
   Project p = garment::project(ShownIn::inches);
   p.cloths.push_back(garment::cloth("wool", in(58), in(1, 2)));
   p.cloths.push_back(garment::cloth("muslin", in(45), in(1, 2)));
-  p.pieces.push_back(garment::piece("breadth", PartOf::skirt, {"wool", "muslin"}, garment::make(3), garment::full_width(), garment::finished(in(40))));
+  p.pieces.push_back(garment::piece("breadth", PartOf::skirt, {"wool", "muslin"}, garment::make(3), garment::full_width(),
+                                    garment::finished(in(40))));
   const auto g = work_through(p);
   REQUIRE(g.message("joined-interlining") != nullptr);
-  CHECK(g.message("joined-interlining")->sentence ==
-        "Muslin is 45 in wide; breadths of wool are 58 in: 1 join in each.");
+  CHECK(g.message("joined-interlining")->sentence == "Muslin is 45 in wide; breadths of wool are 58 in: 1 join in each.");
   CHECK(g.message("joined-interlining")->severity == Severity::warning);
   CHECK(g.length("pieces/breadth/muslin/cut width") == in(58));  // 57 between seam lines + 2 x 1/2
   CHECK(g.count("pieces/breadth/muslin/part side/copies") == 6);
@@ -150,13 +151,14 @@ TEST_CASE("cloth that shrinks across is laid at what is left of its width") {
   Cloth cloth = garment::cloth("linen", cm(100), cm(1));
   cloth.shrinks_across = said(Percent{Ratio::of(4, 100)});
   p.cloths.push_back(cloth);
-  Piece breadth = garment::piece("breadth", PartOf::skirt, {"linen"}, garment::make(2), garment::full_width(), garment::cut(cm(90)));
+  Piece breadth =
+      garment::piece("breadth", PartOf::skirt, {"linen"}, garment::make(2), garment::full_width(), garment::cut(cm(90)));
   garment::allow(breadth, cm(1), Length{}, Length{});
   p.pieces.push_back(breadth);
   const auto g = work_through(p);
-  CHECK(g.length("cloths/linen/usable width") == cm(94));          // 100 x 0.96 - 2
+  CHECK(g.length("cloths/linen/usable width") == cm(94));  // 100 x 0.96 - 2
   CHECK(g.length("pieces/breadth/linen/cut width") == cm(96));
-  CHECK(g.length("skirt/joined round") == cm(188));                // 2 x 96 - 4 x 1
+  CHECK(g.length("skirt/joined round") == cm(188));  // 2 x 96 - 4 x 1
   p.cloths[0].shrunk_already = said(true);
   CHECK(work_through(p).length("skirt/joined round") == cm(196));  // 2 x 100 - 4
 }

@@ -8,7 +8,10 @@ using namespace gownsheaf::support;
 
 namespace {
 
-struct Checked { Project project; std::vector<Diagnostic> messages; };
+struct Checked {
+  Project project;
+  std::vector<Diagnostic> messages;
+};
 
 Checked checked(const std::string& text, const Templates& templates = the_library()) {
   Diagnostics diag;
@@ -41,7 +44,7 @@ TEST_CASE("a skirt of twelve lines checks clean, and what it leaves out is guess
 
   CHECK(*p.show_lengths_in == ShownIn::centimetres);  // every length is in centimetres or metres
   CHECK(p.show_lengths_in.origin == Origin::guessed);
-  CHECK(*p.garment == Garment::skirt);                // a skirt piece and a band
+  CHECK(*p.garment == Garment::skirt);  // a skirt piece and a band
   CHECK(p.garment.origin == Origin::guessed);
   CHECK_FALSE(*p.joined_at_waist);
   CHECK(*p.lining_sewn_in == "none");
@@ -65,7 +68,7 @@ TEST_CASE("a skirt of twelve lines checks clean, and what it leaves out is guess
   CHECK_FALSE(*linen.shrunk_already);
   REQUIRE(linen.bought.value->size() == 1);
   CHECK(linen.bought.value->front().length == Length::cm(250));
-  CHECK(*linen.sold_by == Length::cm(10));            // shops cut in 10 cm where lengths are in centimetres
+  CHECK(*linen.sold_by == Length::cm(10));  // shops cut in 10 cm where lengths are in centimetres
   CHECK(*linen.straighten == Length::inches(2));
   CHECK(linen.straighten.label == 'c');
   CHECK(*linen.lay == LayRule::either_way);
@@ -83,8 +86,8 @@ TEST_CASE("a skirt of twelve lines checks clean, and what it leaves out is guess
   CHECK(*breadth.seam_allowance == Length::mm(15));
   CHECK(*breadth.may_be_pieced);
   const Piece& band = p.pieces[1];
-  CHECK(*band.hem == Length{});                       // not a skirt piece: no hem of 3 in
-  CHECK(*band.top == Length::mm(15));                 // as its seam allowance
+  CHECK(*band.hem == Length{});        // not a skirt piece: no hem of 3 in
+  CHECK(*band.top == Length::mm(15));  // as its seam allowance
   CHECK_FALSE(*band.may_be_pieced);
 
   REQUIRE(p.pleats.size() == 1);
@@ -112,7 +115,7 @@ TEST_CASE("a dress with every section checks clean but for notes of what is not 
   CHECK(*p.garment == Garment::dress);
   CHECK(p.garment.origin == Origin::written);
   CHECK(*p.joined_at_waist);
-  CHECK(*p.lining_sewn_in == "flat");                 // drab sateen is used as lining, second in the bodice's `from`
+  CHECK(*p.lining_sewn_in == "flat");  // drab sateen is used as lining, second in the bodice's `from`
   CHECK(p.lining_sewn_in.label == 'a');
   CHECK(*p.show_lengths_in == ShownIn::inches);
   CHECK(*p.print.paper == Paper::letter);
@@ -127,7 +130,7 @@ TEST_CASE("a dress with every section checks clean but for notes of what is not 
   CHECK(p.piece("bodice front")->make->kind == Make::Kind::pairs);
   CHECK(p.piece("bodice front")->from == std::vector<std::string>{"slate wool", "drab sateen"});
   CHECK(*p.piece("bodice back")->on_fold);
-  CHECK(*p.piece("skirt breadth")->hem == Length::inches(3));                  // from `allowances`
+  CHECK(*p.piece("skirt breadth")->hem == Length::inches(3));  // from `allowances`
   CHECK(*p.piece("skirt breadth")->top == Length::from_rational(3, 2, LengthUnit::inch));
   CHECK(*p.piece("placket facing")->seam_allowance == Length::sixty_fourths(40));
   const Piece& interlining = *p.piece("skirt interlining");
@@ -183,18 +186,21 @@ TEST_CASE("written beats guessed beats default") {
     CHECK(p.part_of.origin == Origin::guessed);
   }
   SECTION("the depth of the skirt's hem is better than the default") {
-    const Piece p = checked(head + piece + " }]\nskirt: { kind: straight breadths, hem: { depth: 4 in } }\n").project.pieces.at(0);
+    const Piece p =
+        checked(head + piece + " }]\nskirt: { kind: straight breadths, hem: { depth: 4 in } }\n").project.pieces.at(0);
     CHECK(*p.hem == Length::inches(4));
     CHECK(p.hem.origin == Origin::guessed);
   }
   SECTION("the garment's allowances are better than that") {
     const Piece p = checked(head + "allowances: { hem: 5 in, seam: 1 in }\n" + piece +
-                            " }]\nskirt: { kind: straight breadths, hem: { depth: 4 in } }\n").project.pieces.at(0);
+                            " }]\nskirt: { kind: straight breadths, hem: { depth: 4 in } }\n")
+                        .project.pieces.at(0);
     CHECK(*p.hem == Length::inches(5));
     CHECK(*p.top == Length::inches(1));
   }
   SECTION("the piece's own is best, and none is nothing") {
-    CHECK(*checked(head + "allowances: { hem: 5 in }\n" + piece + ", hem: 6 in }]\n").project.pieces.at(0).hem == Length::inches(6));
+    CHECK(*checked(head + "allowances: { hem: 5 in }\n" + piece + ", hem: 6 in }]\n").project.pieces.at(0).hem ==
+          Length::inches(6));
     const Piece p = checked(head + piece + ", hem: none }]\n").project.pieces.at(0);
     CHECK(*p.hem == Length{});
     CHECK(p.hem.origin == Origin::none);
@@ -202,7 +208,8 @@ TEST_CASE("written beats guessed beats default") {
 }
 
 TEST_CASE("what is to be measured is kept by its place and is treated as absent") {
-  const Checked c = checked("gownsheaf: 1\ntitle: T\nmeasures: { waist: to measure }\ncloths: { Blue  Linen: { kind: dress linen, width: to measure } }\n");
+  const Checked c = checked(
+      "gownsheaf: 1\ntitle: T\nmeasures: { waist: to measure }\ncloths: { Blue  Linen: { kind: dress linen, width: to measure } }\n");
   CHECK(c.messages.empty());
   REQUIRE(c.project.to_measure.size() == 2);
   CHECK(c.project.to_measure[0].first == "measures/waist");
@@ -213,14 +220,16 @@ TEST_CASE("what is to be measured is kept by its place and is treated as absent"
 
 TEST_CASE("names match across case, spaces and composition, and print as first written") {
   // é as one code point in the cloth, as e and an accent in the piece
-  const Checked c = checked("gownsheaf: 1\ntitle: T\ncloths: { Drap  \xC3\xA9pais: { kind: wool suiting, width: 58 in } }\n"
-                            "pieces: [{ piece: sash, from: drap e\xCC\x81pais, finished width: 8 in, finished length: 2 yd }]\n");
+  const Checked c = checked(
+      "gownsheaf: 1\ntitle: T\ncloths: { Drap  \xC3\xA9pais: { kind: wool suiting, width: 58 in } }\n"
+      "pieces: [{ piece: sash, from: drap e\xCC\x81pais, finished width: 8 in, finished length: 2 yd }]\n");
   CHECK(c.messages.empty());
   CHECK(c.project.pieces.at(0).from.at(0) == "Drap \xC3\xA9pais");
 }
 
 TEST_CASE("one section's error leaves the others filled") {
-  const Checked c = checked("gownsheaf: 1\ntitle: T\nmeasures: { waist: 36 }\ncloths: { c: { kind: wool suiting, width: 58 in } }\n");
+  const Checked c =
+      checked("gownsheaf: 1\ntitle: T\nmeasures: { waist: 36 }\ncloths: { c: { kind: wool suiting, width: 58 in } }\n");
   CHECK(c.project.failed_sections == std::set<std::string>{"measures"});
   CHECK(c.project.measures.girths_and_lengths.empty());
   CHECK(c.project.cloths.size() == 1);

@@ -1,7 +1,7 @@
 // The table of templates built into the program: it is what the reader makes of the delivered files, and it never stands
 // in for a file that somebody changed.
-#include "check/check.h"
 #include "check/kept_templates.h"
+#include "check/check.h"
 #include "files/files.h"
 #include "read/kept_entry.h"
 #include "support/catch.h"
@@ -18,12 +18,14 @@ std::vector<std::string> delivered_names() { return list_files(kDelivered, ".yam
 std::string delivered_text(const std::string& name) { return read_below(kDelivered, name, kLargestProjectFile).value.value(); }
 
 // The delivered folder with every `from` of one file made `to`.
-void copy_delivered_with(const test::ScratchFolder& folder, const std::string& file, const std::string& from, const std::string& to) {
+void copy_delivered_with(const test::ScratchFolder& folder, const std::string& file, const std::string& from,
+                         const std::string& to) {
   for (const std::string& name : delivered_names()) {
     std::string text = delivered_text(name);
     if (name == file) {
       REQUIRE(text.find(from) != std::string::npos);
-      for (std::size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += to.size()) text.replace(at, from.size(), to);
+      for (std::size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += to.size())
+        text.replace(at, from.size(), to);
     }
     folder.put(name, text);
   }
@@ -75,8 +77,9 @@ TEST_CASE("an edited template file is honoured, and so is one that is added", "[
   REQUIRE(as_delivered.messages == "");
   const test::ScratchFolder folder;
   copy_delivered_with(folder, "steps-all.yaml", "Measure the wearer over", "Measure the wearer twice over");
-  folder.put("steps-own.yaml", "steps: our own\nformat: 1\nlist:\n  - step: air-the-room\n    say: Air the room.\n"
-                               "    hours: { each: 5 min, label: c }\n    label: c\n");
+  folder.put("steps-own.yaml",
+             "steps: our own\nformat: 1\nlist:\n  - step: air-the-room\n    say: Air the room.\n"
+             "    hours: { each: 5 min, label: c }\n    label: c\n");
   const KeptOrRead edited = read_folder(folder.path());
   CHECK(edited.messages == "");
   REQUIRE(edited.templates.step("measure-wearer") != nullptr);

@@ -111,6 +111,7 @@ TEST_CASE("the key tables show every key but note and was, and mark what is not 
     if (!(below && (last_part(spec.path) == "note" || last_part(spec.path) == "was"))) ++wanted;
   }
   CHECK(rows == wanted);
-  CHECK(tables.find("| `width` | length; 4 in to 150 in | guessed: the cloth table | Selvage to selvage. |") != std::string::npos);
+  CHECK(tables.find("| `width` | length; 4 in to 150 in | guessed: the cloth table | Selvage to selvage. |") !=
+        std::string::npos);
   CHECK(tables.find("*Not worked out yet.*") != std::string::npos);
 }

@@ -31,7 +31,9 @@ std::string joined(const std::vector<std::string>& lines) {
   return text;
 }
 
-struct Part { std::size_t at, length; };
+struct Part {
+  std::size_t at, length;
+};
 
 bool ends_word(char c) { return std::string_view("\n,{}[]:#").find(c) != std::string_view::npos; }
 
@@ -83,11 +85,53 @@ void change_lines(Draws& draw, std::string& text) {
 
 // One key or value is left out, written twice, exchanged for another of the file, or for a word that is none of its kind.
 void change_words(Draws& draw, std::string& text, bool keys) {
-  static const std::vector<std::string> strangers = {
-      "", "to measure", "none", "0", "-1 in", "1", "2", "500", "99999999999999999999 in", "0.0001 mm", "1/0 in", "50 yd", "0 in",
-      "30 %", "101 %", "1e3 mm", "13\"", "2031-02-30", "yes", "no", "off", "full", "the rest", "pair", "share of bought", "{}", "[]",
-      "[a, b]", "{ a: b }", "box", "inverted", "gathers", "plain", "across", "bias", "centimetres", "inches", "\xE2\x80\xA8", "~",
-      "1 in", "3 %", "0 %", "2.5", "50 mm", "the moon", "60 in", "half"};
+  static const std::vector<std::string> strangers = {"",
+                                                     "to measure",
+                                                     "none",
+                                                     "0",
+                                                     "-1 in",
+                                                     "1",
+                                                     "2",
+                                                     "500",
+                                                     "99999999999999999999 in",
+                                                     "0.0001 mm",
+                                                     "1/0 in",
+                                                     "50 yd",
+                                                     "0 in",
+                                                     "30 %",
+                                                     "101 %",
+                                                     "1e3 mm",
+                                                     "13\"",
+                                                     "2031-02-30",
+                                                     "yes",
+                                                     "no",
+                                                     "off",
+                                                     "full",
+                                                     "the rest",
+                                                     "pair",
+                                                     "share of bought",
+                                                     "{}",
+                                                     "[]",
+                                                     "[a, b]",
+                                                     "{ a: b }",
+                                                     "box",
+                                                     "inverted",
+                                                     "gathers",
+                                                     "plain",
+                                                     "across",
+                                                     "bias",
+                                                     "centimetres",
+                                                     "inches",
+                                                     "\xE2\x80\xA8",
+                                                     "~",
+                                                     "1 in",
+                                                     "3 %",
+                                                     "0 %",
+                                                     "2.5",
+                                                     "50 mm",
+                                                     "the moon",
+                                                     "60 in",
+                                                     "half"};
   const std::vector<Part> words = words_of(text, keys);
   if (words.empty()) return;
   const Part at = words[place_in(draw, words.size())], other = words[place_in(draw, words.size())];
@@ -182,8 +226,8 @@ void check_messages(const std::string& text) {
   std::set<std::pair<SourceSpan, std::string>> told;
   for (const Diagnostic& d : messages) {
     const bool placed = d.at.line >= 1 && d.at.line <= lines && d.at.column >= 1 && d.at.length >= 1;
-    const bool worded = !d.code.empty() && d.sentence.size() > 8 && can_be_seen(d.sentence + d.hint) &&
-                        (ticks || is_whole(d.sentence));
+    const bool worded =
+        !d.code.empty() && d.sentence.size() > 8 && can_be_seen(d.sentence + d.hint) && (ticks || is_whole(d.sentence));
     const bool once = told.emplace(d.at, d.sentence).second;
     if (!placed || !worded || !once) wrong.push_back(d);
   }

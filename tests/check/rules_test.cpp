@@ -65,8 +65,9 @@ TEST_CASE("[C04] a: Baldt's 1 in between hooks by the rule, where a closing keep
 }
 
 TEST_CASE("where the waist was measured says where a closing round it breathes") {
-  const std::string strained = "measures: { waist: 28 in }\nclosures: [{ closure: side, length: 10 in, fasten: hooks and eyes }]\n"
-                               "strain: [{ closure: side, goes round: waist, worn: close }]\n";
+  const std::string strained =
+      "measures: { waist: 28 in }\nclosures: [{ closure: side, length: 10 in, fasten: hooks and eyes }]\n"
+      "strain: [{ closure: side, goes round: waist, worn: close }]\n";
   CHECK(*check_rules(strained).strain.at(0).breathes_at == "natural waist");
   const Project midway = check_rules(strained + "rules: { waist is: midway }\n");
   CHECK(*midway.strain.at(0).breathes_at == "navel");

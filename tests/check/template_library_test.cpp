@@ -55,8 +55,9 @@ TEST_CASE("library: sets, steps and cloths are all there", "[library]") {
   CHECK(t.cloth_kinds.size() == 32);
   CHECK(t.fingerprints.size() >= 8);
   CHECK(t.fingerprints.at("pin-up.yaml").size() == 64);
-  for (const char* id : {"measure-wearer", "inspect-cloth", "shrink-cloth", "lay-out-cloth", "cut-breadths", "cut-pieces",
-                         "mark-pleats", "sew-breadths", "level-the-waist", "hem-skirt", "baste-interlining", "join-skirt-to-bodice"})
+  for (const char* id :
+       {"measure-wearer", "inspect-cloth", "shrink-cloth", "lay-out-cloth", "cut-breadths", "cut-pieces", "mark-pleats",
+        "sew-breadths", "level-the-waist", "hem-skirt", "baste-interlining", "join-skirt-to-bodice"})
     CHECK(t.step(id) != nullptr);
 }
 
@@ -78,11 +79,11 @@ TEST_CASE("library: nothing cuts good cloth before something else is done", "[li
     if (s.cannot_undo == "cuts good cloth") {
       ++cuts;
       // What is cut off a bought trim, out of the patch kept for strips or as it was draped has no cloth of its own.
-      const bool of_no_cloth = s.id == "cut-bias-strips" || s.id == "make-trims" || s.id == "make-bows" || s.id == "join-lace" || s.id == "cut-drapery";
+      const bool of_no_cloth = s.id == "cut-bias-strips" || s.id == "make-trims" || s.id == "make-bows" || s.id == "join-lace" ||
+                               s.id == "cut-drapery";
       CHECK(s.for_each == (of_no_cloth ? "" : "cloth"));
     }
-    if (!s.cannot_undo.empty())
-      CHECK(std::any_of(s.after.begin(), s.after.end(), [](const After& a) { return a.hard; }));
+    if (!s.cannot_undo.empty()) CHECK(std::any_of(s.after.begin(), s.after.end(), [](const After& a) { return a.hard; }));
     if (!s.gate.empty()) CHECK(std::any_of(s.after.begin(), s.after.end(), [](const After& a) { return a.hard; }));
   }
   CHECK(cuts == 7);
@@ -107,7 +108,8 @@ TEST_CASE("library: acts fit two lines, reasons are one sentence", "[library]") 
 }
 
 TEST_CASE("library: every source has its entry", "[library]") {
-  const std::string docs = file_text(GOWNSHEAF_SOURCE_DIR "/docs/sources.md") + file_text(GOWNSHEAF_SOURCE_DIR "/docs/sources-steps.md");
+  const std::string docs =
+      file_text(GOWNSHEAF_SOURCE_DIR "/docs/sources.md") + file_text(GOWNSHEAF_SOURCE_DIR "/docs/sources-steps.md");
   std::set<std::string> named;
   for (const Step& s : delivered().steps) {
     INFO(s.id << ": " << s.source);
@@ -141,12 +143,14 @@ TEST_CASE("library: the cloth table holds what its rows say", "[library]") {
   }
 }
 
-TEST_CASE("library: every gate of a step has its page, and every page looks at something that can be measured or seen", "[library]") {
+TEST_CASE("library: every gate of a step has its page, and every page looks at something that can be measured or seen",
+          "[library]") {
   const Templates& t = delivered();
   for (const Step& s : t.steps) {
     if (s.gate.empty()) continue;
     INFO(s.id << ": " << s.gate);
-    CHECK(std::any_of(t.fitting_checks.begin(), t.fitting_checks.end(), [&](const FittingChecks& c) { return c.gate == s.gate; }));
+    CHECK(
+        std::any_of(t.fitting_checks.begin(), t.fitting_checks.end(), [&](const FittingChecks& c) { return c.gate == s.gate; }));
   }
   CHECK(t.fitting_checks.size() >= 6);
   for (const FittingChecks& gate : t.fitting_checks) {

@@ -96,7 +96,9 @@ TEST_CASE("templates: what a step may not hold", "[templates]") {
     CHECK(d.hint == "did you mean `say`?");
   }
   SECTION("a figure that no run has") {
-    const Diagnostic d = one(steps("  - { step: fold, for each: run, say: \"Fold {run:deptth} deep.\", plainly: Fold it., label: c }\n"), "unknown-figure");
+    const Diagnostic d =
+        one(steps("  - { step: fold, for each: run, say: \"Fold {run:deptth} deep.\", plainly: Fold it., label: c }\n"),
+            "unknown-figure");
     CHECK(d.at.column == 45);
     CHECK(d.at.length == 12);
     CHECK(d.hint == "did you mean `depth`?");
@@ -110,17 +112,19 @@ TEST_CASE("templates: what a step may not hold", "[templates]") {
   SECTION("a figure in the act without the act in plain words") {
     one(steps("  - { step: fold, for each: run, say: \"Fold {run:count}.\", label: c }\n"), "key-missing");
   }
-  SECTION("an open brace") {
-    CHECK(one(steps("  - { step: fold, say: \"Fold {run.\", label: c }\n"), "braces").at.column == 30);
-  }
+  SECTION("an open brace") { CHECK(one(steps("  - { step: fold, say: \"Fold {run.\", label: c }\n"), "braces").at.column == 30); }
   SECTION("braces in a reason") {
-    one(steps(kHem + "  - { step: fold, for each: run, say: Fold it., after: [{ id: hem, because: \"{run} hangs\" }], label: c }\n"), "braces");
+    one(steps(kHem +
+              "  - { step: fold, for each: run, say: Fold it., after: [{ id: hem, because: \"{run} hangs\" }], label: c }\n"),
+        "braces");
   }
   SECTION("a word outside the closed list") {
-    CHECK(one(steps("  - { step: cut, say: Cut it., cannot undo: cut good cloth, label: c }\n"), "unknown-word").hint.find("did you mean `cuts good cloth`?") == 0);
+    CHECK(one(steps("  - { step: cut, say: Cut it., cannot undo: cut good cloth, label: c }\n"), "unknown-word")
+              .hint.find("did you mean `cuts good cloth`?") == 0);
   }
   SECTION("a sheet that is not known") {
-    CHECK(one(steps("  - { step: cut, say: Cut it., sheet: cuttin list, label: c }\n"), "unknown-word").hint.find("did you mean `cutting list`?") == 0);
+    CHECK(one(steps("  - { step: cut, say: Cut it., sheet: cuttin list, label: c }\n"), "unknown-word")
+              .hint.find("did you mean `cutting list`?") == 0);
   }
   SECTION("a need that is not known") {
     one(steps("  - { step: cut, say: Cut it., needs: [tabel], label: c }\n"), "unknown-word");
@@ -133,20 +137,16 @@ TEST_CASE("templates: what a step may not hold", "[templates]") {
     CHECK(d.at.column == 42);
     CHECK(d.hint == "did you mean `skirt`?");
   }
-  SECTION("label a without its source") {
-    one(steps("  - { step: cut, say: Cut it., label: a }\n"), "source-missing");
-  }
+  SECTION("label a without its source") { one(steps("  - { step: cut, say: Cut it., label: a }\n"), "source-missing"); }
   SECTION("a source that is no anchor") {
     one(steps("  - { step: cut, say: Cut it., label: a, source: some book }\n"), "source-form");
   }
-  SECTION("no label at all") {
-    one(steps("  - { step: cut, say: Cut it. }\n"), "key-missing");
-  }
-  SECTION("an id with capitals") {
-    one(steps("  - { step: Cut it, say: Cut it., label: c }\n"), "name-letters");
-  }
+  SECTION("no label at all") { one(steps("  - { step: cut, say: Cut it. }\n"), "key-missing"); }
+  SECTION("an id with capitals") { one(steps("  - { step: Cut it, say: Cut it., label: c }\n"), "name-letters"); }
   SECTION("four lines of figures") {
-    one(steps("  - { step: cut, for each: run, say: Cut it., shows: [\"{run:depth}\", \"{run:flat}\", \"{run:count}\", \"{run:plus}\"], label: c }\n"), "shows-form");
+    one(steps(
+            "  - { step: cut, for each: run, say: Cut it., shows: [\"{run:depth}\", \"{run:flat}\", \"{run:count}\", \"{run:plus}\"], label: c }\n"),
+        "shows-form");
   }
   SECTION("a line without a figure") {
     one(steps("  - { step: cut, say: Cut it., shows: [two of them], label: c }\n"), "shows-form");
@@ -154,16 +154,16 @@ TEST_CASE("templates: what a step may not hold", "[templates]") {
   SECTION("hours without a unit") {
     one(steps("  - { step: cut, say: Cut it., hours: { each: 30, label: c }, label: c }\n"), "unit-missing");
   }
-  SECTION("a value that is empty") {
-    one(steps("  - { step: cut, say: Cut it., gate: , label: c }\n"), "value-empty");
-  }
+  SECTION("a value that is empty") { one(steps("  - { step: cut, say: Cut it., gate: , label: c }\n"), "value-empty"); }
   SECTION("yes in another word") {
-    one(steps(kHem + "  - { step: cut, say: Cut it., after: [{ id: hem, because: it must, hard: always }], label: c }\n"), "yes-or-no");
+    one(steps(kHem + "  - { step: cut, say: Cut it., after: [{ id: hem, because: it must, hard: always }], label: c }\n"),
+        "yes-or-no");
   }
 }
 
 TEST_CASE("templates: ids that others name must be there, once", "[templates]") {
-  const std::string after_hem = "  - { step: fold, say: Fold it., after: [{ id: hme, because: it must, hard: yes }], label: c }\n";
+  const std::string after_hem =
+      "  - { step: fold, say: Fold it., after: [{ id: hme, because: it must, hard: yes }], label: c }\n";
   const Diagnostic unknown = one(steps(kHem + after_hem), "unknown-step");
   CHECK(unknown.hint == "did you mean `hem`?");
   CHECK(unknown.at.column == 48);
@@ -187,9 +187,10 @@ TEST_CASE("templates: a ring of hard edges is refused, whatever the conditions s
   CHECK(one(steps(hard), "steps-ring").sentence == "pipe-neck waits for set-sleeves waits for pipe-neck.");
   CHECK(steps(soft).messages.empty());
   // A replacement takes the edges of what it replaces, so the ring may run through it.
-  one(steps("  - { step: gather, say: Gather it., label: c }\n"
-            "  - { step: band, say: Band it., after: [{ id: gather, because: it must, hard: yes }], label: c }\n"
-            "  - { step: pleat, say: Pleat it., replaces: gather, after: [{ id: band, because: it must, hard: yes }], label: c }\n"),
+  one(steps(
+          "  - { step: gather, say: Gather it., label: c }\n"
+          "  - { step: band, say: Band it., after: [{ id: gather, because: it must, hard: yes }], label: c }\n"
+          "  - { step: pleat, say: Pleat it., replaces: gather, after: [{ id: band, because: it must, hard: yes }], label: c }\n"),
       "steps-ring");
 }
 
@@ -197,8 +198,9 @@ TEST_CASE("templates: packet sets", "[templates]") {
   const auto set = [](const std::string& sheets, const std::string& head = "reads from: 60 cm\nprivate: hidden\n") {
     return load({{"set.yaml", "set: pin-up\nformat: 1\n" + head + "sheets:\n" + sheets}});
   };
-  const Loaded good = set("  - { sheet: order of work, title: Next, steps: next 8, keep: one page }\n"
-                          "  - { sheet: pleats, title: \"Pleats: {run}\", for each: run, when: pleat kind is knife }\n");
+  const Loaded good =
+      set("  - { sheet: order of work, title: Next, steps: next 8, keep: one page }\n"
+          "  - { sheet: pleats, title: \"Pleats: {run}\", for each: run, when: pleat kind is knife }\n");
   CHECK(good.messages.empty());
   REQUIRE(good.templates.sets.size() == 1);
   const PacketSet& s = good.templates.sets[0];
@@ -209,8 +211,11 @@ TEST_CASE("templates: packet sets", "[templates]") {
   CHECK(s.sheets[1].at.line == 7);
 
   CHECK_FALSE(s.shared);
-  CHECK(set("  - { sheet: what changed, title: What changed }\n", "reads from: 40 cm\nprivate: hidden\nshared: yes\n").templates.sets[0].shared);
-  CHECK(one(set("  - { sheet: pleats, title: Pleats }\n", "reads from: 40 cm\nprivate: shown\nshared: yes\n"), "wrong-place").hint == "private: hidden");
+  CHECK(set("  - { sheet: what changed, title: What changed }\n", "reads from: 40 cm\nprivate: hidden\nshared: yes\n")
+            .templates.sets[0]
+            .shared);
+  CHECK(one(set("  - { sheet: pleats, title: Pleats }\n", "reads from: 40 cm\nprivate: shown\nshared: yes\n"), "wrong-place")
+            .hint == "private: hidden");
   CHECK(one(set("  - { sheet: pleets, title: Pleats }\n"), "unknown-word").hint.find("did you mean `pleats`?") == 0);
   one(set("  - { sheet: pleats, title: \"{run}\" }\n"), "unknown-figure");
   one(set("  - { sheet: pleats, for each: run, title: \"{run:count}\" }\n"), "unknown-figure");
@@ -223,7 +228,9 @@ TEST_CASE("templates: packet sets", "[templates]") {
 }
 
 TEST_CASE("templates: cloth kinds", "[templates]") {
-  const auto kinds = [](const std::string& rows) { return load({{"cloth.yaml", "cloth kinds: trial\nformat: 1\nlist:\n" + rows}}); };
+  const auto kinds = [](const std::string& rows) {
+    return load({{"cloth.yaml", "cloth kinds: trial\nformat: 1\nlist:\n" + rows}});
+  };
   one(kinds("  - { kind: wool, width: 58, label: c }\n"), "unit-missing");
   one(kinds("  - { kind: wool, weight: 13 oz per running yd, label: c }\n"), "unit-kind");
   one(kinds("  - { kind: wool, colour: grey, label: c }\n"), "unknown-key");
@@ -236,7 +243,8 @@ TEST_CASE("templates: cloth kinds", "[templates]") {
 
 TEST_CASE("templates: a file says by its first key what it is", "[templates]") {
   CHECK(one(load({{"a.yaml", "step: hem\n"}}), "template-kind").hint == "did you mean `steps`?");
-  CHECK(one(load({{"a.yaml", "blocks: notes\nformat: 1\n"}}), "template-kind").sentence == "Files that begin with `blocks` are not read yet.");
+  CHECK(one(load({{"a.yaml", "blocks: notes\nformat: 1\n"}}), "template-kind").sentence ==
+        "Files that begin with `blocks` are not read yet.");
   one(load({{"a.yaml", "steps: trial\nformat: 2\nlist: [{ step: hem, say: Hem it., label: c }]\n"}}), "newer-format");
   CHECK(load({{"readme.txt", "not a template"}}).messages.size() == 1);
   CHECK(one(load({}), "templates-unread").sentence.find("holds no .yaml file") != std::string::npos);
@@ -247,8 +255,9 @@ TEST_CASE("templates: a file says by its first key what it is", "[templates]") {
 }
 
 TEST_CASE("templates: one fault does not hide the next", "[templates]") {
-  const Loaded l = load({{"a.yaml", library("  - { step: hem, say: Hem it., label: q }\n  - { step: fold, sey: Fold it., label: c }\n")},
-                         {"b.yaml", "set: pin-up\nformat: 1\nreads from: 60 cm\nprivate: hidden\nsheets: [{ sheet: pleet, title: P }]\n"}});
+  const Loaded l =
+      load({{"a.yaml", library("  - { step: hem, say: Hem it., label: q }\n  - { step: fold, sey: Fold it., label: c }\n")},
+            {"b.yaml", "set: pin-up\nformat: 1\nreads from: 60 cm\nprivate: hidden\nsheets: [{ sheet: pleet, title: P }]\n"}});
   std::vector<std::string> codes;
   for (const Diagnostic& d : l.messages) codes.push_back(d.code);
   CHECK(codes == std::vector<std::string>{"unknown-word", "key-missing", "unknown-key", "unknown-word"});
@@ -265,7 +274,9 @@ TEST_CASE("templates: every key of the table says what it is for", "[templates]"
 }
 
 TEST_CASE("templates: any mixed-up file gives messages, never a crash", "[templates][law]") {
-  const std::string good = library(kHem + "  - { step: fold, for each: run, say: \"Fold {run}.\", after: [{ id: hem, because: it must, hard: yes }], when: pleat kind is knife, hours: { each: 3 min, label: c }, label: c }\n");
+  const std::string good = library(
+      kHem +
+      "  - { step: fold, for each: run, say: \"Fold {run}.\", after: [{ id: hem, because: it must, hard: yes }], when: pleat kind is knife, hours: { each: 3 min, label: c }, label: c }\n");
   std::mt19937 dice(3);
   const char signs[] = "{}[]:,\"'#-\n az0";
   for (int i = 0; i < kLawRounds / 20; ++i) {
@@ -283,7 +294,8 @@ TEST_CASE("templates: any mixed-up file gives messages, never a crash", "[templa
 namespace {
 
 std::string checks(const std::string& line, const std::string& more = "") {
-  return "fitting checks: trial\nformat: 1\nlist:\n  - gate: mock-up\n    title: the mock-up\n" + more + "    look:\n      - " + line + "\n";
+  return "fitting checks: trial\nformat: 1\nlist:\n  - gate: mock-up\n    title: the mock-up\n" + more + "    look:\n      - " +
+         line + "\n";
 }
 Loaded fitting(const std::string& line, const std::string& more = "") { return load({{"checks.yaml", checks(line, more)}}); }
 Loaded cautions(const std::string& lines) { return load({{"cautions.yaml", "cautions: trial\nformat: 1\nlist:\n" + lines}}); }
@@ -291,8 +303,9 @@ Loaded cautions(const std::string& lines) { return load({{"cautions.yaml", "caut
 }  // namespace
 
 TEST_CASE("templates: a gate's checks are read into their structs", "[templates]") {
-  const Loaded l = fitting("{ at: Waist, how: pinch, allowed: \"measures {girths/waist/finished}\", plainly: \"within {1/4 in}\", remedy: \"{one}: share\", when: has bodice, label: c }",
-                           "    when: has bodice\n    wear: [shoes]\n    moves: [Deep breath]\n");
+  const Loaded l = fitting(
+      "{ at: Waist, how: pinch, allowed: \"measures {girths/waist/finished}\", plainly: \"within {1/4 in}\", remedy: \"{one}: share\", when: has bodice, label: c }",
+      "    when: has bodice\n    wear: [shoes]\n    moves: [Deep breath]\n");
   CHECK(l.messages.empty());
   REQUIRE(l.templates.fitting_checks.size() == 1);
   const FittingChecks& gate = l.templates.fitting_checks[0];
@@ -307,25 +320,29 @@ TEST_CASE("templates: a gate's checks are read into their structs", "[templates]
 
 TEST_CASE("templates: what a line of a fitting may not hold", "[templates]") {
   SECTION("a figure without the words for a garment that lacks it") {
-    CHECK(one(fitting("{ at: Waist, how: pinch, allowed: \"{girths/waist/finished}\", remedy: share, label: c }"), "key-missing").hint.find("plainly: ") == 0);
+    CHECK(one(fitting("{ at: Waist, how: pinch, allowed: \"{girths/waist/finished}\", remedy: share, label: c }"), "key-missing")
+              .hint.find("plainly: ") == 0);
   }
   SECTION("what is neither length nor figure") {
-    CHECK(one(fitting("{ at: Waist, how: pinch, allowed: \"within {some}\", remedy: share, label: c }"), "unknown-figure").at.length == 6);
+    CHECK(one(fitting("{ at: Waist, how: pinch, allowed: \"within {some}\", remedy: share, label: c }"), "unknown-figure")
+              .at.length == 6);
   }
   SECTION("a figure in the plain words") {
-    one(fitting("{ at: Waist, how: pinch, allowed: none, plainly: \"{girths/waist/finished}\", remedy: share, label: c }"), "unknown-figure");
+    one(fitting("{ at: Waist, how: pinch, allowed: none, plainly: \"{girths/waist/finished}\", remedy: share, label: c }"),
+        "unknown-figure");
   }
   SECTION("one item's figure") {
-    one(fitting("{ at: Waist, how: pinch, allowed: \"{pleats/sides/depth}\", plainly: deep, remedy: share, label: c }"), "unknown-figure");
+    one(fitting("{ at: Waist, how: pinch, allowed: \"{pleats/sides/depth}\", plainly: deep, remedy: share, label: c }"),
+        "unknown-figure");
   }
-  SECTION("an open brace") {
-    one(fitting("{ at: Waist, how: pinch, allowed: \"{1/4 in\", remedy: share, label: c }"), "braces");
-  }
+  SECTION("an open brace") { one(fitting("{ at: Waist, how: pinch, allowed: \"{1/4 in\", remedy: share, label: c }"), "braces"); }
   SECTION("braces where there are words alone") {
     one(fitting("{ at: Waist, how: \"{2 in} down\", allowed: none, remedy: share, label: c }"), "braces");
   }
   SECTION("a remedy left out") { one(fitting("{ at: Waist, how: pinch, allowed: none, label: c }"), "key-missing"); }
-  SECTION("a label that names no source") { one(fitting("{ at: Waist, how: pinch, allowed: none, remedy: share, label: a }"), "source-missing"); }
+  SECTION("a label that names no source") {
+    one(fitting("{ at: Waist, how: pinch, allowed: none, remedy: share, label: a }"), "source-missing");
+  }
   SECTION("a fact that is not there") {
     one(fitting("{ at: Waist, how: pinch, allowed: none, remedy: share, when: has bodies, label: c }"), "unknown-fact");
   }
@@ -336,7 +353,8 @@ TEST_CASE("templates: what a line of a fitting may not hold", "[templates]") {
 
 TEST_CASE("templates: cautions are read, and what they may not hold", "[templates]") {
   SECTION("whole") {
-    const Loaded l = cautions("  - { about: Cords, say: \"At most {3 in}.\", defers to: the rules, when: has child, label: c }\n");
+    const Loaded l =
+        cautions("  - { about: Cords, say: \"At most {3 in}.\", defers to: the rules, when: has child, label: c }\n");
     CHECK(l.messages.empty());
     REQUIRE(l.templates.cautions.size() == 1);
     CHECK(l.templates.cautions[0].defers_to == "the rules");
@@ -348,7 +366,9 @@ TEST_CASE("templates: cautions are read, and what they may not hold", "[template
     one(cautions("  - { about: Cords, say: \"{girths/waist/finished}\", defers to: the rules, label: c }\n"), "unknown-figure");
   }
   SECTION("two of one name") {
-    one(cautions("  - { about: Cords, say: None., defers to: the rules, label: c }\n  - { about: cords, say: No., defers to: the rules, label: c }\n"), "name-twice");
+    one(cautions(
+            "  - { about: Cords, say: None., defers to: the rules, label: c }\n  - { about: cords, say: No., defers to: the rules, label: c }\n"),
+        "name-twice");
   }
   SECTION("a source that is no anchor") {
     one(cautions("  - { about: Cords, say: None., defers to: the rules, source: a law, label: a }\n"), "source-form");

@@ -22,7 +22,9 @@ std::string lines(const std::string& text) {
     if (json.is_discarded()) return all + "?" + text.substr(at);
     if (json.contains("sentence")) all += json.value("severity", "") + "\n";
     else if (json.contains("state")) all += json.value("state", "") + " " + json.value("project", json.value("file", "")) + "\n";
-    else all += std::to_string(json.at("made").get<int>()) + std::to_string(json.at("current").get<int>()) + std::to_string(json.at("failed").get<int>()) + "\n";
+    else
+      all += std::to_string(json.at("made").get<int>()) + std::to_string(json.at("current").get<int>()) +
+             std::to_string(json.at("failed").get<int>()) + "\n";
   }
   return all;
 }
@@ -33,9 +35,11 @@ TEST_CASE("the list of packets has a line for each, and what batch.json tells of
   const fs::path folder = fresh_folder("commands-list");
   fs::create_directories(folder / "in/cloak");
   const auto put = [&](const std::string& name, const std::string& title, const std::string& bought, const std::string& set) {
-    std::ofstream(folder / "in" / name) << "gownsheaf: 1\ntitle: " << title << "\nwearer: { name: Ada Rowan }\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: ["
-                                        << bought << "] } }\npieces: [{ piece: breadth, part of: skirt, make: 1, from: [linen], cut width: 100 cm, cut length: 95 cm }]\n"
-                                        << "print: { sheets: " << set << " }\n";
+    std::ofstream(folder / "in" / name)
+        << "gownsheaf: 1\ntitle: " << title
+        << "\nwearer: { name: Ada Rowan }\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [" << bought
+        << "] } }\npieces: [{ piece: breadth, part of: skirt, make: 1, from: [linen], cut width: 100 cm, cut length: 95 cm }]\n"
+        << "print: { sheets: " << set << " }\n";
   };
   put("a.yaml", "Alone", "3 m", "pin-up");
   put("cloak/project.yaml", "Others", "3 m", "group");
@@ -44,11 +48,13 @@ TEST_CASE("the list of packets has a line for each, and what batch.json tells of
   CHECK(in(folder, "batch in --out out -q").code == 1);
   const auto json = nlohmann::json::parse(gownsheaf_test::slurp((folder / "out/batch.json").string()));
   REQUIRE(json.at("projects").size() == 4);
-  for (const auto& project : json.at("projects")) CHECK((project.at("state") == "failed") == !fs::exists(folder / "out" / project.value("packet", "none")));
+  for (const auto& project : json.at("projects"))
+    CHECK((project.at("state") == "failed") == !fs::exists(folder / "out" / project.value("packet", "none")));
   const auto text = in(folder, "--version > /dev/null; pdftotext -layout out/index.pdf - 2> /dev/null | sed 's/  */ /g'").out;
   if (text.empty()) return;  // no pdftotext here
   CAPTURE(text);
-  for (const char* line : {"\na Alone A. R. linen 1.2 m\n", "\ncloak Others linen 1.2 m\n", "\ns Scant A. R. linen 1.2 m 1 hold\n", "\nx failed; no", "4 projects, 1 failed."})
+  for (const char* line : {"\na Alone A. R. linen 1.2 m\n", "\ncloak Others linen 1.2 m\n",
+                           "\ns Scant A. R. linen 1.2 m 1 hold\n", "\nx failed; no", "4 projects, 1 failed."})
     CHECK(text.find(line) != std::string::npos);
 }
 

@@ -63,7 +63,8 @@ TEST_CASE("a failed run leaves the old packet as it was and exits with 1", "[com
   CHECK(ran.out.find("skirt.yaml:") != std::string::npos);
   CHECK(ran.out.find("[key-twice]") != std::string::npos);
   CHECK(slurp((folder / "skirt.pdf").string()) == before);
-  CHECK(std::distance(fs::directory_iterator(folder), fs::directory_iterator()) == 4);  // project, figures, calendar, packet: no temporary file is left
+  CHECK(std::distance(fs::directory_iterator(folder), fs::directory_iterator()) ==
+        4);  // project, figures, calendar, packet: no temporary file is left
 }
 
 TEST_CASE("wrong use exits with 2, a file that cannot be read or written with 3", "[commands]") {
@@ -125,7 +126,8 @@ std::string sized_project(const std::string& size) {
          "size table: { name: ours, sizes: [{ size: 14, bust: 36 in }, { size: 16, bust: 38 in }] }\n"
          "cloths: { twill: { kind: wool suiting, width: 58 in, bought: [3 yd] } }\n"
          "pieces:\n  - { piece: bodice front, make: pair, from: [twill], finished length: 16 in, "
-         "by size: { 14: { finished width: 9 in }, 16: { finished width: 10 in } } }\n" + size;
+         "by size: { 14: { finished width: 9 in }, 16: { finished width: 10 in } } }\n" +
+         size;
 }
 
 // figures.json without what names the project's own bytes, the options, and the line where the size is written.
@@ -183,5 +185,6 @@ TEST_CASE("a --size that is not there exits with 1 and says what there is", "[co
   REQUIRE(in(folder, "start skirt.yaml --garment skirt").code == 0);
   const auto nothing = in(folder, "check skirt.yaml --size 14");
   CHECK(nothing.code == 1);
-  CHECK(nothing.out.find("`--size 14` changes nothing: the project has no `size table`, and no piece is given `by size`.") != std::string::npos);
+  CHECK(nothing.out.find("`--size 14` changes nothing: the project has no `size table`, and no piece is given `by size`.") !=
+        std::string::npos);
 }

@@ -25,7 +25,9 @@ std::vector<std::string> patient(const fs::path& packet, std::vector<std::string
   return arguments;
 }
 
-std::size_t files_in(const fs::path& folder) { return static_cast<std::size_t>(std::distance(fs::directory_iterator(folder), fs::directory_iterator())); }
+std::size_t files_in(const fs::path& folder) {
+  return static_cast<std::size_t>(std::distance(fs::directory_iterator(folder), fs::directory_iterator()));
+}
 
 }  // namespace
 
@@ -70,6 +72,6 @@ TEST_CASE("with --best-so-far an interrupt gives the best lay so far, and the pa
     return;
   }
   const std::size_t first = words.out.find("Cut short.");
-  CHECK(first < words.out.find('\f'));  // at a glance
+  CHECK(first < words.out.find('\f'));                                  // at a glance
   CHECK(words.out.find("Cut short.", first + 1) != std::string::npos);  // and on the layout
 }

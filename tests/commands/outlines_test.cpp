@@ -20,14 +20,16 @@ fs::path folder_with(const std::string& drawing) {
 }
 
 std::string page(const std::string& inside) {
-  return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"300mm\" height=\"200mm\" viewBox=\"0 0 300 200\">\n" + inside + "\n</svg>\n";
+  return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"300mm\" height=\"200mm\" viewBox=\"0 0 300 200\">\n" + inside +
+         "\n</svg>\n";
 }
 
 }  // namespace
 
 TEST_CASE("outlines lists the outlines as JSON and draws them numbered", "[outlines]") {
-  const fs::path folder = folder_with(page("<rect id='front' x='10' y='20' width='50' height='80'><title>Bodice front 花</title></rect>"
-                                           "<circle cx='150' cy='100' r='40'/><rect x='100' width='3' height='3'><title>花</title></rect><path id='grain' d='M30 30v50'/>"));
+  const fs::path folder = folder_with(page(
+      "<rect id='front' x='10' y='20' width='50' height='80'><title>Bodice front 花</title></rect>"
+      "<circle cx='150' cy='100' r='40'/><rect x='100' width='3' height='3'><title>花</title></rect><path id='grain' d='M30 30v50'/>"));
   const auto ran = in(folder, "outlines pieces.svg --sheet sheet.pdf 2>messages.txt");
   REQUIRE(ran.code == 0);
   CHECK(slurp((folder / "messages.txt").string()).empty());

@@ -23,13 +23,19 @@ std::string skirt(int waist) {
   return "gownsheaf: 1\n"
          "title: Wool skirt for the winter market\n"
          "garment: skirt\n"
-         "measures: { waist: " + w + " in, hip: 40 in }\n"
+         "measures: { waist: " +
+         w +
+         " in, hip: 40 in }\n"
          "cloths: { grey wool: { kind: wool suiting, width: 58 in, shrinks: 0 %, bought: [6 yd] } }\n"
          "pieces:\n"
          "  - { piece: skirt breadth, part of: skirt, make: 3, from: [grey wool], cut width: full, finished length: 40 in, hem: 3 in, top: 1 in, seam allowance: 1/2 in }\n"
-         "  - { piece: waistband, part of: band, make: 1, from: [grey wool], finished width: " + band + " in, finished length: 3 in, seam allowance: 1/2 in }\n"
+         "  - { piece: waistband, part of: band, make: 1, from: [grey wool], finished width: " +
+         band +
+         " in, finished length: 3 in, seam allowance: 1/2 in }\n"
          "pleats:\n"
-         "  - { run: skirt top, of: [skirt breadth], kind: knife, toward: centre back, finished: " + w + " in, count: 20 }\n"
+         "  - { run: skirt top, of: [skirt breadth], kind: knife, toward: centre back, finished: " +
+         w +
+         " in, count: 20 }\n"
          "work: { done: [{ step: cut-breadths@grey wool }, { step: cut-pieces@grey wool }] }\n"
          "print: { paper: letter }\n";
 }
@@ -44,7 +50,8 @@ std::string sheet_of(const fs::path& pdf) {
     words += space ? ' ' : c;
   }
   const auto from = words.find("What changed "), to = words.find("On the other sheets a bar");
-  std::string sheet = from == std::string::npos || to == std::string::npos ? words.substr(0, 4000) : words.substr(from, to - from);
+  std::string sheet =
+      from == std::string::npos || to == std::string::npos ? words.substr(0, 4000) : words.substr(from, to - from);
   // Where it runs on to a second page the packet's own mark stands between.
   for (std::size_t at = 0; (at = sheet.find(", packet ", at)) != std::string::npos;) sheet.erase(at, 13);
   return sheet;
@@ -122,7 +129,8 @@ TEST_CASE("a renamed piece keeps its figures by `was`", "[since]") {
 TEST_CASE("already-cut can be decided, and is not missed when nothing is compared", "[since]") {
   const fs::path folder = fresh_folder("since-decided");
   write(folder / "old.yaml", skirt(28));
-  write(folder / "skirt.yaml", skirt(30) + "accept: [{ code: already-cut, at: waistband, because: \"a strip was let in at the back\" }]\n");
+  write(folder / "skirt.yaml",
+        skirt(30) + "accept: [{ code: already-cut, at: waistband, because: \"a strip was let in at the back\" }]\n");
   REQUIRE(in(folder, "packet skirt.yaml --since old.yaml").code == 0);
   const std::string sheet = sheet_of(folder / "skirt.pdf");
   CAPTURE(sheet);
@@ -147,17 +155,20 @@ TEST_CASE("what --since cannot read is said in a sentence, with its exit code, a
   refused("old.json", "{", 3, "gownsheaf: old.json is no JSON that can be read." + takes);
   refused("empty.json", "", 3, "gownsheaf: empty.json is no JSON that can be read." + takes);
   refused("other", "{\"songs\": 3}", 3, "gownsheaf: other is JSON, but holds no figures of a packet." + takes);
-  refused("later.json", "{\"format\": \"gownsheaf figures 9\"}", 3,
-          "gownsheaf: later.json is of another format (`gownsheaf figures 9`); this program reads `gownsheaf figures 1`. Give `--since` the older "
-          "project file instead.\n");
-  refused("letters.json",
-          "{\"format\": \"gownsheaf figures 1\", \"figures\": [{\"key\": \"pieces/\xE8\x8A\xB1/wool/copies\", \"formula\": \"\", \"action\": "
-          "\"recut\", \"value\": {\"type\": \"count\", \"value\": 1}}]}",
-          3, "gownsheaf: letters.json holds the letter \xE8\x8A\xB1, which no font here has.\n");
+  refused(
+      "later.json", "{\"format\": \"gownsheaf figures 9\"}", 3,
+      "gownsheaf: later.json is of another format (`gownsheaf figures 9`); this program reads `gownsheaf figures 1`. Give `--since` the older "
+      "project file instead.\n");
+  refused(
+      "letters.json",
+      "{\"format\": \"gownsheaf figures 1\", \"figures\": [{\"key\": \"pieces/\xE8\x8A\xB1/wool/copies\", \"formula\": \"\", \"action\": "
+      "\"recut\", \"value\": {\"type\": \"count\", \"value\": 1}}]}",
+      3, "gownsheaf: letters.json holds the letter \xE8\x8A\xB1, which no font here has.\n");
   std::string bad = skirt(28);
   bad.replace(bad.find("hip: 40 in"), 10, "hip: 40");
-  refused("bad.yaml", bad, 1,
-          "bad.yaml:4:32: error [unit-missing]: `hip: 40` has no unit.\n    measures: { waist: 28 in, hip: 40 }\n                                   ^^\n"
-          "    hint: `40 in` or `40 cm`\n");
+  refused(
+      "bad.yaml", bad, 1,
+      "bad.yaml:4:32: error [unit-missing]: `hip: 40` has no unit.\n    measures: { waist: 28 in, hip: 40 }\n                                   ^^\n"
+      "    hint: `40 in` or `40 cm`\n");
   CHECK(in(folder, "packet skirt.yaml --since nowhere.yaml").code == 3);
 }

@@ -101,8 +101,7 @@ TEST_CASE("below a folder: its own files are read, links within it too, and noth
 
 TEST_CASE("files of a folder are listed by name in the order of their bytes") {
   const ScratchFolder folder;
-  for (const char* name : {"b.yaml", "a.yaml", "B.yaml", "a10.yaml", "a2.yaml", "note.txt", "é.yaml"})
-    folder.put(name, "x");
+  for (const char* name : {"b.yaml", "a.yaml", "B.yaml", "a10.yaml", "a2.yaml", "note.txt", "é.yaml"}) folder.put(name, "x");
   std::filesystem::create_directory(folder / "sub.yaml");
   const auto listed = list_files(folder.path(), ".yaml");
   REQUIRE(listed.ok());
@@ -139,10 +138,10 @@ TEST_CASE("a fault in a later file leaves the earlier ones as they were") {
   struct Bad {
     std::string path, words;
   };
-  for (const Bad& bad : {Bad{folder / "missing/gown.json", "there is no such file or folder"},
-                         Bad{folder / "taken", "it is a folder, not a file"},
-                         Bad{folder / "gown.pdf/x", "a part of the path is a file, not a folder"},
-                         Bad{folder / "new/", "it is a folder, not a file"}}) {
+  for (const Bad& bad :
+       {Bad{folder / "missing/gown.json", "there is no such file or folder"}, Bad{folder / "taken", "it is a folder, not a file"},
+        Bad{folder / "gown.pdf/x", "a part of the path is a file, not a folder"},
+        Bad{folder / "new/", "it is a folder, not a file"}}) {
     CAPTURE(bad.path);
     const auto fault = write_whole({good, {bad.path, "x"}});
     REQUIRE(fault);

@@ -23,9 +23,7 @@ std::string bytes_of(const fs::path& path) {
   return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
 }
 
-void put(const fs::path& path, const std::string& bytes) {
-  std::ofstream(path, std::ios::binary | std::ios::trunc) << bytes;
-}
+void put(const fs::path& path, const std::string& bytes) { std::ofstream(path, std::ios::binary | std::ios::trunc) << bytes; }
 
 std::unique_ptr<FontSet> fonts() {
   FontFault fault;
@@ -40,10 +38,10 @@ struct OwnRoot {
   fs::path path = fs::path(GOWNSHEAF_BINARY_DIR) / "own-font-root";
   OwnRoot() {
     fs::remove_all(path);
-    for (const char* file : {"truetype/roboto/unhinted/RobotoTTF/Roboto-Regular.ttf",
-                             "truetype/roboto/unhinted/RobotoTTF/Roboto-Bold.ttf",
-                             "truetype/roboto/unhinted/RobotoCondensed-Regular.ttf",
-                             "truetype/roboto/unhinted/RobotoCondensed-Bold.ttf", "truetype/dejavu/DejaVuSans.ttf"}) {
+    for (const char* file :
+         {"truetype/roboto/unhinted/RobotoTTF/Roboto-Regular.ttf", "truetype/roboto/unhinted/RobotoTTF/Roboto-Bold.ttf",
+          "truetype/roboto/unhinted/RobotoCondensed-Regular.ttf", "truetype/roboto/unhinted/RobotoCondensed-Bold.ttf",
+          "truetype/dejavu/DejaVuSans.ttf"}) {
       fs::create_directories((path / file).parent_path());
       fs::copy_file(fs::path(kRoot) / file, path / file);
     }
@@ -97,10 +95,9 @@ TEST_CASE("every face holds ASCII and the Latin-1 Supplement, so plain files nee
 
 TEST_CASE("what libharu cannot set is not covered, glyph or no glyph", "[fonts]") {
   const auto set = fonts();
-  for (const char32_t c :
-       {char32_t{0}, char32_t{'\t'}, char32_t{'\n'}, char32_t{7}, char32_t{0x7F}, char32_t{0xAD}, char32_t{0x200B},
-        char32_t{0x05D0}, char32_t{0x0627}, char32_t{0x202E}, char32_t{0xFEFF}, char32_t{0xD800}, char32_t{0xFFFF},
-        char32_t{0x10000}, char32_t{0x1F600}, char32_t{0x10041}}) {
+  for (const char32_t c : {char32_t{0}, char32_t{'\t'}, char32_t{'\n'}, char32_t{7}, char32_t{0x7F}, char32_t{0xAD},
+                           char32_t{0x200B}, char32_t{0x05D0}, char32_t{0x0627}, char32_t{0x202E}, char32_t{0xFEFF},
+                           char32_t{0xD800}, char32_t{0xFFFF}, char32_t{0x10000}, char32_t{0x1F600}, char32_t{0x10041}}) {
     CAPTURE(static_cast<std::uint32_t>(c));
     for (const Face face : kAll) CHECK_FALSE(set->covers(face, c));
   }
@@ -113,15 +110,14 @@ TEST_CASE("a glyph made of composites counts as not covered", "[fonts]") {
     CAPTURE(static_cast<std::uint32_t>(c));
     CHECK_FALSE(set->covers(Face::fallback, c));
   }
-  for (const char32_t c : {U'é', U'š', U'Å', U'½', U'a', U' '})
-    CHECK(set->covers(Face::fallback, c));             // one level or none
+  for (const char32_t c : {U'é', U'š', U'Å', U'½', U'a', U' '}) CHECK(set->covers(Face::fallback, c));  // one level or none
   CHECK_FALSE(set->covers(Face::regular, U'\u2015'));  // the one such character of Roboto
   CHECK(set->covers(Face::regular, U'ǻ'));
 }
 
 TEST_CASE("line metrics are the face's own", "[fonts]") {
   const LineMetrics dejavu = fonts()->metrics(Face::fallback);
-  CHECK(dejavu.ascent == 928);   // hhea 1901 of 2048
+  CHECK(dejavu.ascent == 928);    // hhea 1901 of 2048
   CHECK(dejavu.descent == -235);  // hhea -483 of 2048
   CHECK(dejavu.cap_height == 729);
   for (const Face face : kAll) {
@@ -150,13 +146,12 @@ TEST_CASE("a face that is missing, cut short or no font is a fault that names fi
   }
   SECTION("missing") {
     fs::remove(root.bold());
-    CHECK(root.fault() == "The font file " + root.bold().string() +
-                              " cannot be used: there is no such file. It belongs " +
+    CHECK(root.fault() == "The font file " + root.bold().string() + " cannot be used: there is no such file. It belongs " +
                               "to the Debian package fonts-roboto-unhinted: install that package.");
   }
   SECTION("cut short anywhere") {
-    for (const std::size_t size : {std::size_t{0}, std::size_t{3}, std::size_t{40}, std::size_t{300}, whole.size() / 2,
-                                   whole.size() - 1}) {
+    for (const std::size_t size :
+         {std::size_t{0}, std::size_t{3}, std::size_t{40}, std::size_t{300}, whole.size() / 2, whole.size() - 1}) {
       put(root.bold(), whole.substr(0, size));
       CAPTURE(size);
       const std::string sentence = root.fault();

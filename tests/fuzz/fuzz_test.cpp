@@ -27,7 +27,9 @@ std::vector<std::string> files_in(const std::string& folder, const std::string& 
 std::vector<std::string> seeds_for(const std::string& target) {
   if (target == "svg") return files_in("examples/lamplighter-jacket", ".svg");
   if (target == "templates") return files_in("packet-templates", ".yaml");
-  if (target == "quantities") return {"13 1/2 in\n2 yd 6 in\n34.5 cm\n8 oz/yd\u00B2\n3 %\n2 h 30 min\n2031-05-02\n1/2 in less\n20 deg\n5.40 GBP per yd\n27 tex\n"};
+  if (target == "quantities")
+    return {
+        "13 1/2 in\n2 yd 6 in\n34.5 cm\n8 oz/yd\u00B2\n3 %\n2 h 30 min\n2031-05-02\n1/2 in less\n20 deg\n5.40 GBP per yd\n27 tex\n"};
   std::vector<std::string> all = files_in("examples/linen-skirt", ".yaml");
   for (std::string& more : files_in("examples/stage-bodice", ".yaml")) all.push_back(std::move(more));
   return all;
@@ -44,7 +46,8 @@ std::string mutated(draws::Draws& draw, std::string text) {
       case 0: text[at] = signs[static_cast<std::size_t>(draw.of(0, static_cast<std::int64_t>(signs.size()) - 1))]; break;
       case 1: text.erase(at, length); break;
       case 2: text.insert(at, text.substr(at, length)); break;
-      default: text.insert(at, text.substr(static_cast<std::size_t>(draw.of(0, static_cast<std::int64_t>(text.size()) - 1)), length));
+      default:
+        text.insert(at, text.substr(static_cast<std::size_t>(draw.of(0, static_cast<std::int64_t>(text.size()) - 1)), length));
     }
   }
   return text;
@@ -66,7 +69,8 @@ TEST_CASE("law: changed files come back with words and places", "[fuzz][laws]") 
     REQUIRE_FALSE(seeds.empty());
     draws::Draws draw(29);
     for (int round = 0; round < kLawRounds / 25; ++round) {
-      const std::string bytes = mutated(draw, seeds[static_cast<std::size_t>(draw.of(0, static_cast<std::int64_t>(seeds.size()) - 1))]);
+      const std::string bytes =
+          mutated(draw, seeds[static_cast<std::size_t>(draw.of(0, static_cast<std::int64_t>(seeds.size()) - 1))]);
       INFO(target.name << ", round " << round << ": " << bytes);
       REQUIRE_NOTHROW(target.run(bytes));
     }

@@ -19,7 +19,8 @@ void told_well(const Diagnostics& diag, const std::string& bytes) {
   for (const char c : bytes) lines += c == '\n' || c == '\r' ? 1 : 0;
   for (const Diagnostic& d : diag.sorted()) {
     if (d.sentence.empty() || d.code.empty()) throw std::runtime_error("a message without words");
-    if (d.at.line < 0 || static_cast<std::size_t>(d.at.line) > lines + 1) throw std::runtime_error("`" + d.code + "` stands in no line of the file");
+    if (d.at.line < 0 || static_cast<std::size_t>(d.at.line) > lines + 1)
+      throw std::runtime_error("`" + d.code + "` stands in no line of the file");
   }
 }
 
@@ -115,7 +116,8 @@ void quantities(const std::string& bytes) {
 }  // namespace
 
 const std::vector<Target>& targets() {
-  static const std::vector<Target> all{{"yaml", yaml}, {"check", check}, {"svg", svg}, {"templates", templates}, {"quantities", quantities}};
+  static const std::vector<Target> all{
+      {"yaml", yaml}, {"check", check}, {"svg", svg}, {"templates", templates}, {"quantities", quantities}};
   return all;
 }
 

@@ -22,7 +22,8 @@ const Polygon kSquare = mm({{0, 0}, {100, 0}, {100, 100}, {0, 100}});
 Polygon random_piece(draws::Draws& draw) {
   while (true) {
     Polygon line;
-    for (std::int64_t n = draw.of(3, 10); n > 0; --n) line.push_back({Length::ticks(draw.of(0, 300 * Length::kPerMm)), Length::ticks(draw.of(0, 300 * Length::kPerMm))});
+    for (std::int64_t n = draw.of(3, 10); n > 0; --n)
+      line.push_back({Length::ticks(draw.of(0, 300 * Length::kPerMm)), Length::ticks(draw.of(0, 300 * Length::kPerMm))});
     const Region region = resolve({line}, FillRule::nonzero).region;
     const Polygon* best = nullptr;
     for (const Polygon& ring : region.rings)
@@ -31,7 +32,9 @@ Polygon random_piece(draws::Draws& draw) {
   }
 }
 
-struct OnEdge { double along, off, length; };  // of a point: along the edge from its start, outward from it; mm
+struct OnEdge {
+  double along, off, length;
+};  // of a point: along the edge from its start, outward from it; mm
 OnEdge seen_from(Point p, Point a, Point b) {
   const double dx = (b.x - a.x).in_mm(), dy = (b.y - a.y).in_mm(), length = std::sqrt(dx * dx + dy * dy);
   const double px = (p.x - a.x).in_mm(), py = (p.y - a.y).in_mm();
@@ -53,7 +56,7 @@ TEST_CASE("a square with even allowances is a larger square; a deeper hem is dee
   hem.of_edges[2] = Length::mm(50);  // the lower edge, y down
   CHECK(with_allowances(kSquare, hem)->rings == std::vector<Polygon>{mm({{-15, -15}, {115, -15}, {115, 150}, {-15, 150}})});
   Allowances fold = all(4, 15);
-  fold.of_edges[3] = Length();       // the left edge lies on the fold
+  fold.of_edges[3] = Length();  // the left edge lies on the fold
   CHECK(with_allowances(kSquare, fold)->rings == std::vector<Polygon>{mm({{0, -15}, {115, -15}, {115, 115}, {0, 115}})});
 }
 
@@ -64,7 +67,8 @@ TEST_CASE("the seam line within a cut line, and nothing where allowances meet", 
   CHECK(within_allowances(kSquare, hem)->rings == std::vector<Polygon>{mm({{10, 10}, {90, 10}, {90, 60}, {10, 60}})});
   CHECK(within_allowances(kSquare, all(4, 50))->rings.empty());
   // A dumb-bell whose neck is all allowance falls in two.
-  const Polygon bell = mm({{0, 0}, {60, 0}, {60, 25}, {100, 25}, {100, 0}, {160, 0}, {160, 60}, {100, 60}, {100, 35}, {60, 35}, {60, 60}, {0, 60}});
+  const Polygon bell = mm(
+      {{0, 0}, {60, 0}, {60, 25}, {100, 25}, {100, 0}, {160, 0}, {160, 60}, {100, 60}, {100, 35}, {60, 35}, {60, 60}, {0, 60}});
   CHECK(within_allowances(bell, all(12, 10))->rings.size() == 2);
 }
 
@@ -76,7 +80,8 @@ TEST_CASE("a corner of 45 degrees is cut square at twice the allowance, and the 
   REQUIRE(cut.rings.size() == 1);
   double nearest = 1e9;
   const Point tip{};
-  for (std::size_t i = 0; i < cut.rings[0].size(); ++i) nearest = std::min(nearest, distance_mm(tip, cut.rings[0][i], cut.rings[0][(i + 1) % cut.rings[0].size()]));
+  for (std::size_t i = 0; i < cut.rings[0].size(); ++i)
+    nearest = std::min(nearest, distance_mm(tip, cut.rings[0][i], cut.rings[0][(i + 1) % cut.rings[0].size()]));
   CHECK(std::fabs(nearest - 10) < 0.001);
   const Point straight_out{Length::mm(-20).times(92388, 100000), Length::mm(-20).times(38268, 100000)};  // along the middle line
   CHECK(reaches(cut, straight_out, Length::ticks(4)));
@@ -111,7 +116,8 @@ TEST_CASE("law: the cut line holds the seam line and each whole strip, and goes 
     both.push_back(piece);
     double edge_mm = 0;
     for (const Polygon& ring : both)
-      for (std::size_t i = 0; i < ring.size(); ++i) edge_mm += distance_mm(ring[i], ring[(i + 1) % ring.size()], ring[(i + 1) % ring.size()]);
+      for (std::size_t i = 0; i < ring.size(); ++i)
+        edge_mm += distance_mm(ring[i], ring[(i + 1) % ring.size()], ring[(i + 1) % ring.size()]);
     const double added = mm2(area(resolve(both, FillRule::positive).region)) - mm2(area(*cut));
     REQUIRE(std::fabs(added) <= edge_mm * kAllowanceShift.in_mm());
     for (std::size_t i = 0; i < piece.size(); ++i) {
@@ -125,14 +131,17 @@ TEST_CASE("law: the cut line holds the seam line and each whole strip, and goes 
     for (const Polygon& ring : cut->rings) {
       for (const Point& p : ring) {
         double near = 1e9;
-        for (std::size_t i = 0; i < piece.size(); ++i) near = std::min(near, distance_mm(p, piece[i], piece[(i + 1) % piece.size()]));
-        REQUIRE((side_of(seam, p) != Side::outside || near <= std::sqrt(allowances.mitre * allowances.mitre + 1) * deepest + kAllowanceShift.in_mm()));
+        for (std::size_t i = 0; i < piece.size(); ++i)
+          near = std::min(near, distance_mm(p, piece[i], piece[(i + 1) % piece.size()]));
+        REQUIRE((side_of(seam, p) != Side::outside ||
+                 near <= std::sqrt(allowances.mitre * allowances.mitre + 1) * deepest + kAllowanceShift.in_mm()));
       }
     }
   }
 }
 
-TEST_CASE("law: the seam line keeps each edge's allowance from the cut line, and nothing that could stay is lost", "[allowance][law]") {
+TEST_CASE("law: the seam line keeps each edge's allowance from the cut line, and nothing that could stay is lost",
+          "[allowance][law]") {
   draws::Draws draw(20313);
   int kept = 0;
   for (int round = 0; round < kLawRounds; ++round) {

@@ -61,7 +61,8 @@ TEST_CASE("holes by rule and by way round", "[region]") {
 TEST_CASE("lines there and back enclose nothing; what is too far out or too tangled is refused", "[region]") {
   CHECK(resolve({mm({{0, 0}, {50, 0}, {20, 0}})}, FillRule::nonzero).region.rings.empty());
   CHECK(resolve({mm({{0, 0}, {50, 0}})}, FillRule::nonzero).region.rings.empty());
-  const Region spike = resolve({mm({{0, 0}, {50, 0}, {50, 50}, {25, 50}, {25, 80}, {25, 50}, {0, 50}})}, FillRule::nonzero).region;
+  const Region spike =
+      resolve({mm({{0, 0}, {50, 0}, {50, 50}, {25, 50}, {25, 80}, {25, 50}, {0, 50}})}, FillRule::nonzero).region;
   REQUIRE(spike.rings.size() == 1);
   CHECK(spike.rings[0].size() == 4);
   CHECK(resolve({mm({{0, 0}, {20'000'000, 0}, {0, 50}})}, FillRule::nonzero).refused);
@@ -85,7 +86,8 @@ TEST_CASE("law: what is enclosed is what the winding number says, whatever cross
     CAPTURE(round);
     REQUIRE_FALSE(found.refused);
     for (int k = 0; k < 12; ++k) {
-      const Point p{Length::ticks(draw.of(-100, 6 * Length::kPerMm + 100)), Length::ticks(draw.of(-100, 6 * Length::kPerMm + 100))};
+      const Point p{Length::ticks(draw.of(-100, 6 * Length::kPerMm + 100)),
+                    Length::ticks(draw.of(-100, 6 * Length::kPerMm + 100))};
       if (near_a_line(polygons, p, kRegionShift.in_mm())) continue;
       const int wind = winding(polygons, p);
       const bool inside = rule == FillRule::nonzero ? wind != 0 : rule == FillRule::even_odd ? wind % 2 != 0 : wind > 0;

@@ -7,9 +7,7 @@
 using namespace gownsheaf;
 
 namespace {
-Box inches(int x, int y, int w, int h) {
-  return {Length::inches(x), Length::inches(y), Length::inches(w), Length::inches(h)};
-}
+Box inches(int x, int y, int w, int h) { return {Length::inches(x), Length::inches(y), Length::inches(w), Length::inches(h)}; }
 Polygon corners(std::initializer_list<std::pair<int, int>> list) {
   Polygon p;
   for (const auto& [x, y] : list) p.push_back({Length::inches(x), Length::inches(y)});

@@ -14,7 +14,8 @@ namespace {
 // A star-shaped ring about the middle of a square: simple, often hollowed.
 Polygon star(std::mt19937& random) {
   std::uniform_int_distribution<int> corners(3, 24), reach(50, 1000);
-  static constexpr int kCos[24] = {1000, 966, 866, 707, 500, 259, 0, -259, -500, -707, -866, -966, -1000, -966, -866, -707, -500, -259, 0, 259, 500, 707, 866, 966};
+  static constexpr int kCos[24] = {1000,  966,  866,  707,  500,  259,  0, -259, -500, -707, -866, -966,
+                                   -1000, -966, -866, -707, -500, -259, 0, 259,  500,  707,  866,  966};
   const int n = corners(random);
   Polygon ring;
   for (int k = 0; k < n; ++k) {
@@ -33,7 +34,8 @@ double ring_area(const Polygon& ring) {
   double sum = 0;
   for (std::size_t i = 0; i < ring.size(); ++i) {
     const Point &a = ring[i], &b = ring[(i + 1) % ring.size()];
-    sum += static_cast<double>(a.x.in_ticks()) * static_cast<double>(b.y.in_ticks()) - static_cast<double>(b.x.in_ticks()) * static_cast<double>(a.y.in_ticks());
+    sum += static_cast<double>(a.x.in_ticks()) * static_cast<double>(b.y.in_ticks()) -
+           static_cast<double>(b.x.in_ticks()) * static_cast<double>(a.y.in_ticks());
   }
   return std::abs(sum) / 2;
 }
@@ -52,7 +54,8 @@ TEST_CASE("boxes over a ring cover it, a box inside lies inside, a ring cut in t
     for (int k = 0; k < 40; ++k) {
       const Length x = all.x + all.width.times(place(random), 1000), y = all.y + all.height.times(place(random), 1000);
       if (inside(ring, x, y))
-        CHECK(std::any_of(over.begin(), over.end(), [&](const Box& b) { return b.x <= x && x <= b.right() && b.y <= y && y <= b.bottom(); }));
+        CHECK(std::any_of(over.begin(), over.end(),
+                          [&](const Box& b) { return b.x <= x && x <= b.right() && b.y <= y && y <= b.bottom(); }));
       if (room.width.is_zero()) continue;
       const Length in_x = room.x + room.width.times(place(random), 1001), in_y = room.y + room.height.times(place(random), 1000);
       CHECK(inside(ring, in_x, in_y));

@@ -8,14 +8,16 @@ using namespace gownsheaf::testing;
 
 namespace {
 
-
 Text changed_words(const std::string& s) {
   Text text = words(s);
   for (Inline& part : text) part.changed = true;
   return text;
 }
 
-struct Bars { int bars = 0, words = 0; Length high; };
+struct Bars {
+  int bars = 0, words = 0;
+  Length high;
+};
 
 Bars bars_on(const Page& page, const PageShape& shape) {
   Bars found;
@@ -66,15 +68,20 @@ TEST_CASE("a changed line of every kind of block gets one bar and the page the w
       step_reason.reason = text;
       Table table;
       table.columns = {Column{words("what"), Column::Kind::words, 0}};
-      table.rows = {Row{Row::Kind::plain, {{words("band")}}}, Row{Row::Kind::plain, {{text}}}, Row{Row::Kind::plain, {{words("cuff")}}}};
+      table.rows = {Row{Row::Kind::plain, {{words("band")}}}, Row{Row::Kind::plain, {{text}}},
+                    Row{Row::Kind::plain, {{words("cuff")}}}};
       Drawing drawing;
       drawing.name = "lay";
       drawing.width = drawing.height = Length::points(50);
       drawing.items = {Label{text, {Length::points(10), Length::points(20)}}};
-      const std::vector<Block> blocks = {block(Paragraph{text}),          block(PairRow{words("a"), {}, text}),
-                                         block(PairRow{text, {}, words("a")}), block(step),
-                                         block(step_figure),                   block(step_reason),
-                                         block(table),                         block(drawing)};
+      const std::vector<Block> blocks = {block(Paragraph{text}),
+                                         block(PairRow{words("a"), {}, text}),
+                                         block(PairRow{text, {}, words("a")}),
+                                         block(step),
+                                         block(step_figure),
+                                         block(step_reason),
+                                         block(table),
+                                         block(drawing)};
       for (const Block& one : blocks) {
         CAPTURE(changed, one.what.index());
         const Bars bars = bars_of(one, shape);

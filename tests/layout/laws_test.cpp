@@ -17,7 +17,6 @@ constexpr int kRounds = 500;
 constexpr int kRounds = 10000;
 #endif
 
-
 struct Dice {
   std::mt19937 raw;
   int below(int n) { return static_cast<int>(raw() % static_cast<unsigned>(n)); }
@@ -36,7 +35,8 @@ struct Dice {
     const std::string f = fractions[below(5)];
     const std::string whole = one_in(4) && !f.empty() ? "" : std::to_string(below(500));
     const std::size_t stroke = f.find('/');
-    return length(whole, f.empty() ? "" : f.substr(0, stroke), f.empty() ? "" : f.substr(stroke + 1), one_in(3) ? "" : "in", one_in(6));
+    return length(whole, f.empty() ? "" : f.substr(0, stroke), f.empty() ? "" : f.substr(stroke + 1), one_in(3) ? "" : "in",
+                  one_in(6));
   }
   Text text(int words_most) {
     Text all;
@@ -79,7 +79,8 @@ void check_page(const Page& page, const PageShape& shape) {
   const Length left = Length::from_points(shape.left), right = Length::from_points(shape.left + 486);
   for (std::size_t i = 0; i < texts.size(); ++i) {
     const PlacedText& a = texts[i];
-    const bool inside = a.left >= left && a.right <= right && a.top >= Length::from_points(shape.top) && a.bottom <= Length::from_points(shape.bottom);
+    const bool inside = a.left >= left && a.right <= right && a.top >= Length::from_points(shape.top) &&
+                        a.bottom <= Length::from_points(shape.bottom);
     if (!inside) {
       CAPTURE(a.words);
       FAIL("text outside the live area");
@@ -163,7 +164,8 @@ TEST_CASE("law: random sheets lose no word and keep inside the live area", "[law
           sheet.blocks.push_back(block(step, keep));
           break;
         }
-        default: sheet.blocks.push_back(dice.one_in(2) ? block(Gap{static_cast<double>(dice.below(90))}, keep) : block(Rule{}, keep));
+        default:
+          sheet.blocks.push_back(dice.one_in(2) ? block(Gap{static_cast<double>(dice.below(90))}, keep) : block(Rule{}, keep));
       }
     }
     const PageShape shape = any_shape(dice);
@@ -215,7 +217,9 @@ TEST_CASE("law: random tables keep their rows whole, in order, under their head"
             break;
           }
           case Column::Kind::count: row.cells.push_back({words(std::to_string(dice.below(2000)))}); break;
-          case Column::Kind::estimate: row.cells.push_back({words("about " + std::to_string(dice.below(90)) + (dice.one_in(2) ? ".5" : ""))}); break;
+          case Column::Kind::estimate:
+            row.cells.push_back({words("about " + std::to_string(dice.below(90)) + (dice.one_in(2) ? ".5" : ""))});
+            break;
           case Column::Kind::tick: row.cells.push_back({dice.one_in(2) ? tick_box() : Text{}}); break;
           default: row.cells.push_back({words("x x xxx x")});
         }
@@ -223,7 +227,8 @@ TEST_CASE("law: random tables keep their rows whole, in order, under their head"
       table.rows.push_back(row);
     }
     const PageShape shape = any_shape(dice);
-    const PaperDocument document = lay_out({sheet_of("Sheet", {block(table)})}, shape, {"T", "S"}, dice.one_in(2) ? kBench.pin_up : kBench.binder);
+    const PaperDocument document =
+        lay_out({sheet_of("Sheet", {block(table)})}, shape, {"T", "S"}, dice.one_in(2) ? kBench.pin_up : kBench.binder);
     CAPTURE(round);
     int next = 0;
     // With more than four columns the words may not fit unbroken; then only the place of everything is looked at.
@@ -250,7 +255,8 @@ TEST_CASE("law: the same sheets make the same pages", "[laws]") {
   const auto listing = [](const PaperDocument& document) {
     std::string all;
     for (const Page& page : document.pages) {
-      for (const PlacedText& text : body_text(page)) all += text.words + std::to_string(text.left.in_ticks()) + std::to_string(text.base.in_ticks());
+      for (const PlacedText& text : body_text(page))
+        all += text.words + std::to_string(text.left.in_ticks()) + std::to_string(text.base.in_ticks());
     }
     return all;
   };

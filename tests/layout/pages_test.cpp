@@ -9,7 +9,6 @@ using namespace gownsheaf::testing;
 
 namespace {
 
-
 Block paragraph_of(int words_count) {
   std::string s;
   for (int i = 0; i < words_count; ++i) s += "word ";
@@ -62,7 +61,8 @@ TEST_CASE("both papers hold a live area 486 wide", "[pages]") {
 }
 
 TEST_CASE("every page says which project, which packet, which page of how many", "[pages]") {
-  const PaperDocument document = kBench.pages({sheet_of("A", {paragraph_of(9)}), sheet_of("B", {paragraph_of(9)})}, kBench.pin_up);
+  const PaperDocument document =
+      kBench.pages({sheet_of("A", {paragraph_of(9)}), sheet_of("B", {paragraph_of(9)})}, kBench.pin_up);
   REQUIRE(document.pages.size() == 2);
   CHECK(head_of(document.pages[0]) == "Cape|Set, packet 4f2a|Page 1 of 2|");
   CHECK(head_of(document.pages[1]) == "Cape|Set, packet 4f2a|Page 2 of 2|");
@@ -72,7 +72,8 @@ TEST_CASE("every page says which project, which packet, which page of how many",
 
 TEST_CASE("a long project title is cut and never reaches the middle of the head", "[pages]") {
   const Running running{"A very long title of a cape that nobody will ever be able to read in one go", "Pin-up set, packet 4f2a"};
-  const PaperDocument document = lay_out({sheet_of("A", {paragraph_of(3)})}, page_shape(PaperName::letter, HoleCount::none), running, kBench.pin_up);
+  const PaperDocument document =
+      lay_out({sheet_of("A", {paragraph_of(3)})}, page_shape(PaperName::letter, HoleCount::none), running, kBench.pin_up);
   const std::string head = head_of(document.pages.at(0));
   // 249 - 12 = 237 points hold 43 letters of 5.5: 42 and the ellipsis.
   CHECK(head == "A very long title of a cape that nobody wi\xE2\x80\xA6|Pin-up set, packet 4f2a|Page 1 of 1|");
@@ -80,7 +81,8 @@ TEST_CASE("a long project title is cut and never reaches the middle of the head"
 
 TEST_CASE("contents lines carry the page and link to it", "[pages]") {
   Sheet first = sheet_of("Contents", {block(ContentsLine{"Work", "Work"}), block(ContentsLine{"Lost", "nowhere"})});
-  const PaperDocument document = kBench.pages({first, sheet_of("Cut", {paragraph_of(3)}), sheet_of("Work", {block(step_of(1))})}, kBench.binder);
+  const PaperDocument document =
+      kBench.pages({first, sheet_of("Cut", {paragraph_of(3)}), sheet_of("Work", {block(step_of(1))})}, kBench.binder);
   const Page& contents = document.pages.at(0);
   CHECK(joined(body_text(contents)) == "Contents|Work|3|Lost");
   CHECK(find_text(body_text(contents), "3")->right == Length::points(562));
@@ -96,12 +98,14 @@ TEST_CASE("contents lines carry the page and link to it", "[pages]") {
 }
 
 TEST_CASE("bookmarks are sheets under their section word", "[pages]") {
-  Sheet buy = sheet_of("To buy", {paragraph_of(3)}), list = sheet_of("Cutting list", {paragraph_of(3)}), lay = sheet_of("Layout", {paragraph_of(3)});
+  Sheet buy = sheet_of("To buy", {paragraph_of(3)}), list = sheet_of("Cutting list", {paragraph_of(3)}),
+        lay = sheet_of("Layout", {paragraph_of(3)});
   buy.section = Section::buy;
   list.section = lay.section = Section::cut;
   const PaperDocument document = kBench.pages({buy, list, lay}, kBench.pin_up);
   std::string all;
-  for (const Bookmark& mark : document.bookmarks) all += std::to_string(mark.level) + mark.title + std::to_string(mark.page) + " ";
+  for (const Bookmark& mark : document.bookmarks)
+    all += std::to_string(mark.level) + mark.title + std::to_string(mark.page) + " ";
   CHECK(all == "0Buy0 1To buy0 0Cut1 1Cutting list1 1Layout2 ");
 }
 
@@ -128,7 +132,8 @@ TEST_CASE("a step shows its figures at the right and its warning on a line of it
 }
 
 TEST_CASE("binder sheets share a page only when both fit whole", "[pages]") {
-  Sheet first = sheet_of("First", {paragraph_of(200)}), second = sheet_of("Second", {paragraph_of(200)}), third = sheet_of("Third", {paragraph_of(2000)});
+  Sheet first = sheet_of("First", {paragraph_of(200)}), second = sheet_of("Second", {paragraph_of(200)}),
+        third = sheet_of("Third", {paragraph_of(2000)});
   second.starts_page = third.starts_page = false;
   const std::vector<std::string> texts = texts_of(kBench.pages({first, second, third}, kBench.binder));
   REQUIRE(texts.size() >= 2);
@@ -183,7 +188,8 @@ TEST_CASE("a sheet a few lines too long is set closer; one much too long, or sho
 TEST_CASE("plain words of rows go to Condensed before a page is begun for them; bold ones stay", "[pages]") {
   // 16 remarks of two lines in Regular, one in Condensed.
   const std::string remark(55, 'w');
-  const PaperDocument document = kBench.pages({sheet_of("List", {block(rows_of(16, remark.substr(0, 27) + " " + remark.substr(28)))})}, kBench.pin_up);
+  const PaperDocument document =
+      kBench.pages({sheet_of("List", {block(rows_of(16, remark.substr(0, 27) + " " + remark.substr(28)))})}, kBench.pin_up);
   CHECK(document.pages.size() == 1);
 }
 
@@ -191,7 +197,10 @@ TEST_CASE("of a sheet's shorter forms the longest that saves a page is taken, an
   Sheet sheet = sheet_of("List", {block(rows_of(20, "no"))});
   int made = 0;
   const auto shorter = [&](int rows) {
-    sheet.shorter.push_back([&made, rows] { ++made; return std::vector<Block>{block(rows_of(rows, "shorter"))}; });
+    sheet.shorter.push_back([&made, rows] {
+      ++made;
+      return std::vector<Block>{block(rows_of(rows, "shorter"))};
+    });
   };
   for (int rows : {70, 40, 22, 3}) shorter(rows);
   CHECK_FALSE(holds(texts_of(kBench.pages({sheet}, kBench.pin_up)).at(0), "shorter"));
@@ -218,9 +227,12 @@ TEST_CASE("a shorter form that still ends with few lines is set closer, if that 
 
 TEST_CASE("a sheet for what found no room is laid out only where a shorter form names it, with its page", "[pages]") {
   Sheet sheet = sheet_of("List", {block(rows_of(20, "no"))}), rest = sheet_of("Rest", {paragraph_of(3)});
-  sheet.shorter.push_back([] { return std::vector<Block>{block(rows_of(20, "no")), block(ContentsLine{"the rest: page", "Rest"})}; });
+  sheet.shorter.push_back([] {
+    return std::vector<Block>{block(rows_of(20, "no")), block(ContentsLine{"the rest: page", "Rest"})};
+  });
   rest.when_named = true;
-  const std::vector<std::string> without = texts_of(kBench.pages({sheet, sheet_of("Next", {paragraph_of(3)}), rest}, kBench.pin_up));
+  const std::vector<std::string> without =
+      texts_of(kBench.pages({sheet, sheet_of("Next", {paragraph_of(3)}), rest}, kBench.pin_up));
   CHECK(without.size() == 2);
   sheet.blocks = {block(rows_of(40, "no"))};
   const std::vector<std::string> with = texts_of(kBench.pages({sheet, sheet_of("Next", {paragraph_of(3)}), rest}, kBench.pin_up));
@@ -275,7 +287,8 @@ TEST_CASE("keep rules never wait for room that cannot come", "[pages]") {
 }
 
 TEST_CASE("a paragraph longer than a page is parted between lines", "[pages]") {
-  const PaperDocument document = kBench.pages({sheet_of("Notes", {block(Heading{words("Heading")}), paragraph_of(1500)})}, kBench.pin_up);
+  const PaperDocument document =
+      kBench.pages({sheet_of("Notes", {block(Heading{words("Heading")}), paragraph_of(1500)})}, kBench.pin_up);
   CHECK(document.pages.size() > 3);
   std::size_t found = 0;
   for (const Page& page : document.pages) {
@@ -289,7 +302,8 @@ TEST_CASE("a paragraph longer than a page is parted between lines", "[pages]") {
 }
 
 TEST_CASE("a drawing as tall as the live area has a page of its own; a taller one is refused by name", "[pages]") {
-  const PaperDocument document = kBench.pages({sheet_of("Lay", {paragraph_of(3), drawing_of(680), paragraph_of(3)})}, kBench.pin_up);
+  const PaperDocument document =
+      kBench.pages({sheet_of("Lay", {paragraph_of(3), drawing_of(680), paragraph_of(3)})}, kBench.pin_up);
   REQUIRE(document.pages.size() == 3);
   CHECK(joined(body_text(document.pages[1])) == "middle");
   CHECK_THROWS_AS(kBench.pages({sheet_of("Lay", {drawing_of(681)})}, kBench.pin_up), std::length_error);

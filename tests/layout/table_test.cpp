@@ -27,7 +27,8 @@ Table two_columns(int rows) {
   Table table;
   table.columns = {{words("piece"), Column::Kind::words}, {words("across"), Column::Kind::length, 0, true}};
   for (int i = 1; i <= rows; ++i) {
-    table.rows.push_back({Row::Kind::plain, {{words("row" + std::to_string(i))}, {checking(length(std::to_string(i), "", "", ""))}}});
+    table.rows.push_back(
+        {Row::Kind::plain, {{words("row" + std::to_string(i))}, {checking(length(std::to_string(i), "", "", ""))}}});
   }
   return table;
 }
@@ -43,7 +44,9 @@ std::vector<std::string> pages_of(const Table& table, const Typesetter& type) {
 TEST_CASE("lengths of a column align on the fraction", "[table]") {
   Table table;
   table.columns = {{words("piece"), Column::Kind::words}, {words("across"), Column::Kind::length, 0, true}};
-  const auto row = [&](const char* name, Text cell) { table.rows.push_back({Row::Kind::plain, {{words(name)}, {std::move(cell)}}}); };
+  const auto row = [&](const char* name, Text cell) {
+    table.rows.push_back({Row::Kind::plain, {{words(name)}, {std::move(cell)}}});
+  };
   row("front", checking(length("41", "1", "2", "")));
   row("back", checking(length("9", "15", "16", "")));
   row("cuff", checking(length("124", "", "", "")));
@@ -68,7 +71,8 @@ TEST_CASE("lengths of a column align on the fraction", "[table]") {
 
 TEST_CASE("counts end at one x, estimates align on the point", "[table]") {
   Table table;
-  table.columns = {{words("cut"), Column::Kind::count, 60}, {words("g"), Column::Kind::estimate, 150}, {words("what"), Column::Kind::words}};
+  table.columns = {
+      {words("cut"), Column::Kind::count, 60}, {words("g"), Column::Kind::estimate, 150}, {words("what"), Column::Kind::words}};
   table.rows = {{Row::Kind::plain, {{words("2")}, {words("about 2.7 g")}, {words("hooks")}}},
                 {Row::Kind::plain, {{words("12")}, {words("about 101.25 g")}, {words("braid")}}},
                 {Row::Kind::total, {{words("14")}, {words("about 104")}, {words("together")}}}};
@@ -85,7 +89,8 @@ TEST_CASE("counts end at one x, estimates align on the point", "[table]") {
 TEST_CASE("words wrap inside their column and the row grows", "[table]") {
   Table table;
   table.columns = {{words("what"), Column::Kind::words, 80}, {words("why"), Column::Kind::words}};
-  table.rows = {{Row::Kind::plain, {{words("one two three four")}, {words("short")}}}, {Row::Kind::plain, {{words("next")}, {words("row")}}}};
+  table.rows = {{Row::Kind::plain, {{words("one two three four")}, {words("short")}}},
+                {Row::Kind::plain, {{words("next")}, {words("row")}}}};
   const std::vector<PlacedText> texts = body_text(kBench.pages({sheet_of("List", {block(table)})}, kBench.pin_up).pages.at(0));
   // 80 less 10 of padding holds ten letters of 7.
   CHECK(holds(joined(texts), "one two|three four|short|next|row"));
@@ -146,7 +151,9 @@ TEST_CASE("every third rule is heavy in a run of marks", "[table]") {
 
 TEST_CASE("columns that ask for too much share 486 and still align their numbers", "[table]") {
   Table table;
-  table.columns = {{words("piece"), Column::Kind::words, 400}, {words("across"), Column::Kind::length, 300}, {words("why"), Column::Kind::words, 300}};
+  table.columns = {{words("piece"), Column::Kind::words, 400},
+                   {words("across"), Column::Kind::length, 300},
+                   {words("why"), Column::Kind::words, 300}};
   table.rows = {{Row::Kind::plain, {{words("front")}, {checking(length("41", "31", "32", ""))}, {words("because")}}}};
   const std::vector<PlacedText> texts = body_text(kBench.pages({sheet_of("List", {block(table)})}, kBench.pin_up).pages.at(0));
   for (const PlacedText& text : texts) {

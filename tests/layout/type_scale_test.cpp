@@ -9,7 +9,7 @@ namespace {
 // Minutes of arc to the radian: accessibility.gtri.gatech.edu, font size page (a).
 constexpr double kArcMinutes = 3437.747;
 constexpr double kPointsPerMm = 72 / 25.4;
-constexpr double kRobotoCapital = 0.711;   // of the em: the face's own OS/2 table
+constexpr double kRobotoCapital = 0.711;  // of the em: the face's own OS/2 table
 constexpr double height_mm(double distance_mm, double arc_minutes) { return distance_mm * arc_minutes / kArcMinutes; }
 double capital_mm(double size_points) { return size_points * kRobotoCapital / kPointsPerMm; }
 

@@ -68,7 +68,9 @@ TEST_CASE("a lone fraction has no space before it; a negative one has the true m
   CHECK(words_of(lone) == "3/8 in");
   CHECK(lone.runs[0].offset == Length());
   const TextMark negative = text_mark(pin_up().set(checking(length("2", "3", "8", "in", true)), {}), 0);
-  CHECK(words_of(negative) == "\xE2\x88\x92" "2 3/8 in");
+  CHECK(words_of(negative) ==
+        "\xE2\x88\x92"
+        "2 3/8 in");
 }
 
 TEST_CASE("measured lengths and verdicts stand out of the text they are in", "[typesetter]") {
@@ -90,13 +92,17 @@ TEST_CASE("a character that the face lacks goes to the fallback face", "[typeset
   };
   const NoArrow font;
   const Typesetter type(font, pin_up_scale());
-  const TextMark mark = text_mark(type.set(words("a\xE2\x86\x92" "b"), {}), 0);
+  const TextMark mark = text_mark(type.set(words("a\xE2\x86\x92"
+                                                 "b"),
+                                           {}),
+                                  0);
   REQUIRE(mark.runs.size() == 3);
   CHECK(mark.runs[1].face == Face::fallback);
   CHECK(mark.runs[2].face == Face::regular);
   // 7 + 0.6 x 14 + 7
   CHECK(mark.runs[2].offset == pt(15.4));
-  CHECK(type.width(words("a\xE2\x86\x92" "b")) == pt(22.4));
+  CHECK(type.width(words("a\xE2\x86\x92"
+                         "b")) == pt(22.4));
 }
 
 TEST_CASE("lines end at spaces only", "[typesetter]") {
@@ -160,5 +166,6 @@ TEST_CASE("upright text reads from below", "[typesetter]") {
 TEST_CASE("plain text is what a reader would say", "[typesetter]") {
   CHECK(plain(tag(Tag::hold) + words("until ") + checking(length("13", "1", "2")) + words(" is here")) ==
         "HOLD until 13 1/2 in is here");
-  CHECK(plain(words("step\xC2\xA0" "7")) == "step 7");
+  CHECK(plain(words("step\xC2\xA0"
+                    "7")) == "step 7");
 }

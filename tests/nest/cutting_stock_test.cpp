@@ -120,7 +120,8 @@ TEST_CASE("published cutting lists", "[cutting][published]") {
   }
   SECTION("[K05] b, x: V. Chvatal, Linear Programming (1983), ch. 13: stock 100, relaxation 452.25, 453 bars") {
     std::vector<std::int64_t> all;
-    for (const auto& [l, n] : std::vector<std::pair<std::int64_t, std::size_t>>{{45, 97}, {36, 610}, {31, 395}, {14, 211}}) all.insert(all.end(), n, l);
+    for (const auto& [l, n] : std::vector<std::pair<std::int64_t, std::size_t>>{{45, 97}, {36, 610}, {31, 395}, {14, 211}})
+      all.insert(all.end(), n, l);
     const CutRequest request = of_one_bar(all, 100);
     const CutPlan plan = nest::cut_from_stock(request);
     check_valid(request, plan);

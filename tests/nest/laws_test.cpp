@@ -35,7 +35,8 @@ Request any_request(Dice& dice) {
     Strip strip;
     strip.width = Length::inches(20 + dice.up_to(40));
     if (s + 1 < strips || dice.one_in(3)) strip.length = Length::inches(20 + dice.up_to(100));
-    if (dice.one_in(4)) strip.obstacles.push_back({any_length(dice, 800), any_length(dice, 300), any_length(dice, 200), any_length(dice, 200)});
+    if (dice.one_in(4))
+      strip.obstacles.push_back({any_length(dice, 800), any_length(dice, 300), any_length(dice, 200), any_length(dice, 200)});
     request.strips.push_back(strip);
   }
   const int parts = 1 + dice.up_to(9);
@@ -146,7 +147,8 @@ class Exhaustive {
 
 }  // namespace
 
-TEST_CASE("law: random lays overlap nowhere, keep their gap, place or name every copy, and come out the same again", "[nest][laws]") {
+TEST_CASE("law: random lays overlap nowhere, keep their gap, place or name every copy, and come out the same again",
+          "[nest][laws]") {
   Dice dice{std::mt19937(1869)};
   for (int round = 0; round < kRounds; ++round) {
     CAPTURE(round);
@@ -216,7 +218,8 @@ TEST_CASE("law: the first left-over rectangle is the largest, by trying all", "[
     const Length width = Length::ticks(10), length = Length::ticks(16), least = Length::ticks(1 + dice.up_to(2));
     std::vector<Box> taken;  // overlapping, and over the edges
     for (int k = dice.up_to(7); k > 0; --k)
-      taken.push_back({Length::ticks(dice.up_to(19) - 2), Length::ticks(dice.up_to(13) - 2), Length::ticks(1 + dice.up_to(5)), Length::ticks(1 + dice.up_to(4))});
+      taken.push_back({Length::ticks(dice.up_to(19) - 2), Length::ticks(dice.up_to(13) - 2), Length::ticks(1 + dice.up_to(5)),
+                       Length::ticks(1 + dice.up_to(4))});
     Box best;
     for (int x = 0; x < 16; ++x)
       for (int y = 0; y < 10; ++y)
@@ -240,10 +243,13 @@ namespace {
 
 // First fit on shelves, longest first, as everybody writes it: by hand the length of a lay on one open strip.
 Length on_shelves(const Request& request) {
-  struct Shelf { Length along, room; };
+  struct Shelf {
+    Length along, room;
+  };
   std::vector<Box> boxes;
   for (const Part& part : request.parts) boxes.insert(boxes.end(), static_cast<std::size_t>(part.copies), bounds(part.outline));
-  std::sort(boxes.begin(), boxes.end(), [](const Box& a, const Box& b) { return a.width != b.width ? a.width > b.width : a.height > b.height; });
+  std::sort(boxes.begin(), boxes.end(),
+            [](const Box& a, const Box& b) { return a.width != b.width ? a.width > b.width : a.height > b.height; });
   std::vector<Shelf> shelves;
   const Length width = request.strips[0].width + request.gap;
   for (const Box& box : boxes) {

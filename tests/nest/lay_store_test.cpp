@@ -21,7 +21,9 @@ struct Kept : LayStore {
   void keep(const std::string& key, const std::string& lay) override { all[key] = lay; }
 };
 
-bool same(const Lay& a, const Lay& b) { return text_of(a) == text_of(b) && a.placed == b.placed && a.left_out == b.left_out && a.used == b.used; }
+bool same(const Lay& a, const Lay& b) {
+  return text_of(a) == text_of(b) && a.placed == b.placed && a.left_out == b.left_out && a.used == b.used;
+}
 
 Request request(std::uint32_t seed) {
   std::uint32_t x = seed * 2654435761u + 1;

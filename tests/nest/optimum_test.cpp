@@ -18,7 +18,9 @@ constexpr int kCases = 25;
 constexpr int kCases = 500;
 #endif
 
-struct Rect { int along, across; };
+struct Rect {
+  int along, across;
+};
 
 class EveryFill {
  public:
@@ -54,7 +56,8 @@ class EveryFill {
       });
       if (alike) continue;
       if (put(p, x, y, parts_[p].along, parts_[p].across, cell, empty, left)) return true;
-      if (turns_ && parts_[p].along != parts_[p].across && put(p, x, y, parts_[p].across, parts_[p].along, cell, empty, left)) return true;
+      if (turns_ && parts_[p].along != parts_[p].across && put(p, x, y, parts_[p].across, parts_[p].along, cell, empty, left))
+        return true;
     }
     if (empty == 0) return false;
     columns_[static_cast<std::size_t>(x)] |= 1U << y;
@@ -86,7 +89,10 @@ class EveryFill {
   std::vector<bool> used_;
 };
 
-struct Missed { int cases = 0, optimal = 0; Length over, most; };
+struct Missed {
+  int cases = 0, optimal = 0;
+  Length over, most;
+};
 
 Missed compare(bool turns, int cases, std::uint32_t seed) {
   std::mt19937 dice(seed);
@@ -128,8 +134,8 @@ Missed compare(bool turns, int cases, std::uint32_t seed) {
 TEST_CASE("up to six pieces: the lay is the shortest there is in 95 of 100 cases and more", "[nest][laws]") {
   for (const bool turns : {false, true}) {
     const Missed m = compare(turns, turns ? kCases / 5 : kCases, turns ? 1851 : 1847);
-    INFO((turns ? "turned too: " : "one way: ") << m.optimal << " of " << m.cases << " shortest; the rest together " << m.over.in_inches()
-                                                 << " in too long, at most " << m.most.in_inches() << " in");
+    INFO((turns ? "turned too: " : "one way: ") << m.optimal << " of " << m.cases << " shortest; the rest together "
+                                                << m.over.in_inches() << " in too long, at most " << m.most.in_inches() << " in");
     CHECK(m.optimal * 100 >= m.cases * 95);
     CHECK(m.most <= Length::inches(1));
   }

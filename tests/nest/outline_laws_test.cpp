@@ -16,9 +16,12 @@ using namespace gownsheaf::nest;
 
 namespace {
 
-int from_environment(const char* name, int standing) { return std::getenv(name) != nullptr ? std::atoi(std::getenv(name)) : standing; }
+int from_environment(const char* name, int standing) {
+  return std::getenv(name) != nullptr ? std::atoi(std::getenv(name)) : standing;
+}
 // A lay costs some ten milliseconds here; GOWNSHEAF_ODD_LAYS=20000 tries as many, GOWNSHEAF_ODD_FROM=9501 begins with that one.
-const int kOddRounds = from_environment("GOWNSHEAF_ODD_LAYS", kLawRounds / 20), kOddFrom = from_environment("GOWNSHEAF_ODD_FROM", 0);
+const int kOddRounds = from_environment("GOWNSHEAF_ODD_LAYS", kLawRounds / 20),
+          kOddFrom = from_environment("GOWNSHEAF_ODD_FROM", 0);
 
 struct Chance {
   std::mt19937 engine;
@@ -30,7 +33,9 @@ struct Chance {
 using XY = std::pair<std::int64_t, std::int64_t>;
 using Triangle = std::array<XY, 3>;
 
-std::int64_t cross(XY a, XY b, XY c) { return (b.first - a.first) * (c.second - a.second) - (b.second - a.second) * (c.first - a.first); }
+std::int64_t cross(XY a, XY b, XY c) {
+  return (b.first - a.first) * (c.second - a.second) - (b.second - a.second) * (c.first - a.first);
+}
 
 std::vector<Triangle> triangles_of(const Polygon& polygon) {
   std::vector<XY> rest;
@@ -49,7 +54,8 @@ std::vector<Triangle> triangles_of(const Polygon& polygon) {
       if (size < 0) continue;
       bool ear = true;
       for (const XY& p : rest) {
-        if (p != a && p != b && p != c && size > 0 && cross(a, b, p) >= 0 && cross(b, c, p) >= 0 && cross(c, a, p) >= 0) ear = false;
+        if (p != a && p != b && p != c && size > 0 && cross(a, b, p) >= 0 && cross(b, c, p) >= 0 && cross(c, a, p) >= 0)
+          ear = false;
       }
       if (!ear) continue;
       if (size > 0) out.push_back({a, b, c});
@@ -85,7 +91,8 @@ double distance(const std::vector<Triangle>& a, const std::vector<Triangle>& b) 
   for (const Triangle& s : a) {
     for (const Triangle& t : b) {
       for (std::size_t i = 0; i < 3; ++i) {
-        for (std::size_t k = 0; k < 3; ++k) least = std::min({least, distance(s[i], t[k], t[(k + 1) % 3]), distance(t[i], s[k], s[(k + 1) % 3])});
+        for (std::size_t k = 0; k < 3; ++k)
+          least = std::min({least, distance(s[i], t[k], t[(k + 1) % 3]), distance(t[i], s[k], s[(k + 1) % 3])});
       }
     }
   }
@@ -102,12 +109,24 @@ Polygon any_shape(Chance& chance, int width) {
   const int w = chance.from(20, width), h = chance.from(20, width);
   switch (chance.up_to(8)) {
     case 0: return points({{0, 0}, {w, 0}, {chance.up_to(w), h}});
-    case 1: return points({{0, 0}, {8 * w, chance.from(0, 3)}, {8 * w - 1, chance.from(4, 9)}});                    // sliver
-    case 2: return points({{0, 0}, {w, 0}, {w, width}, {0, width}});                                                // as wide as the strip
-    case 3: return points({{0, 0}, {w, 0}, {w, h / 3 + 1}, {w / 3 + 1, h / 3 + 1}, {w / 3 + 1, h}, {0, h}});         // L
-    case 4: return points({{0, 0}, {9 * w, 0}, {9 * w, 9 * h}, {8 * w, 9 * h}, {8 * w, h}, {5 * w, h}, {5 * w, 8 * h}, {4 * w, 8 * h}, {4 * w, h}, {w, h}, {w, 9 * h}, {0, 9 * h}});
-    case 5: return points({{0, 0}, {20 * w, 0}, {20 * w, 1}, {0, 1}});                                              // thread
-    case 6: {                                                                                                       // star
+    case 1: return points({{0, 0}, {8 * w, chance.from(0, 3)}, {8 * w - 1, chance.from(4, 9)}});  // sliver
+    case 2: return points({{0, 0}, {w, 0}, {w, width}, {0, width}});                              // as wide as the strip
+    case 3: return points({{0, 0}, {w, 0}, {w, h / 3 + 1}, {w / 3 + 1, h / 3 + 1}, {w / 3 + 1, h}, {0, h}});  // L
+    case 4:
+      return points({{0, 0},
+                     {9 * w, 0},
+                     {9 * w, 9 * h},
+                     {8 * w, 9 * h},
+                     {8 * w, h},
+                     {5 * w, h},
+                     {5 * w, 8 * h},
+                     {4 * w, 8 * h},
+                     {4 * w, h},
+                     {w, h},
+                     {w, 9 * h},
+                     {0, 9 * h}});
+    case 5: return points({{0, 0}, {20 * w, 0}, {20 * w, 1}, {0, 1}});  // thread
+    case 6: {                                                           // star
       Polygon out;
       const int n = chance.from(5, 30);
       for (int i = 0; i < n; ++i) {
@@ -132,19 +151,23 @@ Request any_request(Chance& chance) {
     Strip strip;
     strip.width = Length::ticks(width + chance.up_to(width / 10));
     if (s + 1 < strips || chance.one_in(4)) strip.length = Length::ticks(chance.from(width / 2, 3 * width));
-    if (chance.one_in(5)) strip.obstacles.push_back({Length::ticks(chance.up_to(width)), Length::ticks(chance.up_to(width)), Length::ticks(chance.from(1, width / 2)), Length::ticks(chance.from(1, width / 2))});
+    if (chance.one_in(5))
+      strip.obstacles.push_back({Length::ticks(chance.up_to(width)), Length::ticks(chance.up_to(width)),
+                                 Length::ticks(chance.from(1, width / 2)), Length::ticks(chance.from(1, width / 2))});
     request.strips.push_back(strip);
   }
   for (int p = chance.from(1, 4); p > 0; --p) {
     Part part;
-    part.outline = !request.parts.empty() && chance.one_in(10) ? request.parts.back().outline : any_shape(chance, width);  // a twin
+    part.outline =
+        !request.parts.empty() && chance.one_in(10) ? request.parts.back().outline : any_shape(chance, width);  // a twin
     part.copies = chance.one_in(12) ? chance.from(4, 14) : chance.from(1, 3);
     if (chance.one_in(2)) part.poses = {{0, false, 0}, {2, false, 0}};
     if (chance.one_in(5)) part.poses = {{1, false, 0}, {0, true, 0}, {3, true, 0}};
     if (chance.one_in(6)) part.poses.push_back({0, chance.one_in(2), chance.up_to(359'999)});
     if (chance.one_in(8)) part.fixed_y = Length::ticks(chance.up_to(width / 4));
     if (chance.one_in(8)) part.lattice = Part::Lattice{Length::ticks(chance.from(1, width)), Length::ticks(chance.up_to(width))};
-    if (!part.fixed_y && chance.one_in(8)) part.lattice_across = Part::Lattice{Length::ticks(chance.from(1, width)), Length::ticks(chance.up_to(width))};
+    if (!part.fixed_y && chance.one_in(8))
+      part.lattice_across = Part::Lattice{Length::ticks(chance.from(1, width)), Length::ticks(chance.up_to(width))};
     if (chance.one_in(8)) part.clear_of_first_edge = Length::ticks(chance.up_to(width / 10));
     if (chance.one_in(8)) part.strips = {chance.up_to(strips - 1)};
     request.parts.push_back(part);
@@ -200,7 +223,9 @@ void keeps_outline_laws(const Request& request, const Lay& lay) {
 
 }  // namespace
 
-TEST_CASE("law: random lays of odd outlines overlap nowhere, keep their gap, place or name every copy, and come out the same again", "[nest][outlines][laws]") {
+TEST_CASE(
+    "law: random lays of odd outlines overlap nowhere, keep their gap, place or name every copy, and come out the same again",
+    "[nest][outlines][laws]") {
   Chance chance{std::mt19937(1897)};
   int laid = 0;
   for (int round = 0; round < kOddRounds; ++round) {
@@ -225,7 +250,8 @@ TEST_CASE("law: random lays of odd outlines overlap nowhere, keep their gap, pla
   CHECK(laid * 10 > (kOddRounds - kOddFrom) * 8);
 }
 
-TEST_CASE("law: outlines that are rectangles never come out longer than their first lay by bounds, nor below the bound", "[nest][outlines][laws]") {
+TEST_CASE("law: outlines that are rectangles never come out longer than their first lay by bounds, nor below the bound",
+          "[nest][outlines][laws]") {
   Chance chance{std::mt19937(1862)};
   for (int round = 0; round < kOddRounds / 20; ++round) {
     CAPTURE(round);

@@ -109,7 +109,8 @@ TEST_CASE("closed strips: what does not go is left out; all goes where all can",
   CHECK(lay.left_out.empty());
 }
 
-TEST_CASE("on a lattice past the edge that is kept clear a part has no room upright: the least length knows it", "[nest][outlines]") {
+TEST_CASE("on a lattice past the edge that is kept clear a part has no room upright: the least length knows it",
+          "[nest][outlines]") {
   Request request = on_strip(100, {part_of(inches({{0, 0}, {10, 0}, {10, 60}, {0, 59}}), 1, false)});
   Part& part = request.parts[0];
   part.poses = {{0, false, 0}, {1, false, 0}};
@@ -122,8 +123,11 @@ TEST_CASE("on a lattice past the edge that is kept clear a part has no room upri
 }
 
 TEST_CASE("the same lay again, with any number of threads", "[nest][outlines]") {
-  Request request = on_strip(30, {part_of(inches({{0, 0}, {12, 0}, {9, 7}, {3, 9}}), 3), part_of(inches({{0, 0}, {8, 0}, {4, 3}, {8, 9}, {0, 9}}), 3),
-                                  part_of(inches({{0, 0}, {5, 1}, {3, 11}}), 5)}, 60000);
+  Request request =
+      on_strip(30,
+               {part_of(inches({{0, 0}, {12, 0}, {9, 7}, {3, 9}}), 3),
+                part_of(inches({{0, 0}, {8, 0}, {4, 3}, {8, 9}, {0, 9}}), 3), part_of(inches({{0, 0}, {5, 1}, {3, 11}}), 5)},
+               60000);
   request.gap = Length::tenth_mm(50);
   const Lay first = lay_outlines(request);
   for (const int threads : {1, 2, 8}) {
@@ -136,11 +140,15 @@ TEST_CASE("the same lay again, with any number of threads", "[nest][outlines]") 
   CHECK(lay_outlines(request).placed != first.placed);
 }
 
-TEST_CASE("a search that is stopped gives a lay that is right and says that it was cut short; one that is not, its usual lay", "[nest][outlines]") {
+TEST_CASE("a search that is stopped gives a lay that is right and says that it was cut short; one that is not, its usual lay",
+          "[nest][outlines]") {
   std::atomic<bool> stop{false};
   for (const bool drawn : {true, false}) {
-    Request request = on_strip(19, {part_of(drawn ? inches({{0, 0}, {8, 0}, {6, 15}, {2, 18}}) : inches({{0, 0}, {8, 0}, {8, 15}, {0, 15}}), 5, false),
-                                    part_of(drawn ? inches({{0, 0}, {7, 1}, {4, 5}}) : inches({{0, 0}, {7, 0}, {7, 5}, {0, 5}}), 4, false)}, 100000);
+    Request request = on_strip(
+        19,
+        {part_of(drawn ? inches({{0, 0}, {8, 0}, {6, 15}, {2, 18}}) : inches({{0, 0}, {8, 0}, {8, 15}, {0, 15}}), 5, false),
+         part_of(drawn ? inches({{0, 0}, {7, 1}, {4, 5}}) : inches({{0, 0}, {7, 0}, {7, 5}, {0, 5}}), 4, false)},
+        100000);
     const auto lay = [&] { return lay_parts(request, {2000, request.work}); };
     const Lay whole = lay();
     double spent = -1;
@@ -170,7 +178,8 @@ TEST_CASE("a search that is stopped gives a lay that is right and says that it w
 
 TEST_CASE("apart: touching is apart, a tick less is not", "[nest][outlines]") {
   const Ring square{{0, 0}, {40, 0}, {40, 40}, {0, 40}}, diamond{{0, 20}, {20, 0}, {40, 20}, {20, 40}};
-  const Ring u{{0, 0}, {90, 0}, {90, 60}, {60, 60}, {60, 30}, {30, 30}, {30, 60}, {0, 60}}, block{{0, 0}, {30, 0}, {30, 30}, {0, 30}};
+  const Ring u{{0, 0}, {90, 0}, {90, 60}, {60, 60}, {60, 30}, {30, 30}, {30, 60}, {0, 60}},
+      block{{0, 0}, {30, 0}, {30, 30}, {0, 30}};
   CHECK(apart(square, square, 40, 17, 0));
   CHECK_FALSE(apart(square, square, 39, 17, 0));
   CHECK(apart(square, diamond, 40, 0, 0));
@@ -192,7 +201,8 @@ TEST_CASE("apart: touching is apart, a tick less is not", "[nest][outlines]") {
 TEST_CASE("three hundred parts stay below 200 MiB", "[nest][outlines]") {
 #ifndef GOWNSHEAF_SANITIZED
   std::vector<Part> parts;
-  for (int k = 0; k < 60; ++k) parts.push_back(part_of(inches({{0, 0}, {5 + k % 7, 1}, {4 + k % 5, 6 + k % 11}, {2, 3 + k % 3}, {1, 5 + k / 6}}), 5));
+  for (int k = 0; k < 60; ++k)
+    parts.push_back(part_of(inches({{0, 0}, {5 + k % 7, 1}, {4 + k % 5, 6 + k % 11}, {2, 3 + k % 3}, {1, 5 + k / 6}}), 5));
   const Lay lay = lay_outlines(on_strip(60, parts, 4000));
   CHECK(lay.placed.size() == 300);
   rusage usage{};
@@ -218,7 +228,8 @@ TEST_CASE("public instances at a fixed effort", "[nest][outlines]") {
     for (const auto& piece : instance["pieces"]) {
       Part part;
       for (const auto& c : piece["outline"]) {
-        part.outline.push_back({Length::ticks(std::llround(c[0].get<double>() * scale)), Length::ticks(std::llround(c[1].get<double>() * scale))});
+        part.outline.push_back(
+            {Length::ticks(std::llround(c[0].get<double>() * scale)), Length::ticks(std::llround(c[1].get<double>() * scale))});
       }
       part.copies = piece["count"];
       part.poses.clear();
@@ -226,7 +237,8 @@ TEST_CASE("public instances at a fixed effort", "[nest][outlines]") {
       double twice = 0;
       for (std::size_t i = 0; i < part.outline.size(); ++i) {
         const Point &a = part.outline[i], &b = part.outline[(i + 1) % part.outline.size()];
-        twice += static_cast<double>(a.x.in_ticks()) * static_cast<double>(b.y.in_ticks()) - static_cast<double>(b.x.in_ticks()) * static_cast<double>(a.y.in_ticks());
+        twice += static_cast<double>(a.x.in_ticks()) * static_cast<double>(b.y.in_ticks()) -
+                 static_cast<double>(b.x.in_ticks()) * static_cast<double>(a.y.in_ticks());
       }
       area += std::abs(twice) / 2 * part.copies;
       request.parts.push_back(std::move(part));

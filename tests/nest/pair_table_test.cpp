@@ -17,8 +17,10 @@ TEST_CASE("a table made at once and one made when asked say the same, and what t
   for (int k = 0; k < 12; ++k) {  // stars and combs of fewer corners than are ever simplified
     Part part;
     const int size = k % 4 == 3 ? 30 : 300'000 + up_to(900'000), n = 3 + up_to(7);
-    for (int i = 0; i < n; ++i) part.outline.push_back({Length::ticks(size * i / n + up_to(size / 20)), Length::ticks(up_to(size / 4))});
-    for (int i = n; i-- > 0;) part.outline.push_back({Length::ticks(size * i / n + up_to(size / 20)), Length::ticks(size / 3 + up_to(size / 2))});
+    for (int i = 0; i < n; ++i)
+      part.outline.push_back({Length::ticks(size * i / n + up_to(size / 20)), Length::ticks(up_to(size / 4))});
+    for (int i = n; i-- > 0;)
+      part.outline.push_back({Length::ticks(size * i / n + up_to(size / 20)), Length::ticks(size / 3 + up_to(size / 2))});
     part.poses = {{0, false, 0}, {1, false, 0}, {2, true, 0}};
     request.parts.push_back(part);
   }

@@ -110,8 +110,9 @@ TEST_CASE("what the engine cannot honour it says, and lays nothing", "[nest]") {
     CHECK(lay.placed.empty() == !lay.unsupported.empty());
     return lay.unsupported;
   };
-  CHECK(refused([](Request& r) { r.parts[0].outline = {{in(0), in(0)}, {in(9), in(0)}, {in(5), in(7)}}; }).find("not a rectangle") !=
-        std::string::npos);
+  CHECK(refused([](Request& r) {
+          r.parts[0].outline = {{in(0), in(0)}, {in(9), in(0)}, {in(5), in(7)}};
+        }).find("not a rectangle") != std::string::npos);
   CHECK(refused([](Request& r) { r.strips = {open_strip(60), closed_strip(60, 50)}; }).find("not the last") != std::string::npos);
   CHECK(refused([](Request& r) {
           r.strips = {closed_strip(60, 50), open_strip(60)};

@@ -10,7 +10,8 @@ namespace drawings {
 
 // A page of 300 x 200 mm whose units are mm.
 inline std::string page(const std::string& inside) {
-  return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"300mm\" height=\"200mm\" viewBox=\"0 0 300 200\">\n" + inside + "\n</svg>\n";
+  return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"300mm\" height=\"200mm\" viewBox=\"0 0 300 200\">\n" + inside +
+         "\n</svg>\n";
 }
 
 struct Read {

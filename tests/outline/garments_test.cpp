@@ -32,7 +32,8 @@ TEST_CASE("every panel of the published garments has its width, height and area"
     if (line.rfind("| ", 0) != 0 || line.rfind("| id", 0) == 0 || !drawing) continue;
     std::vector<std::string> cells;
     std::istringstream row(line.substr(2));
-    for (std::string cell; std::getline(row, cell, '|');) cells.push_back(cell.substr(cell.find_first_not_of(' '), cell.find_last_not_of(' ') - cell.find_first_not_of(' ') + 1));
+    for (std::string cell; std::getline(row, cell, '|');)
+      cells.push_back(cell.substr(cell.find_first_not_of(' '), cell.find_last_not_of(' ') - cell.find_first_not_of(' ') + 1));
     REQUIRE(next < drawing->outlines.size());
     const DrawnOutline& seen = drawing->outlines[next++];
     CAPTURE(line, seen.area_mm2);

@@ -36,8 +36,9 @@ void check_file(const Json& wanted) {
   for (const Diagnostic& d : diag.sorted()) codes.insert(d.code);
   if (wanted["outcome"] == "error") {
     // Our words for the kinds of the set.
-    const std::map<std::string, std::string> ours = {{"not-xml", "not-xml"}, {"entities", "drawing-entity"}, {"path-syntax", "path-syntax"},
-        {"not-svg", "not-svg"}, {"empty", "drawing-empty"}, {"compressed", "drawing-packed"}, {"too-many", "drawing-heavy"}};
+    const std::map<std::string, std::string> ours = {
+        {"not-xml", "not-xml"},     {"entities", "drawing-entity"},   {"path-syntax", "path-syntax"}, {"not-svg", "not-svg"},
+        {"empty", "drawing-empty"}, {"compressed", "drawing-packed"}, {"too-many", "drawing-heavy"}};
     CHECK_FALSE(drawing.has_value());
     bool right = false;
     for (const Json& kind : wanted["error_any_of"]) right = right || codes.count(ours.at(kind)) == 1;
@@ -61,7 +62,8 @@ void check_file(const Json& wanted) {
     CHECK(seen.drawn.at.line > 0);
     check_box(seen.box, told["bbox_mm"], within);
     const double area_seen = seen.area_mm2, area_told = told["area_mm2"];
-    CHECK(std::fabs(area_seen - polygons::mm2(area(seen.region))) < 0.001 * seen.box.width.in_mm() + 0.001 * seen.box.height.in_mm());
+    CHECK(std::fabs(area_seen - polygons::mm2(area(seen.region))) <
+          0.001 * seen.box.width.in_mm() + 0.001 * seen.box.height.in_mm());
     CAPTURE(area_seen, area_told);
     CHECK(std::fabs(area_seen - area_told) <= told["tol_area_mm2"].get<double>());
   }

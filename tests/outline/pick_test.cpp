@@ -123,7 +123,8 @@ TEST_CASE("marks by id, class and layer go with the piece they lie in; the name 
 }
 
 TEST_CASE("the test square mends the scale", "[pick]") {
-  const auto r = whole("<rect id='front' x='10' y='10' width='99.88' height='49.94'/><rect id='test-square' x='200' width='49.94' height='49.94'/>");
+  const auto r = whole(
+      "<rect id='front' x='10' y='10' width='99.88' height='49.94'/><rect id='test-square' x='200' width='49.94' height='49.94'/>");
   REQUIRE(r.drawing->outlines.size() == 1);
   const Picked mended = pick(r, "front", Length::tenth_mm(499) + Length::ticks(115));  // 49.94 mm
   const Box box = bounds(mended.piece->edge);

@@ -1,9 +1,9 @@
 // The reader on drawings of our own: scale, curves, what is shown, limits, ill will.
 #include <cmath>
 
+#include "outline/drawings.h"
 #include "outline/flatten.h"
 #include "outline/numbers.h"
-#include "outline/drawings.h"
 #include "support/random_draws.h"
 
 using namespace gownsheaf;
@@ -78,7 +78,9 @@ TEST_CASE("law: chords of circles and ellipses stay within the stated distance, 
 TEST_CASE("law: chords of cubics stay within the stated distance", "[reader][law]") {
   draws::Draws draw(20315);
   for (int round = 0; round < kLawRounds / 20; ++round) {
-    const auto spot = [&] { return Spot{static_cast<double>(draw.of(0, 5000)) / 10, static_cast<double>(draw.of(0, 5000)) / 10}; };
+    const auto spot = [&] {
+      return Spot{static_cast<double>(draw.of(0, 5000)) / 10, static_cast<double>(draw.of(0, 5000)) / 10};
+    };
     const Spot a = spot(), b = spot(), c = spot(), d = spot();
     FlatPath path({});
     path.move(a);
@@ -195,7 +197,9 @@ TEST_CASE("law: a drawing with bytes changed, lost or doubled is read or refused
       switch (draw.of(0, 3)) {
         case 0: text[at] = static_cast<char>(draw.of(1, 255)); break;
         case 1: text.erase(at, static_cast<std::size_t>(draw.of(1, 9))); break;
-        case 2: text.insert(at, text.substr(static_cast<std::size_t>(draw.of(0, static_cast<std::int64_t>(text.size()) - 1)), 12)); break;
+        case 2:
+          text.insert(at, text.substr(static_cast<std::size_t>(draw.of(0, static_cast<std::int64_t>(text.size()) - 1)), 12));
+          break;
         default: text.insert(at, std::string(1, "0123456789eE.-+ ,%&;<>\"'#"[draw.of(0, 24)])); break;
       }
     }

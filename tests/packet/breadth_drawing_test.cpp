@@ -62,7 +62,8 @@ TEST_CASE("repeats stand where the figures have them; by a half drop the neighbo
   Project p = garment::project(ShownIn::inches);
   p.cloths.push_back(garment::cloth("damask", in(45), in(1, 2)));
   p.cloths[0].repeat = Repeat{in(12), std::nullopt, true, {}};
-  p.pieces.push_back(garment::piece("breadth", PartOf::drapery, {"damask"}, garment::make(4), garment::full_width(), garment::cut(in(40))));
+  p.pieces.push_back(
+      garment::piece("breadth", PartOf::drapery, {"damask"}, garment::make(4), garment::full_width(), garment::cut(in(40))));
   const auto g = gownsheaf::testing::work_through(p);
   const BreadthPlan& plan = g.lay("damask").breadths.at(0);
   const Length repeat = g.length("pieces/breadth/damask/repeat along");

@@ -50,7 +50,8 @@ TEST_CASE("every distance in the drawing is its figure, and every fastener that 
           CHECK(std::find(allowed.begin(), allowed.end(), said) != allowed.end());
           ++lengths;
           first = first || said == length_text(figures.at("closures/front closing/fastener 1"), shown).plain();
-          last = last || said == length_text(figures.at("closures/front closing/fastener " + whole_number(number)), shown).plain();
+          last =
+              last || said == length_text(figures.at("closures/front closing/fastener " + whole_number(number)), shown).plain();
           level = level || said == length_text(figures.at("closures/front closing/at dart"), shown).plain();
         }
       }

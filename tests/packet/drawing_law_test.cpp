@@ -143,7 +143,8 @@ TEST_CASE("law: a drawn lay is true to scale and keeps to its drawing") {
     const bool all_whole = parts.parts.size() > 1 && 2 * longest <= most;
     for (const LaidPiece& laid : strip.placed) {
       REQUIRE(std::any_of(parts.parts.begin(), parts.parts.end(), [&](const LayPart& part) {
-        return all_whole ? laid.at.x >= part.from && laid.at.right() <= part.to : laid.at.x < part.to && laid.at.right() > part.from;
+        return all_whole ? laid.at.x >= part.from && laid.at.right() <= part.to
+                         : laid.at.x < part.to && laid.at.right() > part.from;
       }));
     }
   }
@@ -202,6 +203,5 @@ TEST_CASE("scales are those of a tape") {
         "Drawn at one sixteenth: 1/16 in on this sheet is 1 in of cloth.");
   CHECK(plain(scale_sentence({20}, ShownIn::centimetres, "cloth")) ==
         "Drawn at one twentieth: 1 mm on this sheet is 2 cm of cloth.");
-  CHECK(plain(scale_sentence({5}, ShownIn::centimetres, "cloth")) ==
-        "Drawn at one fifth: 1 mm on this sheet is 5 mm of cloth.");
+  CHECK(plain(scale_sentence({5}, ShownIn::centimetres, "cloth")) == "Drawn at one fifth: 1 mm on this sheet is 5 mm of cloth.");
 }

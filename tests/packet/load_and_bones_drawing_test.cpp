@@ -26,7 +26,8 @@ std::vector<const Label*> labels_of(const Drawing& drawing) {
 bool drawn_says(const Drawing& drawing, std::string wanted) {
   for (auto at = wanted.find("\u00A0"); at != std::string::npos; at = wanted.find("\u00A0")) wanted.replace(at, 2, " ");
   const auto labels = labels_of(drawing);
-  return std::any_of(labels.begin(), labels.end(), [&](const Label* l) { return plain(l->text).find(wanted) != std::string::npos; });
+  return std::any_of(labels.begin(), labels.end(),
+                     [&](const Label* l) { return plain(l->text).find(wanted) != std::string::npos; });
 }
 
 }  // namespace
@@ -116,7 +117,8 @@ TEST_CASE("zones of the load drawing say their own pull, and begin where their f
     // The one dashed line lies as high as the fifth of nine fasteners, both 8 in down: its number is set there.
     Length dashed, fifth;
     for (const DrawingItem& item : drawing.items)
-      if (const auto* stroke = std::get_if<StrokeMark>(&item); stroke != nullptr && !stroke->dash.empty()) dashed = stroke->path.front().to.y;
+      if (const auto* stroke = std::get_if<StrokeMark>(&item); stroke != nullptr && !stroke->dash.empty())
+        dashed = stroke->path.front().to.y;
     for (const Label* label : labels_of(drawing))
       if (plain(label->text) == "5") fifth = label->at.y;
     CHECK(dashed == fifth);
@@ -134,7 +136,8 @@ TEST_CASE("the bone map and the bars say each bone's length", "[bones]") {
     stock.may_be_cut = garment::said(true);
     stock.casing_ends = garment::said(in(1));
     project.bone_stock.push_back(stock);
-    const std::pair<const char*, Length> channels[] = {{"side", in(15, 2)}, {"back", in(7)}, {"dart", in(13, 2)}, {"front edge", in(11)}};
+    const std::pair<const char*, Length> channels[] = {
+        {"side", in(15, 2)}, {"back", in(7)}, {"dart", in(13, 2)}, {"front edge", in(11)}};
     for (const auto& [name, length] : channels) {
       Bone bone;
       bone.named = garment::named(name);

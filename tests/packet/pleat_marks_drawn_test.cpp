@@ -15,7 +15,10 @@ using garment::in;
 
 namespace {
 
-struct Drawn { Worked worked; const PleatPlan& plan() const { return worked.plans.pleats.front(); } };
+struct Drawn {
+  Worked worked;
+  const PleatPlan& plan() const { return worked.plans.pleats.front(); }
+};
 
 Drawn drawn(const PleatRun& run) {
   Project p = garment::project(ShownIn::inches);
@@ -31,7 +34,8 @@ std::vector<Length> uprights(const Drawing& d, double weight, bool dashed) {
   std::vector<Length> out;
   for (const DrawingItem& item : d.items)
     if (const auto* s = std::get_if<StrokeMark>(&item))
-      if (s->weight == pt(weight) && s->dash.empty() != dashed && s->path.size() == 2 && s->path[0].to.x == s->path[1].to.x) out.push_back(s->path[0].to.x);
+      if (s->weight == pt(weight) && s->dash.empty() != dashed && s->path.size() == 2 && s->path[0].to.x == s->path[1].to.x)
+        out.push_back(s->path[0].to.x);
   std::sort(out.begin(), out.end());
   return out;
 }
@@ -82,12 +86,15 @@ TEST_CASE("gauging at full size: stitches of the figure's length, ridges as far 
   REQUIRE(ends.size() >= 17);
   const Length stitch = *d.worked.figures.length("pleats/skirt top/stitch");
   CHECK(stitch == in(1, 4));  // 280 ridges
-  for (std::size_t i = 0; i < 17; ++i) CHECK(std::any_of(ends.begin(), ends.end(), [&](Length x) { return near(x, pt(kRunMargin) + static_cast<std::int64_t>(i) * stitch); }));
+  for (std::size_t i = 0; i < 17; ++i)
+    CHECK(std::any_of(ends.begin(), ends.end(),
+                      [&](Length x) { return near(x, pt(kRunMargin) + static_cast<std::int64_t>(i) * stitch); }));
   bool found = false;
   for (const DrawingItem& item : drawing.items)
     if (const auto* s = std::get_if<StrokeMark>(&item); s != nullptr && s->path.size() == 17) {
       found = true;
-      for (std::size_t k = 0; k <= 8; ++k) CHECK(near(s->path[2 * k].to.x, pt(kRunMargin) + in(13).times(static_cast<std::int64_t>(k), 280)));
+      for (std::size_t k = 0; k <= 8; ++k)
+        CHECK(near(s->path[2 * k].to.x, pt(kRunMargin) + in(13).times(static_cast<std::int64_t>(k), 280)));
     }
   CHECK(found);
 }
@@ -146,11 +153,15 @@ TEST_CASE("law: the flat run's lines and seams, and the edges of the folded one,
     plan.seams_at = {plan.flat.times(draw.of(1, 99), 100)};
     const Typesetter typesetter(font, pin_up_scale());
     const Drawing flat = draw_flat_run(plan, FigureText(d.worked.figures, ShownIn::inches), typesetter);
-    const auto on_paper = [&](Length l) { return pt(kRunMargin) + l.times(pt(kRunWide - 2 * kRunMargin).in_ticks(), plan.flat.in_ticks()); };
+    const auto on_paper = [&](Length l) {
+      return pt(kRunMargin) + l.times(pt(kRunWide - 2 * kRunMargin).in_ticks(), plan.flat.in_ticks());
+    };
     std::vector<Length> folds, lines, turns;
     for (std::size_t k = 0; k < plan.marks.size(); ++k) {
       const int pleat = plan.marks[k].pleat;
-      const auto figure = [&](const char* what) { return *d.worked.figures.length("pleats/sides/mark " + std::to_string(k + 1) + "/" + what); };
+      const auto figure = [&](const char* what) {
+        return *d.worked.figures.length("pleats/sides/mark " + std::to_string(k + 1) + "/" + what);
+      };
       INFO("round " << round << ", pleat " << pleat);
       folds.push_back(on_paper(figure("fold")));
       lines.push_back(on_paper(figure("lay on")));
@@ -158,7 +169,9 @@ TEST_CASE("law: the flat run's lines and seams, and the edges of the folded one,
     }
     std::sort(folds.begin(), folds.end());
     std::sort(lines.begin(), lines.end());
-    const auto same = [](const std::vector<Length>& a, const std::vector<Length>& b) { return a.size() == b.size() && std::equal(a.begin(), a.end(), b.begin(), near); };
+    const auto same = [](const std::vector<Length>& a, const std::vector<Length>& b) {
+      return a.size() == b.size() && std::equal(a.begin(), a.end(), b.begin(), near);
+    };
     REQUIRE(same(uprights(flat, 2.0, false), folds));
     REQUIRE(same(uprights(flat, 1.2, true), lines));
     REQUIRE(same(uprights(flat, 1.0, true), {on_paper(plan.seams_at.front())}));

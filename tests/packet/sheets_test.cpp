@@ -49,7 +49,8 @@ TEST_CASE("at a glance: past eight rows to settle, holds are printed and the res
   CHECK(says(all, "WARNING | The placket ends inside pleat 9."));
 }
 
-TEST_CASE("a warning stands on the sheet it is about, of several sheets on its item's; decided ones and those of another sheet do not") {
+TEST_CASE(
+    "a warning stands on the sheet it is about, of several sheets on its item's; decided ones and those of another sheet do not") {
   SmallProject p = skirt_by_hand();
   const auto warn = [&](const char* item, const char* sheet, const char* sentence) {
     Diagnostic w;
@@ -91,13 +92,17 @@ TEST_CASE("at a glance: an accepted hold is a decision, a guess tells what rests
   const std::string page = text_of_sheet(p.compose(), "at a glance");
   CAPTURE(page);
   CHECK_FALSE(says(page, "HOLD"));
-  CHECK(says(page, "Decided cotton lawn | Cotton lawn: 5 yd needed, 4 yd bought, 1 yd short, because the band is cut from scraps."));
-  CHECK(says(page, "GUESSED | Waist to floor, side, 41 in: guessed from the front. On it rests: side length of skirt breadth in slate wool."));
+  CHECK(says(page,
+             "Decided cotton lawn | Cotton lawn: 5 yd needed, 4 yd bought, 1 yd short, because the band is cut from scraps."));
+  CHECK(says(
+      page,
+      "GUESSED | Waist to floor, side, 41 in: guessed from the front. On it rests: side length of skirt breadth in slate wool."));
 }
 
 TEST_CASE("at a glance: a page that is full has the cloths of one answer in one row, then fewer rows and the page of all") {
   SmallProject p = skirt_by_hand();
-  p.plans.may_cut = {{"slate wool", {"skirt"}, MayCut::no, "", "Step 1 is not done.", "", ""}, {"cotton lawn", {"lining", "skirt"}, MayCut::no, "", "Step 1 is not done.", "", ""},
+  p.plans.may_cut = {{"slate wool", {"skirt"}, MayCut::no, "", "Step 1 is not done.", "", ""},
+                     {"cotton lawn", {"lining", "skirt"}, MayCut::no, "", "Step 1 is not done.", "", ""},
                      {"silk", {"trim"}, MayCut::yes, "", "", "", ""}};
   for (Sheet s : p.compose()) {
     if (s.id != "at a glance") continue;
@@ -145,7 +150,8 @@ TEST_CASE("cutting list: sizes with what is in them, cloth by cloth") {
   const std::string page = text_of_sheet(skirt_by_hand().compose(), "cutting list");
   CAPTURE(page);
   CHECK(says(page, "10 pieces from 2 cloths,"));
-  CHECK(says(page, "Slate wool: either way\nskirt breadth | 3 |  | 55 | 45 | selvage to selvage; seams 1/2 in, hem 3 in, top 1 in"));
+  CHECK(says(page,
+             "Slate wool: either way\nskirt breadth | 3 |  | 55 | 45 | selvage to selvage; seams 1/2 in, hem 3 in, top 1 in"));
   CHECK(says(page, "Cotton lawn: either way HOLD until 1 yd more of cotton lawn is here, step 3"));
 }
 
@@ -181,7 +187,9 @@ TEST_CASE("order of work: what is done in one sentence, holds and what cannot be
   CAPTURE(page);
   CHECK(says(page, "Step 1 is done."));
   CHECK_FALSE(says(page, "Shrink the wool"));
-  CHECK(says(page, "2. Cut 3 breadths of slate wool / First, because a long piece cannot come out of scraps. / Cannot be undone: cuts good cloth. > 45 in three"));
+  CHECK(says(
+      page,
+      "2. Cut 3 breadths of slate wool / First, because a long piece cannot come out of scraps. / Cannot be undone: cuts good cloth. > 45 in three"));
   CHECK(says(page, "3. HOLD until 1 yd more of cotton lawn is here"));
   CHECK(says(page, "Stand the iron on its heel"));  // step 4 presses
 }
@@ -281,7 +289,8 @@ TEST_CASE("how it was worked out: a name of its own is none of a run; a lining's
 TEST_CASE("a hold stands on the sheets that the scissors follow, as on its step") {
   SmallProject p = skirt_by_hand();
   for (PlannedStep& s : p.plans.work)
-    if (s.item == p.plans.lays[0].cloth && s.cannot_undo == kCannotUndo[0]) s.holds = {"until first mock-up is signed", "until this is settled: A seam shows."};
+    if (s.item == p.plans.lays[0].cloth && s.cannot_undo == kCannotUndo[0])
+      s.holds = {"until first mock-up is signed", "until this is settled: A seam shows."};
   const std::vector<Sheet> sheets = p.compose();
   const std::string said = "HOLD until first mock-up is signed; until this is settled: A seam shows, step 2";
   CHECK(says(text_of_sheet(sheets, "cutting list"), said));

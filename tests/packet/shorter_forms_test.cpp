@@ -57,11 +57,13 @@ std::string week_labels(const Drawing& drawing) {
 
 }  // namespace
 
-TEST_CASE("cautions: without Last word, then as paragraphs, each keeps its name, its question and who has it", "[cautions][shorter]") {
+TEST_CASE("cautions: without Last word, then as paragraphs, each keeps its name, its question and who has it",
+          "[cautions][shorter]") {
   SmallProject p = skirt_by_hand();
   p.set.sheets.clear();
   p.sheet("cautions", "Cautions");
-  p.plans.cautions = {{"Near a flame", {{"Stay away.", ""}}, "the fire officer", "it is worn near a flame"}, {"Iron", {{"Test a scrap.", ""}}, "the maker", ""}};
+  p.plans.cautions = {{"Near a flame", {{"Stay away.", ""}}, "the fire officer", "it is worn near a flame"},
+                      {"Iron", {{"Test a scrap.", ""}}, "the maker", ""}};
   const std::vector<std::string> forms = all_forms(p, "cautions");
   REQUIRE(forms.size() == 3);
   CHECK(says(forms[0], "Near a flame (Last word: the fire officer) | If it is worn near a flame: Stay away."));
@@ -101,7 +103,8 @@ TEST_CASE("what comes next: where a page does not hold the steps, fewer come and
 }
 
 TEST_CASE("days left: a drawing a week under the names of the days, numbers that follow on by first and last", "[calendar]") {
-  const SmallProject p = planned_days({{1, 2}, {3, 4, 5}, {5}, {9, 8, 7, 12}, {}, {}, {}, {20, 22, 24, 26, 28, 30, 32, 34, 36, 38}});
+  const SmallProject p =
+      planned_days({{1, 2}, {3, 4, 5}, {5}, {9, 8, 7, 12}, {}, {}, {}, {20, 22, 24, 26, 28, 30, 32, 34, 36, 38}});
   const Typesetter typesetter(p.font, p.scale);
   const std::vector<Drawing> weeks = draw_weeks(p.plans, typesetter);
   REQUIRE(weeks.size() == 5);  // the names, 30 August, 6 and 13 September, 20 September with the day it is worn

@@ -89,7 +89,8 @@ TEST_CASE("size and fit says which size and why, and each girth as body, ease, f
   p.scale = binder_scale();
   const std::string page = page_of(p);
   CAPTURE(page);
-  CHECK(says(page, "It is made between sizes 8 and 10: bust 36 1/2 in lies 0.25 of the way from 8 (36 1/4 in) to 10 (37 1/4 in)."));
+  CHECK(
+      says(page, "It is made between sizes 8 and 10: bust 36 1/2 in lies 0.25 of the way from 8 (36 1/4 in) to 10 (37 1/4 in)."));
   CHECK(says(page, "Bust | 36 1/2 | 1 | 37 1/2 | 36 1/2 | 0"));
   CHECK(says(page, "Waist | 29 | -1/2 | 28 1/2 | 28 1/4 | -3/4"));
   CHECK(says(page, "Bodice front | finished width | 10 | 11 | 10 1/4"));
@@ -112,7 +113,8 @@ TEST_CASE("size and fit names how the size was chosen", "[sizes]") {
   CHECK(says(page_of(p), "Bust 36 1/2 in is more than the largest, 10 (37 1/4 in)."));
 }
 
-TEST_CASE("where body measures are left out there is no size and fit; the first page names the size and nothing else", "[sizes]") {
+TEST_CASE("where body measures are left out there is no size and fit; the first page names the size and nothing else",
+          "[sizes]") {
   SmallProject p = bodice_by_hand();
   CHECK(p.compose().size() == 1);
   p.set.private_shown = false;
@@ -137,10 +139,15 @@ TEST_CASE("the words in the drawing are the figures', at the places that the fig
     for (const DrawingItem& item : d.items) {
       if (const auto* label = std::get_if<Label>(&item)) labels.push_back(plain(label->text));
       const auto* stroke = std::get_if<StrokeMark>(&item);
-      if (stroke != nullptr && stroke->path.size() == 2 && stroke->path[0].to.x == stroke->path[1].to.x) uprights.push_back(stroke->path[0].to.x);
+      if (stroke != nullptr && stroke->path.size() == 2 && stroke->path[0].to.x == stroke->path[1].to.x)
+        uprights.push_back(stroke->path[0].to.x);
     }
-    const auto has_label = [&](const std::string& words) { return std::find(labels.begin(), labels.end(), words) != labels.end(); };
-    const auto has_upright = [&](Length girth) { return std::find(uprights.begin(), uprights.end(), scale.x_of(girth)) != uprights.end(); };
+    const auto has_label = [&](const std::string& words) {
+      return std::find(labels.begin(), labels.end(), words) != labels.end();
+    };
+    const auto has_upright = [&](Length girth) {
+      return std::find(uprights.begin(), uprights.end(), scale.x_of(girth)) != uprights.end();
+    };
     for (const std::string name : {"bust", "waist"}) {
       CAPTURE(name);
       CHECK(has_label("body " + plain_text(p.figures.at("measures/" + name), shown)));
@@ -167,7 +174,8 @@ TEST_CASE("law: lines of random girths are true to scale, and nothing leaves the
       line.name = name;
       line.body = quarters(draw.of(20, 320));  // 5 to 80 in
       Length row = quarters(draw.of(20, 300));
-      for (std::int64_t i = draw.of(0, 5); i > 0; --i, row += quarters(draw.of(1, 8))) line.sizes.emplace_back(whole_number(i), row);
+      for (std::int64_t i = draw.of(0, 5); i > 0; --i, row += quarters(draw.of(1, 8)))
+        line.sizes.emplace_back(whole_number(i), row);
       if (draw.of(0, 2) > 0) line.finished = *line.body + quarters(draw.of(-8, 40));
       const auto put = [&](const std::string& key, Length l) {
         Figure f;
@@ -202,7 +210,8 @@ TEST_CASE("law: lines of random girths are true to scale, and nothing leaves the
         REQUIRE(label->at.y <= d.height);
       } else if (const auto* stroke = std::get_if<StrokeMark>(&item)) {
         for (const PathStep& s : stroke->path)
-          if (s.kind != PathStep::Kind::close) REQUIRE((s.to.x >= Length{} && s.to.x <= d.width && s.to.y >= Length{} && s.to.y <= d.height));
+          if (s.kind != PathStep::Kind::close)
+            REQUIRE((s.to.x >= Length{} && s.to.x <= d.width && s.to.y >= Length{} && s.to.y <= d.height));
       }
     }
   }

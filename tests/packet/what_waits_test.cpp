@@ -10,7 +10,8 @@ using namespace gownsheaf::testing;
 
 namespace {
 
-PlannedStep step_named(int number, const std::string& id, const std::string& act, std::vector<std::string> after, const std::string& ends = "") {
+PlannedStep step_named(int number, const std::string& id, const std::string& act, std::vector<std::string> after,
+                       const std::string& ends = "") {
   PlannedStep s;
   s.number = number;
   s.id = id;
@@ -24,9 +25,11 @@ PlannedStep step_named(int number, const std::string& id, const std::string& act
 
 TEST_CASE("what waits for what: the cuff waits for the sleeve, and through it for its pieces", "[waits]") {
   SmallProject p = skirt_by_hand();
-  p.plans.work = {step_named(1, "cut", "Cut the sleeves.", {}, "cuts good cloth"), step_named(2, "mark", "Mark both, left and right.", {"cut"}),
+  p.plans.work = {step_named(1, "cut", "Cut the sleeves.", {}, "cuts good cloth"),
+                  step_named(2, "mark", "Mark both, left and right.", {"cut"}),
                   step_named(3, "sew", "Sew the sleeves, a left and a right.", {"mark", "cut"}),
-                  step_named(4, "press", "Press the cuffs.", {}), step_named(5, "set", "Set the cuffs.", {"sew", "press", "cut"}, "shuts access")};
+                  step_named(4, "press", "Press the cuffs.", {}),
+                  step_named(5, "set", "Set the cuffs.", {"sew", "press", "cut"}, "shuts access")};
   p.sheet("what waits", "What waits for what");
   const auto direct = waiting_of(p.plans.work).steps[4].directly;
   REQUIRE(direct.size() == 2);  // not step 1: step 3 waits for it
@@ -60,8 +63,9 @@ TEST_CASE("what waits for what: the wall tells the next acts and how many come l
   SmallProject p = skirt_by_hand();
   p.plans.work.clear();
   for (int k = 1; k <= 40; ++k)
-    p.plans.work.push_back(step_named(k, "cut " + std::to_string(k), "Cut piece " + std::to_string(k) + ".",
-                                      k > 1 ? std::vector<std::string>{"cut " + std::to_string(k - 1)} : std::vector<std::string>{}, "cuts good cloth"));
+    p.plans.work.push_back(step_named(
+        k, "cut " + std::to_string(k), "Cut piece " + std::to_string(k) + ".",
+        k > 1 ? std::vector<std::string>{"cut " + std::to_string(k - 1)} : std::vector<std::string>{}, "cuts good cloth"));
   p.sheet("what waits", "What waits for what");
   const auto sheet = [&] {
     for (Sheet& s : p.compose())
@@ -86,7 +90,8 @@ TEST_CASE("what waits for what: the wall tells the next acts and how many come l
 TEST_CASE("what waits for what: a chain as long as a project may have is told at once", "[waits]") {
   std::vector<PlannedStep> work;
   for (int k = 1; k <= 2000; ++k)
-    work.push_back(step_named(k, "step " + std::to_string(k), "Sew.", k > 1 ? std::vector<std::string>{"step " + std::to_string(k - 1)} : std::vector<std::string>{}));
+    work.push_back(step_named(k, "step " + std::to_string(k), "Sew.",
+                              k > 1 ? std::vector<std::string>{"step " + std::to_string(k - 1)} : std::vector<std::string>{}));
   const Waiting waiting = waiting_of(work);
   REQUIRE(waiting.steps.size() == 2000);
   CHECK(waiting.steps[1999].all.size() == 1999);

@@ -43,7 +43,12 @@ Order order_for(const std::string& example, const std::string& sheets) {
 }
 
 // All packets of all examples, made once.
-struct MadePacket { std::string example, sheets; Made made; std::string pdf_path; std::vector<std::string> messages; };
+struct MadePacket {
+  std::string example, sheets;
+  Made made;
+  std::string pdf_path;
+  std::vector<std::string> messages;
+};
 
 std::vector<std::string> told(const Diagnostics& diag) {
   std::vector<std::string> all;
@@ -181,9 +186,10 @@ TEST_CASE("same input, same bytes: again, elsewhere, in another locale and time 
         fs::copy_file(file.path(), folder / file.path().filename(), fs::copy_options::overwrite_existing);
     }
     const std::string effort = drawn ? " --effort quick" : "";
-    const auto make = [&](const std::string& before, const std::string& folder, const std::string& name, const std::string& more = "") {
-      const auto ran = run("cd " + quoted(folder) + " && " + before + " " + quoted(kProgram) + " packet project.yaml -q" + effort + more + " -o " +
-                           quoted((scratch / name).string()) + " 2>&1");
+    const auto make = [&](const std::string& before, const std::string& folder, const std::string& name,
+                          const std::string& more = "") {
+      const auto ran = run("cd " + quoted(folder) + " && " + before + " " + quoted(kProgram) + " packet project.yaml -q" +
+                           effort + more + " -o " + quoted((scratch / name).string()) + " 2>&1");
       CAPTURE(example, before, ran.out);
       REQUIRE(ran.code == 0);
       return slurp((scratch / name).string()) + slurp((scratch / (name.substr(0, name.size() - 4) + ".figures.json")).string());

@@ -48,9 +48,11 @@ work: { hours a week: 5 }
 
 // Every way one of the private lengths above could be written: as fraction, as set fraction of a listing, in decimals of
 // both units to a few places, in ticks.
-struct PrivateLength { int whole, numerator; };  // 32nds of an inch
-const std::vector<PrivateLength> kLengths = {{31, 13}, {46, 19}, {17, 11}, {13, 23}, {14, 7}, {9, 29}, {47, 5}, {48, 9},
-                                             {49, 25}, {5, 21},  {18, 3}};
+struct PrivateLength {
+  int whole, numerator;
+};  // 32nds of an inch
+const std::vector<PrivateLength> kLengths = {{31, 13}, {46, 19}, {17, 11}, {13, 23}, {14, 7}, {9, 29},
+                                             {47, 5},  {48, 9},  {49, 25}, {5, 21},  {18, 3}};
 
 std::vector<std::string> ways_to_write(const PrivateLength& p) {
   const Length l = Length::inches(p.whole) + Length::inches(1).times(p.numerator, 32);
@@ -64,8 +66,8 @@ std::vector<std::string> ways_to_write(const PrivateLength& p) {
   return ways;
 }
 
-const std::vector<std::string> kWords = {"Wilhelmina", "Quickenborne", "Ottoline", "Farthingale", "Theophila", "Marchbanks", "73.91",
-                                         ": 7391",      "8.47",         "quayside-lodge", "/tmp", kTop};
+const std::vector<std::string> kWords = {"Wilhelmina", "Quickenborne", "Ottoline", "Farthingale",    "Theophila", "Marchbanks",
+                                         "73.91",      ": 7391",       "8.47",     "quayside-lodge", "/tmp",      kTop};
 
 // A listing writes a set fraction as words that end a line; numbers are looked for as whole numbers, not inside others.
 bool holds(const std::string& text, const std::string& wanted) {
@@ -93,7 +95,10 @@ std::string words_of_listing(const std::string& listing) {
   return words;
 }
 
-struct Shared { Made made; std::string text, objects; };
+struct Shared {
+  Made made;
+  std::string text, objects;
+};
 
 Shared made_as(const std::string& set) {
   const fs::path folder = fs::path(GOWNSHEAF_BINARY_DIR) / "tests" / "quayside-lodge";
@@ -142,7 +147,8 @@ std::string all_of(const std::vector<std::string>& words) {
 // Private figures of the file.
 std::size_t private_keys(const std::string& json) {
   std::size_t n = 0;
-  for (const char* key : {"\"key\": \"measures/", "\"key\": \"ease/", "\"key\": \"finished girths/", "\"key\": \"wearer/", "\"private\": true"})
+  for (const char* key :
+       {"\"key\": \"measures/", "\"key\": \"ease/", "\"key\": \"finished girths/", "\"key\": \"wearer/", "\"private\": true"})
     for (std::size_t at = json.find(key); at != std::string::npos; at = json.find(key, at + 1)) ++n;
   return n;
 }

@@ -91,10 +91,10 @@ TEST_CASE("each fault has its code and its narrowest place") {
       {"---\na: 1\n---\n", {{"second-project", 3, 1, 3}}},
       {"a: 1\n...\nb: 2\n", {{"second-project", 3, 1, 4}}},
       {"a: 1\nb: caf\xE9\n", {{"not-utf8", 2, 7, 1}}},
-      {"a: \xC0\xAF\n", {{"not-utf8", 1, 4, 1}}},              // overlong
-      {"a: \xED\xA0\x80\n", {{"not-utf8", 1, 4, 1}}},          // half of a surrogate pair
-      {"a: \xF4\x90\x80\x80\n", {{"not-utf8", 1, 4, 1}}},      // above U+10FFFF
-      {"a: 1\nb: \xC3", {{"not-utf8", 2, 4, 1}}},               // cut off
+      {"a: \xC0\xAF\n", {{"not-utf8", 1, 4, 1}}},          // overlong
+      {"a: \xED\xA0\x80\n", {{"not-utf8", 1, 4, 1}}},      // half of a surrogate pair
+      {"a: \xF4\x90\x80\x80\n", {{"not-utf8", 1, 4, 1}}},  // above U+10FFFF
+      {"a: 1\nb: \xC3", {{"not-utf8", 2, 4, 1}}},          // cut off
       {"é: \x01x\n", {{"control-character", 1, 4, 1}}},
       {std::string("a: x\0y\nb: 1\n", 12), {{"control-character", 1, 5, 1}}},
       {"a: \xC2\x85\n", {{"control-character", 1, 4, 1}}},
@@ -143,7 +143,8 @@ TEST_CASE("columns and lengths count characters, not bytes") {
 TEST_CASE("a byte order mark and any line ends leave lines and columns as they are") {
   const std::vector<Found> expected{{"key-twice", 3, 1, 1}};
   CHECK(faults("a: 1\nb: 2\na: 3\n") == expected);
-  CHECK(faults("\xEF\xBB\xBF" "a: 1\r\nb: 2\r\na: 3\r\n") == expected);
+  CHECK(faults("\xEF\xBB\xBF"
+               "a: 1\r\nb: 2\r\na: 3\r\n") == expected);
   CHECK(faults("a: 1\rb: 2\ra: 3\r") == expected);
 }
 
@@ -167,11 +168,9 @@ TEST_CASE("the sentences say what was seen and the hints what to type") {
   CHECK(only("a: 1\n---\nb: 2\n").sentence == "`---` on line 2 begins a second project.");
   CHECK(only("a: 1\nb: \xE9\n").sentence == "Line 2 holds a letter saved in another encoding.");
   CHECK(only("m: { note: wool, mostly }\n").sentence == "`mostly` stands alone: the comma before it ended the text.");
-  CHECK(only("c:\n    kind: x\n   width: 3 in\n").sentence ==
-        "`width` on line 3 is set in by 3 spaces; `kind` above by 4.");
+  CHECK(only("c:\n    kind: x\n   width: 3 in\n").sentence == "`width` on line 3 is set in by 3 spaces; `kind` above by 4.");
   CHECK(only("c:\n    kind: x\n   width: 3 in\n").hint == "line it up with `kind`");
-  CHECK(only(std::string("a: x\0y\n", 7)).sentence ==
-        "Line 1 holds the control character U+0000, which no one can see.");
+  CHECK(only(std::string("a: x\0y\n", 7)).sentence == "Line 1 holds the control character U+0000, which no one can see.");
 }
 
 TEST_CASE("many faults are told in one run") {

@@ -91,37 +91,37 @@ TEST_CASE("nothing after a key or dash is nothing, whatever comes next") {
 
 TEST_CASE("legal forms that look like slips are left alone") {
   for (const char* text : {
-           "a: 13\"\n",                                           // the checker speaks of inch marks
-           "a: it's 5' long\n",                                   // marks inside plain text
-           "a: http://example.org/b\n",                           // a colon without a space
-           "a:\n  see http://example.org\n",                      //
-           "a: \"x: y\"\nb: 'it''s: so'\n",                       // colons in quotes
-           "a: \"say \\\"so\\\": yes\"\n",                        //
-           "\"a: b\": 1\n",                                       // and in a quoted key
-           "a: \"over\n  two lines: yes\"\nb: 1\n",               //
-           "a: [b,\n\n  # remark with ] and \"\n  c]\nd: 1\n",    //
-           "a: {\n  b: 1,\n  c: { d: 2 }\n}\ne: 1\n",             // a bracket closed at the margin
-           "a: [\n]\n",                                           //
-           "a:\n- b\n- c\nd: 1\n",                                // a list no further in than its key
-           "a:\n-   b: 1\n    c: 2\n-   - d\n    - e\n",          // wide steps, lists in lists
-           "a:\n      b: 1\nc:\n d: 1\n",                         // steps of any width
-           "a: |\n  x\n  \tb: \"\nc: 1\n",                        // anything goes in a text block
-           "a: >\n\n  \"open\n  tab\there: [\n\nb: 1\n",          //
-           "a: |2\n    deeper\n  x\nb: 1\n",                      //
-           "l:\n  - |\n    x: \"\n  - y\n",                       //
-           "a: b#c\nd: e # f: g \"\n",                            //
-           "a: plain\n  runs on\n\n  and on\nb: 1\n",             //
-           "a:\n  plain below its key\n  runs on\nb: 1\n",        //
-           "a: -5 C\nb: -\xC2\xBD\n",                             //
-           "a: b, c [d] {e}\n",                                   // brackets inside plain text
-           "a : 1\nb:\t2\nc:   3  \n",                            // blanks around values
-           "---\na: 1\n...\n",                                    //
-           "---\na: 1\n...\n# remark\n\n",                        //
-           "{ a: 1, b: [2, 3] }\n",                               // all in brackets
-           "a: {b: 1,\n\tc: 2}\n",                                // a tab where YAML allows one
-           "a: 1\n\t\n \t # remark\nb: 2\n",                      // and on lines that are empty
-           "a: [x: 1]\n",                                         // one pair in a list
-           "a: 1",                                                // no line end
+           "a: 13\"\n",                                         // the checker speaks of inch marks
+           "a: it's 5' long\n",                                 // marks inside plain text
+           "a: http://example.org/b\n",                         // a colon without a space
+           "a:\n  see http://example.org\n",                    //
+           "a: \"x: y\"\nb: 'it''s: so'\n",                     // colons in quotes
+           "a: \"say \\\"so\\\": yes\"\n",                      //
+           "\"a: b\": 1\n",                                     // and in a quoted key
+           "a: \"over\n  two lines: yes\"\nb: 1\n",             //
+           "a: [b,\n\n  # remark with ] and \"\n  c]\nd: 1\n",  //
+           "a: {\n  b: 1,\n  c: { d: 2 }\n}\ne: 1\n",           // a bracket closed at the margin
+           "a: [\n]\n",                                         //
+           "a:\n- b\n- c\nd: 1\n",                              // a list no further in than its key
+           "a:\n-   b: 1\n    c: 2\n-   - d\n    - e\n",        // wide steps, lists in lists
+           "a:\n      b: 1\nc:\n d: 1\n",                       // steps of any width
+           "a: |\n  x\n  \tb: \"\nc: 1\n",                      // anything goes in a text block
+           "a: >\n\n  \"open\n  tab\there: [\n\nb: 1\n",        //
+           "a: |2\n    deeper\n  x\nb: 1\n",                    //
+           "l:\n  - |\n    x: \"\n  - y\n",                     //
+           "a: b#c\nd: e # f: g \"\n",                          //
+           "a: plain\n  runs on\n\n  and on\nb: 1\n",           //
+           "a:\n  plain below its key\n  runs on\nb: 1\n",      //
+           "a: -5 C\nb: -\xC2\xBD\n",                           //
+           "a: b, c [d] {e}\n",                                 // brackets inside plain text
+           "a : 1\nb:\t2\nc:   3  \n",                          // blanks around values
+           "---\na: 1\n...\n",                                  //
+           "---\na: 1\n...\n# remark\n\n",                      //
+           "{ a: 1, b: [2, 3] }\n",                             // all in brackets
+           "a: {b: 1,\n\tc: 2}\n",                              // a tab where YAML allows one
+           "a: 1\n\t\n \t # remark\nb: 2\n",                    // and on lines that are empty
+           "a: [x: 1]\n",                                       // one pair in a list
+           "a: 1",                                              // no line end
        }) {
     CAPTURE(text);
     CHECK(read(text).front() == '{');
@@ -159,7 +159,10 @@ TEST_CASE("an entry that is nothing is placed at its key") {
 }
 
 TEST_CASE("lines for messages: byte order mark gone, line ends alike") {
-  CHECK(lines_of("\xEF\xBB\xBF" "a: 1\r\nb: 2\rc: 3", "g").lines == std::vector<std::string>{"a: 1", "b: 2", "c: 3"});
+  CHECK(lines_of("\xEF\xBB\xBF"
+                 "a: 1\r\nb: 2\rc: 3",
+                 "g")
+            .lines == std::vector<std::string>{"a: 1", "b: 2", "c: 3"});
   CHECK(lines_of("a\n\nb\n", "g").lines == std::vector<std::string>{"a", "", "b"});
   CHECK(lines_of("", "g").lines.empty());
 }

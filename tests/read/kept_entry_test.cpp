@@ -14,8 +14,10 @@ Entry read(const std::string& text, const std::string& file) {
   return e;
 }
 
-const std::string kText = "title: \"Größe 13½\"\nempty:\nlist:\n  - one\n  -\n  - {a: 'b: c', d: [1, [2, 3]]}\n"
-                          "long: >\n  runs on\n  and on\n" + std::string(300, 'k') + ": " + std::string(20000, 'v') + "\n";
+const std::string kText =
+    "title: \"Größe 13½\"\nempty:\nlist:\n  - one\n  -\n  - {a: 'b: c', d: [1, [2, 3]]}\n"
+    "long: >\n  runs on\n  and on\n" +
+    std::string(300, 'k') + ": " + std::string(20000, 'v') + "\n";
 
 }  // namespace
 

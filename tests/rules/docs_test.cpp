@@ -25,7 +25,8 @@ namespace {
 
 std::set<std::string> all_matches(const std::string& text, const std::regex& pattern) {
   std::set<std::string> found;
-  for (auto i = std::sregex_iterator(text.begin(), text.end(), pattern); i != std::sregex_iterator(); ++i) found.insert((*i)[1].str());
+  for (auto i = std::sregex_iterator(text.begin(), text.end(), pattern); i != std::sregex_iterator(); ++i)
+    found.insert((*i)[1].str());
   return found;
 }
 
@@ -41,14 +42,20 @@ std::string all_of(const std::string& folder, const std::set<std::string>& endin
 }
 
 // Kebab-case words in the code that are no message codes.
-const std::set<std::string> kOtherWords = {
-    "bind-drapery", "clip-path", "condensed-bold", "cut-breadths", "cut-pieces", "fill-rule", "fonts-dejavu-core", "fonts-roboto-unhinted", "join-lace", "make-bows", "mark-pleats", "mid-breadth", "mid-grey", "pale-grey",
-    "mock-up",        "pin-up",            "re-mark",     "sew-breadths-by-hand", "sew-fasteners", "sew-seams-by-hand", "test-square"};
+const std::set<std::string> kOtherWords = {"bind-drapery",      "clip-path",
+                                           "condensed-bold",    "cut-breadths",
+                                           "cut-pieces",        "fill-rule",
+                                           "fonts-dejavu-core", "fonts-roboto-unhinted",
+                                           "join-lace",         "make-bows",
+                                           "mark-pleats",       "mid-breadth",
+                                           "mid-grey",          "pale-grey",
+                                           "mock-up",           "pin-up",
+                                           "re-mark",           "sew-breadths-by-hand",
+                                           "sew-fasteners",     "sew-seams-by-hand",
+                                           "test-square"};
 const std::set<std::string> kOneWordCodes = {"shorthand", "braces", "stretched", "utf16"};
 
-std::set<std::string> formula_headings() {
-  return all_matches(slurp(kTop + "/docs/formulas.md"), std::regex("\n## ([a-z-]+)"));
-}
+std::set<std::string> formula_headings() { return all_matches(slurp(kTop + "/docs/formulas.md"), std::regex("\n## ([a-z-]+)")); }
 
 // Paths of the key table that a project file uses.
 void add_used(const Entry& entry, const std::string& spot, std::set<std::string>& used) {
@@ -65,8 +72,9 @@ void add_used(const Entry& entry, const std::string& spot, std::set<std::string>
 TEST_CASE("the examples together use every key that is worked out", "[docs]") {
   // What one of them would have to be bent for, or what only says the same in another way.
   const std::set<std::string> not_shown = {
-      "pleats/*/first takes", "strain/*/pressure", "strain/*/band/friction",  // `takes`, `worn` and `slides on` are
-      "pleats/*/flat at", "pleats/*/flat at/waist", "pleats/*/flat at/hip", "pleats/*/flat at/hem",  // of gored pieces; these are straight
+      "pleats/*/first takes", "strain/*/pressure",      "strain/*/band/friction",  // `takes`, `worn` and `slides on` are
+      "pleats/*/flat at",     "pleats/*/flat at/waist", "pleats/*/flat at/hip",
+      "pleats/*/flat at/hem",  // of gored pieces; these are straight
   };
   std::set<std::string> used;
   for (const auto& folder : fs::directory_iterator(kTop + "/examples")) {
@@ -78,10 +86,11 @@ TEST_CASE("the examples together use every key that is worked out", "[docs]") {
   for (const KeySpec& key : key_specs()) {
     const std::string path(key.path);
     bool works = true;
-    for (std::size_t cut = path.size(); works && cut != std::string::npos; cut = cut == 0 ? std::string::npos : path.rfind('/', cut - 1))
+    for (std::size_t cut = path.size(); works && cut != std::string::npos;
+         cut = cut == 0 ? std::string::npos : path.rfind('/', cut - 1))
       if (const KeySpec* up = find_key(path.substr(0, cut))) works = up->first_needed == 1;
     if (!works || path.ends_with("*") || path.starts_with("measures/")) continue;  // no wearer needs every measure
-    if (path.ends_with("/note") || path.ends_with("/was")) continue;                         // of every item
+    if (path.ends_with("/note") || path.ends_with("/was")) continue;               // of every item
     CAPTURE(path);
     CHECK((used.count(path) == 1) != (not_shown.count(path) == 1));
   }
@@ -131,7 +140,8 @@ TEST_CASE("every message code has its entry in docs/diagnostics.md, and every en
   std::set<std::string> seen = all_matches(code, std::regex("\"([a-z]+(?:-[a-z0-9]+)+)\""));
   for (const std::string& word : kOtherWords) seen.erase(word);
   for (const std::string& word : formula_headings()) seen.erase(word);
-  for (const std::string& anchor : all_matches(slurp(kTop + "/docs/sources.md"), std::regex("\n### ([a-z0-9-]+)\n"))) seen.erase(anchor);
+  for (const std::string& anchor : all_matches(slurp(kTop + "/docs/sources.md"), std::regex("\n### ([a-z0-9-]+)\n")))
+    seen.erase(anchor);
   for (const std::string& word : kOneWordCodes) {
     if (code.find("\"" + word + "\"") != std::string::npos) seen.insert(word);
   }
@@ -174,7 +184,7 @@ TEST_CASE("every figure's formula is a heading of docs/formulas.md", "[docs]") {
     Diagnostics diag;
     const std::string json = make_figures(order, diag).figures_json;
     REQUIRE(json.size() > 1000);
-    CHECK(json.find("\"source\": \"\"") == std::string::npos);  // none without
+    CHECK(json.find("\"source\": \"\"") == std::string::npos);                                            // none without
     CHECK_FALSE(std::regex_search(json, std::regex("\"formula\": \"[a-z-]+\",\\s*\"inputs\": \\[\\]")));  // nor from nothing
     for (const std::string& source : all_matches(json, std::regex("\"source\": \"([^\"]+)\""))) {
       CAPTURE(source);
@@ -189,14 +199,15 @@ TEST_CASE("every figure's formula is a heading of docs/formulas.md", "[docs]") {
 
 TEST_CASE("every source that is named is in docs/sources.md", "[docs]") {
   const std::string sources = slurp(kTop + "/docs/sources.md");
-  const std::string naming = all_of("packet-templates", {".yaml"}) + all_of("src", {".cpp", ".h"}) +
-                             slurp(kTop + "/docs/formulas.md");
+  const std::string naming =
+      all_of("packet-templates", {".yaml"}) + all_of("src", {".cpp", ".h"}) + slurp(kTop + "/docs/formulas.md");
   const std::set<std::string> anchors = all_matches(naming, std::regex("sources\\.md#([a-z0-9-]+)"));
   REQUIRE(anchors.size() > 20);
   for (const std::string& anchor : anchors) {
     if (anchor == "largest-first") continue;  // the hint's own example
     CAPTURE(anchor);
-    CHECK((sources.find("id=\"" + anchor + "\"") != std::string::npos || sources.find("### " + anchor + "\n") != std::string::npos));
+    CHECK((sources.find("id=\"" + anchor + "\"") != std::string::npos ||
+           sources.find("### " + anchor + "\n") != std::string::npos));
   }
 }
 

@@ -32,7 +32,8 @@ std::vector<Row> rows_told() {
   const std::regex pattern("\n\\| `([a-z0-9-]+)` \\| ([a-z ]+) \\| ([^\n]*?) \\| ([^\n]*?) ?\\|(?=\n)");
   std::vector<Row> rows;
   for (auto i = std::sregex_iterator(text.begin(), text.end(), pattern); i != std::sregex_iterator(); ++i)
-    if ((*i)[2].str().find("error") == 0 || (*i)[2].str().find("hold") != std::string::npos || (*i)[2] == "warning" || (*i)[2] == "note")
+    if ((*i)[2].str().find("error") == 0 || (*i)[2].str().find("hold") != std::string::npos || (*i)[2] == "warning" ||
+        (*i)[2] == "note")
       rows.push_back({(*i)[1], (*i)[2], (*i)[3], (*i)[4]});
   return rows;
 }
@@ -54,7 +55,8 @@ std::vector<std::string> files_raised_here() {
   std::string acts = "work:\n  own steps:\n", many;
   for (int i = 0; i < 2100; ++i) acts += "    - { step: act " + std::to_string(i) + ", say: Do it. }\n";
   for (int i = 0; i < 100001; ++i) many += "a, ";
-  const std::string breadth = "pieces: [{ piece: skirt breadth, part of: skirt, make: 4, from: brown twill, cut width: full, finished length: 40 in }]\n";
+  const std::string breadth =
+      "pieces: [{ piece: skirt breadth, part of: skirt, make: 4, from: brown twill, cut width: full, finished length: 40 in }]\n";
   return {
       kHead + "measures: { waist: 28 in } hip\n",
       kHead + "note: ]\n",
@@ -70,14 +72,17 @@ std::vector<std::string> files_raised_here() {
       kHead + acts,
       kHead + kTwill + breadth +
           "pleats: [{ run: waist, of: skirt breadth, kind: knife, finished: 200 in, visible: 1/16 in, depth: 1/16 in }]\n",
-      kHead + kTwill + "pieces: [{ piece: bodice front, part of: bodice, from: brown twill, make: pair, finished width: 10 in, "
-                       "finished length: to measure }]\n",
-      kHead + kTwill + "pieces: [{ piece: frill, part of: skirt, from: brown twill, fills: lower run, finished length: 9 in }]\n"
-                       "pleats: [{ run: lower run, kind: cartridge, finished: 60 in, of: frill }]\n",
-      kHead + "cloths:\n  slate wool: { kind: wool suiting, width: 58 in }\n"
-              "  white muslin: { kind: cotton muslin, width: 45 in, used as: interlining }\n"
-              "pieces: [{ piece: skirt breadth, part of: skirt, make: 3, cut width: full, from: [slate wool, white muslin], "
-              "finished length: 42 in }]\n",
+      kHead + kTwill +
+          "pieces: [{ piece: bodice front, part of: bodice, from: brown twill, make: pair, finished width: 10 in, "
+          "finished length: to measure }]\n",
+      kHead + kTwill +
+          "pieces: [{ piece: frill, part of: skirt, from: brown twill, fills: lower run, finished length: 9 in }]\n"
+          "pleats: [{ run: lower run, kind: cartridge, finished: 60 in, of: frill }]\n",
+      kHead +
+          "cloths:\n  slate wool: { kind: wool suiting, width: 58 in }\n"
+          "  white muslin: { kind: cotton muslin, width: 45 in, used as: interlining }\n"
+          "pieces: [{ piece: skirt breadth, part of: skirt, make: 3, cut width: full, from: [slate wool, white muslin], "
+          "finished length: 42 in }]\n",
   };
 }
 
@@ -142,7 +147,8 @@ TEST_CASE("every example in docs/diagnostics.md is a message that the program gi
     for (const Row& r : real) {
       if (r.code != row.code) continue;
       nearest += "\n  " + r.severity + ": " + r.sentence + " / " + r.hint;
-      found = found || (without_digits(r) == without_digits(row) && r.hint == row.hint && row.severity.find(r.severity) != std::string::npos);
+      found = found || (without_digits(r) == without_digits(row) && r.hint == row.hint &&
+                        row.severity.find(r.severity) != std::string::npos);
     }
     INFO("given:" << nearest);
     CHECK(found);

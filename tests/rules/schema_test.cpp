@@ -12,8 +12,8 @@
 #include "support/program.h"
 
 using namespace gownsheaf;
-using nlohmann::json;
 using gownsheaf_test::kTop;
+using nlohmann::json;
 
 namespace {
 

@@ -20,7 +20,12 @@ TEST_CASE("what tells a project from a note", "[service]") {
 }
 
 TEST_CASE("records are read back as they were written, and damaged ones not at all", "[service]") {
-  PacketRecord r{"a/b.yaml", "f00", {"x\ty.svg", "n\\1\n.svg"}, {{"b.figures.json", "11"}, {"b.pdf", "22"}}, 12, {"T\xC3\xA4tle", "E. R.", {{"wool", "5 1/4 yd"}}, 2, 1, false}};
+  PacketRecord r{"a/b.yaml",
+                 "f00",
+                 {"x\ty.svg", "n\\1\n.svg"},
+                 {{"b.figures.json", "11"}, {"b.pdf", "22"}},
+                 12,
+                 {"T\xC3\xA4tle", "E. R.", {{"wool", "5 1/4 yd"}}, 2, 1, false}};
   const std::string text = text_of(r);
   const auto again = record_of(text);
   REQUIRE(again);
@@ -96,11 +101,14 @@ TEST_CASE("a batch makes what is new or changed, leaves what is current, and mir
 
 TEST_CASE("a drawing is part of what a packet is made of", "[service]") {
   House house;
-  const std::string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
-                          "<path id='front' d='M10 10H110V150H10Z'/></svg>";
+  const std::string svg =
+      "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
+      "<path id='front' d='M10 10H110V150H10Z'/></svg>";
   house.put("d/pieces.svg", svg);
-  house.put("d/project.yaml", "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
-                              "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: pieces.svg#front, outline is: cut line }]\n");
+  house.put(
+      "d/project.yaml",
+      "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
+      "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: pieces.svg#front, outline is: cut line }]\n");
   Heard first = house.batch();
   REQUIRE(first.told() + (first.results.empty() ? "" : first.results[0].messages) == "made d/project.yaml");
   CHECK(first.results[0].record->drawings == std::vector<std::string>{"pieces.svg"});
@@ -152,11 +160,13 @@ TEST_CASE("shares of another number do not work in the folder at once", "[servic
 
 TEST_CASE("a project that was stopped is left alone until it, a drawing or a limit has changed", "[service]") {
   House house;
-  const std::string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
-                          "<path id='front' d='M10 10H110V150H10Z'/></svg>";
+  const std::string svg =
+      "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
+      "<path id='front' d='M10 10H110V150H10Z'/></svg>";
   house.put("pieces.svg", svg);
-  const std::string drawn = "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
-                            "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: ./pieces.svg#front, outline is: cut line }]\n";
+  const std::string drawn =
+      "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
+      "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: ./pieces.svg#front, outline is: cut line }]\n";
   house.put("a.yaml", drawn);
   const auto tell = house.order.tell;
   const auto falls = [](const auto&, const auto&, bool) -> std::string { std::abort(); };
@@ -195,12 +205,20 @@ TEST_CASE("pruning takes away the folders that the program made, and no others",
   fs::create_directories(house.folder / "out/spring");  // somebody's own
   house.batch();
   house.folder.put("out/winter/note.txt", "mine");
-  for (const char* folder : {"autumn", "spring", "winter"}) fs::rename(house.folder / (std::string("in/") + folder), house.folder / (std::string("moved-") + folder));
+  for (const char* folder : {"autumn", "spring", "winter"})
+    fs::rename(house.folder / (std::string("in/") + folder), house.folder / (std::string("moved-") + folder));
   {
     const auto room = house.room();
     const FoundProjects found = find_projects(room->search());
-    const std::vector<std::string> gone{"autumn/early/a.figures.json", "autumn/early/a.pdf", "spring/c.figures.json", "spring/c.pdf",
-                                        "winter/d.figures.json", "winter/d.pdf", "autumn/b.problems.txt", "autumn/early/", "autumn/"};
+    const std::vector<std::string> gone{"autumn/early/a.figures.json",
+                                        "autumn/early/a.pdf",
+                                        "spring/c.figures.json",
+                                        "spring/c.pdf",
+                                        "winter/d.figures.json",
+                                        "winter/d.pdf",
+                                        "autumn/b.problems.txt",
+                                        "autumn/early/",
+                                        "autumn/"};
     CHECK(prune(*room, found, false).files == gone);
     CHECK(prune(*room, found, true).files == gone);
   }
@@ -250,8 +268,9 @@ TEST_CASE("projects that would make one packet, or the list, are told", "[servic
   house.put("a.yaml", skirt("A"));
   house.put("a.yml", skirt("B"));
   house.put("index.yaml", skirt("C"));
-  CHECK(house.batch().told() == "made a.yaml|failed a.yml: Its packet would be that of `a.yaml`; give one of them another name.|"
-                                "failed index.yaml: Its packet would be `index.pdf`, which is the list of packets; give it another name.");
+  CHECK(house.batch().told() ==
+        "made a.yaml|failed a.yml: Its packet would be that of `a.yaml`; give one of them another name.|"
+        "failed index.yaml: Its packet would be `index.pdf`, which is the list of packets; give it another name.");
 }
 
 TEST_CASE("the second of two that would make one packet has neither the other's packet nor its file of problems", "[service]") {
@@ -274,7 +293,8 @@ TEST_CASE("the second of two that would make one packet has neither the other's 
 TEST_CASE("a folder with the name of a file that is written does not stand in a neighbour's way", "[service]") {
   House house;
   house.put("a.yaml", skirt("A"));
-  for (const char* folder : {"a.pdf", "a.made", "a.lays", "a.figures.json", "in/a.work.ics", "batch.json", "index.pdf"}) house.put(std::string(folder) + "/x.yaml", skirt("X"));
+  for (const char* folder : {"a.pdf", "a.made", "a.lays", "a.figures.json", "in/a.work.ics", "batch.json", "index.pdf"})
+    house.put(std::string(folder) + "/x.yaml", skirt("X"));
   house.put("index.of/b.yaml", skirt("B"));
   house.put("in/batch.json/c.yaml", skirt("C"));  // the list lies at the top
   const Heard heard = house.batch();
@@ -314,8 +334,9 @@ TEST_CASE("a file of problems goes with its project, also when nobody watched", 
 TEST_CASE("a project with errors fails alike until something that it reads has changed", "[service]") {
   House house;
   house.put("a.yaml", skirt("A", "accept: [{ code: drawn }]\n") + "pieces: []\n");
-  house.put("b.yaml", "gownsheaf: 1\ntitle: B\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [3 m] } }\n"
-                      "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: b.svg#front }]\n");
+  house.put("b.yaml",
+            "gownsheaf: 1\ntitle: B\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [3 m] } }\n"
+            "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: b.svg#front }]\n");
   const Heard heard = house.batch();
   REQUIRE(heard.results.size() == 2);
   const auto room = house.room();

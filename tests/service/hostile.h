@@ -27,15 +27,22 @@ inline std::string times(const std::string& what, std::size_t n) {
 struct Place {
   std::string folder;  // of this project alone
   int n;               // its number: a little of everything varies by it
-  void put(const std::string& name, const std::string& bytes) const { std::ofstream(folder + "/" + name, std::ios::binary) << bytes; }
-  void project(const std::string& rest) const { put("project.yaml", "gownsheaf: 1\ntitle: Stranger " + std::to_string(n) + "\n" + rest); }
+  void put(const std::string& name, const std::string& bytes) const {
+    std::ofstream(folder + "/" + name, std::ios::binary) << bytes;
+  }
+  void project(const std::string& rest) const {
+    put("project.yaml", "gownsheaf: 1\ntitle: Stranger " + std::to_string(n) + "\n" + rest);
+  }
   // A project whose one piece is drawn in `drawing`.
   void drawn(const std::string& drawing) const {
-    project("cloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
-            "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: \"" + drawing + "#front\", outline is: cut line }]\n");
+    project(
+        "cloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
+        "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: \"" +
+        drawing + "#front\", outline is: cut line }]\n");
   }
   void svg(const std::string& name, const std::string& inside, const std::string& before = "") const {
-    put(name, before + "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>" + inside + "</svg>");
+    put(name, before + "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>" + inside +
+                  "</svg>");
   }
   std::size_t more(std::size_t least) const { return least + least * static_cast<std::size_t>(n % 5); }
 };
@@ -49,7 +56,9 @@ inline std::vector<Maker> makers() {
   const auto add = [&](Maker m) { all.push_back(std::move(m)); };
   add([](const Place& p) {  // laughs
     std::string text = "a0: &a0 [lol, lol]\n";
-    for (int i = 1; i < 30 + p.n % 9; ++i) text += "a" + std::to_string(i) + ": &a" + std::to_string(i) + " [" + times("*a" + std::to_string(i - 1) + ", ", 9) + "x]\n";
+    for (int i = 1; i < 30 + p.n % 9; ++i)
+      text +=
+          "a" + std::to_string(i) + ": &a" + std::to_string(i) + " [" + times("*a" + std::to_string(i - 1) + ", ", 9) + "x]\n";
     p.project(text);
   });
   add([](const Place& p) { p.project("note: &ring [*ring]\n"); });
@@ -102,17 +111,20 @@ inline std::vector<Maker> makers() {
   });
   add([](const Place& p) {  // laughs in a drawing
     std::string dtd = "<!DOCTYPE svg [<!ENTITY a0 'lol'>";
-    for (int i = 1; i < 20; ++i) dtd += "<!ENTITY a" + std::to_string(i) + " '" + times("&a" + std::to_string(i - 1) + ";", 10) + "'>";
+    for (int i = 1; i < 20; ++i)
+      dtd += "<!ENTITY a" + std::to_string(i) + " '" + times("&a" + std::to_string(i - 1) + ";", 10) + "'>";
     p.svg("pieces.svg", "<path id='front' d='&a19;'/>", dtd + "]>");
     p.drawn("pieces.svg");
   });
   add([](const Place& p) {
-    p.svg("pieces.svg", "<text>&x;</text><path id='back' d='M0 0H9V9Z'/>", "<!DOCTYPE svg [<!ENTITY x SYSTEM 'file:///etc/passwd'>]>");
+    p.svg("pieces.svg", "<text>&x;</text><path id='back' d='M0 0H9V9Z'/>",
+          "<!DOCTYPE svg [<!ENTITY x SYSTEM 'file:///etc/passwd'>]>");
     p.drawn("pieces.svg");
   });
   add([](const Place& p) {  // uses of uses
     std::string inside = "<g id='u0'><path d='M0 0H1V1Z'/></g>";
-    for (int i = 1; i < 24; ++i) inside += "<g id='u" + std::to_string(i) + "'>" + times("<use href='#u" + std::to_string(i - 1) + "'/>", 8) + "</g>";
+    for (int i = 1; i < 24; ++i)
+      inside += "<g id='u" + std::to_string(i) + "'>" + times("<use href='#u" + std::to_string(i - 1) + "'/>", 8) + "</g>";
     p.svg("pieces.svg", inside + "<use id='front' href='#u23'/>");
     p.drawn("pieces.svg");
   });
@@ -138,13 +150,21 @@ inline std::vector<Maker> makers() {
   });
   add([](const Place& p) { p.project("cloths: { linen: { kind: dress linen, width: 9" + times("9", p.more(400)) + " m } }\n"); });
   add([](const Place& p) {
-    p.project("cloths: { linen: { kind: dress linen, width: 140 cm, shrinks: 100 % } }\n"
-              "pieces: [{ piece: breadth, part of: skirt, make: 999999999999999, from: [linen], cut width: full, cut length: 400 m }]\n");
+    p.project(
+        "cloths: { linen: { kind: dress linen, width: 140 cm, shrinks: 100 % } }\n"
+        "pieces: [{ piece: breadth, part of: skirt, make: 999999999999999, from: [linen], cut width: full, cut length: 400 m }]\n");
   });
-  add([](const Place& p) { p.project("pieces: [" + times("{ piece: x, part of: skirt, make: 1, from: [y], cut width: 1 m, cut length: 1 m }, ", p.more(600)) + "]\n"); });
-  add([](const Place& p) { p.project("pleats: [{ run: w, of: [nothing], kind: knife, finished: 1 mm, count: 4000000000000000000 }]\n"); });
+  add([](const Place& p) {
+    p.project("pieces: [" +
+              times("{ piece: x, part of: skirt, make: 1, from: [y], cut width: 1 m, cut length: 1 m }, ", p.more(600)) + "]\n");
+  });
+  add([](const Place& p) {
+    p.project("pleats: [{ run: w, of: [nothing], kind: knife, finished: 1 mm, count: 4000000000000000000 }]\n");
+  });
   add([](const Place& p) { p.put("project.yaml", "gownsheaf: 1\ntitle: " + times("y", p.more(500)) + "\n"); });
-  add([](const Place& p) { p.project("note: \xD7\xA9\xD7\x9C\xD7\x95\xD7\x9D \xF0\x9F\x91\x97\n"); });  // letters that no face holds
+  add([](const Place& p) {
+    p.project("note: \xD7\xA9\xD7\x9C\xD7\x95\xD7\x9D \xF0\x9F\x91\x97\n");
+  });  // letters that no face holds
   add([](const Place& p) { p.project("<<: {a: 1}\n---\ngownsheaf: 1\n"); });
   add([](const Place& p) { p.project("note: 'never ends\n"); });
   add([](const Place& p) {  // noise

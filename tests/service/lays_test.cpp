@@ -16,11 +16,15 @@ TEST_CASE("a packet made from kept lays is the same packet", "[service][lays]") 
   const auto shared = load_shared(order.template_folder, order.font_root, diag, sources, fault);
   REQUIRE(shared);
   order.shared = &*shared;
-  house.put("pieces.svg", "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='400mm' viewBox='0 0 400 400'>"
-                          "<path id='front' d='M10 10H310L250 350L60 300Z'/></svg>");
-  house.put("drawn.yaml", "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 70 cm, bought: [1 m] } }\n"
-                          "pieces: [{ piece: front, part of: bodice, make: 3, from: [linen], outline: pieces.svg#front, outline is: cut line }]\n");
-  for (const auto& project : std::vector<std::string>{house.order.in + "/drawn.yaml", std::string(GOWNSHEAF_SOURCE_DIR) + "/examples/linen-skirt/project.yaml"}) {
+  house.put("pieces.svg",
+            "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='400mm' viewBox='0 0 400 400'>"
+            "<path id='front' d='M10 10H310L250 350L60 300Z'/></svg>");
+  house.put(
+      "drawn.yaml",
+      "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 70 cm, bought: [1 m] } }\n"
+      "pieces: [{ piece: front, part of: bodice, make: 3, from: [linen], outline: pieces.svg#front, outline is: cut line }]\n");
+  for (const auto& project : std::vector<std::string>{house.order.in + "/drawn.yaml",
+                                                      std::string(GOWNSHEAF_SOURCE_DIR) + "/examples/linen-skirt/project.yaml"}) {
     CAPTURE(project);
     order.project_path = project;
     const auto made = [&](LayPack* pack) {
@@ -44,7 +48,8 @@ TEST_CASE("a packet made from kept lays is the same packet", "[service][lays]") 
     CHECK(LayPack(text).changed());  // it holds what nobody has asked for yet
     std::string one_digit = text;
     one_digit[text.find("\t", 20) + 1] ^= 1;
-    for (const std::string& damaged : {text.substr(0, text.size() / 2), text.substr(0, text.size() - 1), text + "x", "x" + text, one_digit, std::string("gownsheaf lays\t1\n")})
+    for (const std::string& damaged : {text.substr(0, text.size() / 2), text.substr(0, text.size() - 1), text + "x", "x" + text,
+                                       one_digit, std::string("gownsheaf lays\t1\n")})
       CHECK_FALSE(LayPack(damaged).changed());  // nothing of it is used
   }
 }

@@ -32,12 +32,23 @@ std::vector<WorkerAnswer> all_of(WorkerPool& pool) {
 TEST_CASE("a worker that ends badly is its own project's fault alone", "[service]") {
   WorkerPool pool(8, {1, 512});
   pool.start(0, [] { return std::string(300'000, 'x'); });
-  pool.start(1, []() -> std::string { ::kill(::getpid(), SIGSEGV); return "no"; });
-  pool.start(2, []() -> std::string { for (;;) ::pause(); });
-  pool.start(3, []() -> std::string { WorkerPool::say_ahead("a\nb"); throw std::runtime_error("a hem too many"); });
+  pool.start(1, []() -> std::string {
+    ::kill(::getpid(), SIGSEGV);
+    return "no";
+  });
+  pool.start(2, []() -> std::string {
+    for (;;) ::pause();
+  });
+  pool.start(3, []() -> std::string {
+    WorkerPool::say_ahead("a\nb");
+    throw std::runtime_error("a hem too many");
+  });
   pool.start(4, []() -> std::string { ::_exit(0); });
   pool.start(5, [] { return std::string(17u << 20, 'x'); });
-  pool.start(6, []() -> std::string { ::kill(::getpid(), SIGKILL); return "no"; });
+  pool.start(6, []() -> std::string {
+    ::kill(::getpid(), SIGKILL);
+    return "no";
+  });
   CHECK(pool.has_room());
   pool.start(7, [] {
     for (const char* ahead : {"front", "", "back w"}) WorkerPool::say_ahead(ahead);

@@ -38,7 +38,8 @@ TEST_CASE("what the service says to programs is read back by them, whatever a st
   CHECK(Json::parse(batch_json({made}))["projects"][0].count("fingerprint") == 0);
   CHECK(Json::parse(batch_json({}))["projects"] == Json::array());
 
-  for (const std::string& line : {result_json_line(failed), result_json_line(made), counts_json_line({2, 1, 0}), health_json_line({"working", 9, 1, 3})}) {
+  for (const std::string& line :
+       {result_json_line(failed), result_json_line(made), counts_json_line({2, 1, 0}), health_json_line({"working", 9, 1, 3})}) {
     CHECK(line.find('\n') == line.size() - 1);
     CHECK(Json::parse(line).is_object());
   }

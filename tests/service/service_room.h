@@ -19,7 +19,8 @@ inline std::string skirt(const std::string& title, const std::string& more = "")
          "\nwearer: { name: Ada Rowan }\n"
          "cloths: { linen: { kind: dress linen, width: 140 cm, bought: [3 m] } }\n"
          "pieces: [{ piece: breadth, part of: skirt, make: 1, from: [linen], cut width: 100 cm, cut length: 95 cm }]\n"
-         "print: { sheets: pin-up }\n" + more;
+         "print: { sheets: pin-up }\n" +
+         more;
 }
 
 struct Heard : ResultListener {
@@ -32,7 +33,8 @@ struct Heard : ResultListener {
   std::string told() const {
     std::string text;
     for (const PacketResult& r : results)
-      text += (text.empty() ? "" : "|") + std::string(word_for(r.state)) + " " + r.project.path + (r.problem.empty() ? "" : ": " + r.problem);
+      text += (text.empty() ? "" : "|") + std::string(word_for(r.state)) + " " + r.project.path +
+              (r.problem.empty() ? "" : ": " + r.problem);
     return text;
   }
 };

@@ -57,7 +57,9 @@ bool soon(const std::function<bool()>& true_now) {
   return false;
 }
 
-std::string pdf_title(const std::string& bytes) { return bytes.find("/Title") == std::string::npos ? "" : bytes.substr(bytes.find("/Title"), 80); }
+std::string pdf_title(const std::string& bytes) {
+  return bytes.find("/Title") == std::string::npos ? "" : bytes.substr(bytes.find("/Title"), 80);
+}
 
 }  // namespace
 
@@ -94,7 +96,8 @@ TEST_CASE("what arrives in a watched folder is made, and what is wrong is told b
   w.house.put("slow.yaml", "gownsheaf: 1\ntitel: Slow\n");  // written in place, and wrong
   CHECK(soon([&] { return w.house.has("deep/er/a.pdf"); }));
   CHECK(soon([&] { return w.house.has("slow.problems.txt"); }));
-  CHECK_THAT(w.house.get("slow.problems.txt"), Catch::Matchers::StartsWith("Gownsheaf could not make this packet.\nslow.yaml: It has "));
+  CHECK_THAT(w.house.get("slow.problems.txt"),
+             Catch::Matchers::StartsWith("Gownsheaf could not make this packet.\nslow.yaml: It has "));
   CHECK(w.house.get("slow.problems.txt").find("slow.yaml:2:1: error [unknown-key]") != std::string::npos);
   w.arrive("slow.yaml", skirt("Slow"));
   CHECK(soon([&] { return w.house.has("slow.pdf") && !w.house.has("slow.problems.txt"); }));
@@ -188,7 +191,9 @@ TEST_CASE("of two that would make one packet the second is made when the first g
   CHECK(w.stop(SIGTERM) == 0);
 }
 
-TEST_CASE("what is watched is told as it is: a list of none, a drawing by another way of writing it, a project that is stopped once", "[service][watch]") {
+TEST_CASE(
+    "what is watched is told as it is: a list of none, a drawing by another way of writing it, a project that is stopped once",
+    "[service][watch]") {
   Watched w;
   w.house.folder.put("out/batch.json", "of yesterday");
   const std::string tried = w.house.folder / "tried";
@@ -199,11 +204,14 @@ TEST_CASE("what is watched is told as it is: a list of none, a drawing by anothe
   };
   w.begin();
   CHECK(soon([&] { return w.house.get("batch.json").find("\"made\": 0") != std::string::npos; }));
-  const std::string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
-                          "<path id='front' d='M10 10H110V150H10Z'/></svg>";
+  const std::string svg =
+      "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
+      "<path id='front' d='M10 10H110V150H10Z'/></svg>";
   w.arrive("pieces.svg", svg);
-  w.arrive("d.yaml", "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
-                     "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: ./pieces.svg#front, outline is: cut line }]\n");
+  w.arrive(
+      "d.yaml",
+      "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
+      "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: ./pieces.svg#front, outline is: cut line }]\n");
   CHECK(soon([&] { return w.house.has("d.pdf"); }));
   const std::string first = w.house.get("d.pdf");
   w.arrive("pieces.svg", svg + "\n");
@@ -228,19 +236,25 @@ TEST_CASE("what happens while a packet is made is not missed", "[service][watch]
     return "";
   };
   w.begin();
-  const std::string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
-                          "<path id='front' d='M10 10H110V150H10Z'/></svg>";
+  const std::string svg =
+      "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
+      "<path id='front' d='M10 10H110V150H10Z'/></svg>";
   w.arrive("pieces.svg", svg);
-  w.arrive("d.yaml", "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
-                     "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: pieces.svg#front, outline is: cut line }]\n");
+  w.arrive(
+      "d.yaml",
+      "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
+      "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: pieces.svg#front, outline is: cut line }]\n");
   CHECK(soon([&] { return fs::exists(tried); }));
-  w.arrive("pieces.svg", svg + "\n");     // after it was read
+  w.arrive("pieces.svg", svg + "\n");      // after it was read
   w.arrive("b/late.yaml", skirt("Late"));  // waits, and its folder goes
   usleep(100'000);
   fs::rename(w.house.folder / "in/b", w.house.folder / "away");
   usleep(100'000);
   w.house.folder.put("go", "");
-  CHECK(soon([&] { return w.house.folder.get("tried") == "xx" && w.house.folder.get("health").find("watching\",\"projects\":1,") != std::string::npos; }));
+  CHECK(soon([&] {
+    return w.house.folder.get("tried") == "xx" &&
+           w.house.folder.get("health").find("watching\",\"projects\":1,") != std::string::npos;
+  }));
   CHECK_FALSE(w.house.has("b/late.problems.txt"));
 
   fs::remove(go);
@@ -249,7 +263,10 @@ TEST_CASE("what happens while a packet is made is not missed", "[service][watch]
   w.arrive("two.yaml", skirt("First"));  // while the other is made, whose packet is now its own
   usleep(100'000);
   w.house.folder.put("go", "");
-  CHECK(soon([&] { return w.house.has("two.yml.problems.txt") && w.house.folder.get("health").find("watching\",\"projects\":3,\"failed\":1") != std::string::npos; }));
+  CHECK(soon([&] {
+    return w.house.has("two.yml.problems.txt") &&
+           w.house.folder.get("health").find("watching\",\"projects\":3,\"failed\":1") != std::string::npos;
+  }));
   CHECK(w.stop(SIGTERM) == 0);
 }
 

@@ -13,7 +13,8 @@ namespace {
 
 int temporaries(const House& house) {
   int n = 0;
-  for (const auto& entry : fs::recursive_directory_iterator(house.folder / "out")) n += is_temporary_name(entry.path().filename().string()) ? 1 : 0;
+  for (const auto& entry : fs::recursive_directory_iterator(house.folder / "out"))
+    n += is_temporary_name(entry.path().filename().string()) ? 1 : 0;
   return n;
 }
 
@@ -23,7 +24,8 @@ TEST_CASE("temporary names are told from others", "[service]") {
   House house;
   house.folder.put("out/.gownsheaf-0123456789abcdef-77-0", "half");
   house.folder.put("out/deep/.gownsheaf-" + sha256("a.pdf").substr(0, 16) + "-1-12", "half");
-  for (const char* other : {"out/.gownsheaf-notes", "out/.gownsheaf-0123456789abcdef-77", "out/.gownsheaf-0123456789abcdeX-7-0", "out/gownsheaf-0123456789abcdef-77-0"})
+  for (const char* other : {"out/.gownsheaf-notes", "out/.gownsheaf-0123456789abcdef-77", "out/.gownsheaf-0123456789abcdeX-7-0",
+                            "out/gownsheaf-0123456789abcdef-77-0"})
     house.folder.put(other, "mine");
   CHECK(temporaries(house) == 2);
   CHECK(OutFolder(house.order.out).clear_temporaries(nullptr) == 2);
@@ -35,7 +37,8 @@ TEST_CASE("temporary names are told from others", "[service]") {
   const std::vector<std::string> mine{"a"};
   CHECK(OutFolder(house.order.out).clear_temporaries(&mine) == 1);
   // Nor those of a project of the same name in another folder, which may be another share's.
-  const std::string pdf = "/.gownsheaf-" + sha256("project.pdf").substr(0, 16) + "-1-0", made = "/.gownsheaf-" + sha256("project.made").substr(0, 16) + "-1-0";
+  const std::string pdf = "/.gownsheaf-" + sha256("project.pdf").substr(0, 16) + "-1-0",
+                    made = "/.gownsheaf-" + sha256("project.made").substr(0, 16) + "-1-0";
   for (const std::string folder : {"x", "y"}) {
     house.folder.put("out/" + folder + pdf, "half");
     house.folder.put("out/.gownsheaf/made/" + folder + made, "half");
@@ -57,11 +60,13 @@ TEST_CASE("a folder in the packet's place, a name too long, a file for a folder:
   house.folder.put("out/under", "a file");
   const Heard heard = house.batch();
   REQUIRE(heard.results.size() == 5);
-  CHECK_THAT(heard.results[0].problem, Catch::Matchers::EndsWith("/out/a.pdf` could not be written: it is a folder, not a file."));
+  CHECK_THAT(heard.results[0].problem,
+             Catch::Matchers::EndsWith("/out/a.pdf` could not be written: it is a folder, not a file."));
   CHECK(heard.results[1].state == PacketState::made);
   CHECK_THAT(heard.results[2].problem, Catch::Matchers::StartsWith("Its name is too long: "));
   CHECK(heard.results[3].state == PacketState::made);
-  CHECK_THAT(heard.results[4].problem, Catch::Matchers::EndsWith("could not be made: a part of the path is a file, not a folder."));
+  CHECK_THAT(heard.results[4].problem,
+             Catch::Matchers::EndsWith("could not be made: a part of the path is a file, not a folder."));
   CHECK(fs::exists(house.folder / "out/a.pdf/kept"));
   CHECK(house.get("under") == "a file");
   CHECK_FALSE(house.has("a.figures.json"));

@@ -63,7 +63,8 @@ class Child {
     return true;
   }
   int code() {  // after its end; -1: a signal ended it
-    while (read_some(60'000)) {}
+    while (read_some(60'000)) {
+    }
     int status = 0;
     waitpid(pid_, &status, 0);
     ended_ = true;

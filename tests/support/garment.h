@@ -16,7 +16,9 @@ inline Length cm(std::int64_t n) { return Length::cm(n); }
 inline Length mm(std::int64_t n) { return Length::mm(n); }
 
 template <class T>
-Given<T> said(T value) { return Given<T>::written(std::move(value), {}); }
+Given<T> said(T value) {
+  return Given<T>::written(std::move(value), {});
+}
 
 inline Named named(const std::string& name) {
   Named n;
@@ -59,7 +61,8 @@ inline Make pairs(std::int64_t number) { return {Make::Kind::pairs, number, {}, 
 inline Make fills(const std::string& what) { return {Make::Kind::fills, 1, {}, what}; }
 inline Make reaching(Length round) { return {Make::Kind::joined_round, 1, round, ""}; }
 
-inline Piece piece(const std::string& name, PartOf part, const std::vector<std::string>& from, Make number, Size width, Size length) {
+inline Piece piece(const std::string& name, PartOf part, const std::vector<std::string>& from, Make number, Size width,
+                   Size length) {
   Piece p;
   p.named = named(name);
   p.part_of = said(part);

@@ -13,7 +13,10 @@
 
 namespace gownsheaf::testing {
 
-struct Ran { int code = -1; std::string out; };
+struct Ran {
+  int code = -1;
+  std::string out;
+};
 
 inline Ran run(const std::string& command) {
   Ran ran;
@@ -35,8 +38,7 @@ inline bool have(const std::string& tool) {
 // A file below the build folder that goes away again.
 class ScratchFile {
  public:
-  ScratchFile(const std::string& name, const std::string& bytes)
-      : path_(std::filesystem::path(GOWNSHEAF_BINARY_DIR) / name) {
+  ScratchFile(const std::string& name, const std::string& bytes) : path_(std::filesystem::path(GOWNSHEAF_BINARY_DIR) / name) {
     std::ofstream(path_, std::ios::binary | std::ios::trunc) << bytes;
   }
   ScratchFile(const ScratchFile&) = delete;

@@ -74,7 +74,8 @@ class LeastByCounts {
     least_.assign(states, kNoPlan);
     least_[0] = 0;
     std::vector<std::int64_t> now(size_.size(), 0);
-    for (const nest::BarKind& bar : request.bars) add_patterns(0, (bar.length + request.kerf).in_ticks(), bar.length.in_ticks(), 0, now);
+    for (const nest::BarKind& bar : request.bars)
+      add_patterns(0, (bar.length + request.kerf).in_ticks(), bar.length.in_ticks(), 0, now);
     for (std::size_t state = 1; state < states; ++state)
       for (const Pattern& p : patterns_)
         if (holds(state, p)) least_[state] = std::min(least_[state], p.cost + least_[state - p.step]);
@@ -82,7 +83,11 @@ class LeastByCounts {
   std::int64_t ticks() const { return least_.back(); }
 
  private:
-  struct Pattern { std::vector<std::int64_t> count; std::size_t step; std::int64_t cost; };
+  struct Pattern {
+    std::vector<std::int64_t> count;
+    std::size_t step;
+    std::int64_t cost;
+  };
   void add_patterns(std::size_t i, std::int64_t room, std::int64_t cost, std::size_t step, std::vector<std::int64_t>& now) {
     if (i == size_.size()) {
       if (step > 0) patterns_.push_back({now, step, cost});

@@ -7,10 +7,13 @@
 
 namespace plain_load {
 
-struct Zone { int from, to; double girth, short_by, mmhg, factor; };  // from, to in 64ths of an inch; mmhg < 0: by the shortfall
+struct Zone {
+  int from, to;
+  double girth, short_by, mmhg, factor;
+};  // from, to in 64ths of an inch; mmhg < 0: by the shortfall
 struct Edge {
-  int length = 0;              // 64ths of an inch
-  std::vector<int> at;         // fasteners, even numbers of 64ths
+  int length = 0;       // 64ths of an inch
+  std::vector<int> at;  // fasteners, even numbers of 64ths
   int rows = 1;
   std::vector<Zone> zones;
   bool corset = false;

@@ -10,10 +10,17 @@
 namespace plain_pleats {
 
 // flat is less `plus`; 0 is "not said". fullness is top / bottom. within: half the step that lengths are printed in.
-struct Said { std::int64_t folds = 2, flat = 0, finished = 0, count = 0, depth = 0, visible = 0, top = 0, bottom = 1, within = 0; };
+struct Said {
+  std::int64_t folds = 2, flat = 0, finished = 0, count = 0, depth = 0, visible = 0, top = 0, bottom = 1, within = 0;
+};
 enum class How { settled, too_few, refused };
 // near_limit: something lies so near to a limit that doubles cannot tell on which side.
-struct Answer { How how = How::too_few; std::int64_t count = 0; double flat = 0, finished = 0, depth = 0, visible = 0; bool near_limit = false; };
+struct Answer {
+  How how = How::too_few;
+  std::int64_t count = 0;
+  double flat = 0, finished = 0, depth = 0, visible = 0;
+  bool near_limit = false;
+};
 
 inline constexpr std::int64_t kMost = 2000;
 
@@ -47,7 +54,9 @@ inline bool solve(const std::vector<Equation>& all, std::array<double, 3>& out) 
   for (int i = 2; i >= 0; --i) {
     const auto& [column, e] = kept[static_cast<std::size_t>(i)];
     double rest = e[3];
-    for (int j = i + 1; j < 3; ++j) rest -= e[static_cast<std::size_t>(kept[static_cast<std::size_t>(j)].first)] * out[static_cast<std::size_t>(kept[static_cast<std::size_t>(j)].first)];
+    for (int j = i + 1; j < 3; ++j)
+      rest -= e[static_cast<std::size_t>(kept[static_cast<std::size_t>(j)].first)] *
+              out[static_cast<std::size_t>(kept[static_cast<std::size_t>(j)].first)];
     out[static_cast<std::size_t>(column)] = rest / e[static_cast<std::size_t>(column)];
   }
   return true;

@@ -6,7 +6,10 @@
 
 namespace gownsheaf_test {
 
-struct Ran { int code; std::string out; };
+struct Ran {
+  int code;
+  std::string out;
+};
 
 inline Ran run(const std::string& line) {
   Ran ran{-1, ""};

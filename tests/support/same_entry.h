@@ -17,7 +17,8 @@ inline std::string first_difference(const Entry& a, const Entry& b, const std::s
   if (a.quoted != b.quoted) return here + ": quoted";
   if (a.children.size() != b.children.size()) return here + ": how many children";
   for (std::size_t i = 0; i < a.children.size(); ++i)
-    if (std::string found = first_difference(a.children[i], b.children[i], here + "[" + std::to_string(i) + "]"); !found.empty()) return found;
+    if (std::string found = first_difference(a.children[i], b.children[i], here + "[" + std::to_string(i) + "]"); !found.empty())
+      return found;
   return "";
 }
 

@@ -149,8 +149,8 @@ struct SmallProject {
   }
 };
 
-inline CutPiece cut_piece(const std::string& piece, const std::string& cloth, std::int64_t copies, Length across,
-                          Length along, bool full_width = false) {
+inline CutPiece cut_piece(const std::string& piece, const std::string& cloth, std::int64_t copies, Length across, Length along,
+                          bool full_width = false) {
   CutPiece c;
   c.piece = piece;
   c.cloth = cloth;

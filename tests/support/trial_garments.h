@@ -28,7 +28,9 @@ inline void give(WorkGarment& g, std::initializer_list<const char*> sections) {
   for (const char* s : sections) g.project.sections_given.insert(s);
 }
 
-inline void add_run(WorkGarment& g, const std::string& name, PleatKind kind) { g.project.pleats.push_back(run_named(name, kind, {"skirt breadth"})); }
+inline void add_run(WorkGarment& g, const std::string& name, PleatKind kind) {
+  g.project.pleats.push_back(run_named(name, kind, {"skirt breadth"}));
+}
 
 inline void add_bones(WorkGarment& g) {
   give(g, {"bones"});
@@ -62,8 +64,8 @@ inline WorkGarment evening_dress() {
 
 inline WorkGarment any_garment(draws::Draws& dice) {
   const auto some = [&] { return dice.of(0, 1) == 1; };
-  const Garment kinds[] = {Garment::dress, Garment::bodice, Garment::skirt, Garment::petticoat, Garment::corset,
-                           Garment::spencer, Garment::coat, Garment::waistcoat, Garment::other};
+  const Garment kinds[] = {Garment::dress,   Garment::bodice, Garment::skirt,     Garment::petticoat, Garment::corset,
+                           Garment::spencer, Garment::coat,   Garment::waistcoat, Garment::other};
   Parts parts;
   parts.garment = kinds[dice.of(0, 8)];
   parts.bodice = some();
@@ -95,7 +97,10 @@ inline WorkGarment any_garment(draws::Draws& dice) {
     p.seams.push_back(side);
   }
   if (some()) p.pieces.push_back(piece_named("collar", PartOf::collar, {"slate wool"}));
-  if (dice.of(0, 3) == 0) p.pieces.push_back(piece_named("front leg", PartOf::leg, some() ? std::vector<std::string>{"slate wool", "drab sateen"} : std::vector<std::string>{"slate wool"}));
+  if (dice.of(0, 3) == 0)
+    p.pieces.push_back(
+        piece_named("front leg", PartOf::leg,
+                    some() ? std::vector<std::string>{"slate wool", "drab sateen"} : std::vector<std::string>{"slate wool"}));
   if (some() && p.sections_given.count("trims") > 0) {
     Trim bows;
     bows.kind = some() ? "bow" : "ruche";
@@ -144,8 +149,9 @@ inline WorkGarment any_garment(draws::Draws& dice) {
     }
   }
   if (some()) add_figure(g.figures, "skirt/weight", Mass{static_cast<double>(dice.of(500, 4000))});
-  const Fasten fastens[] = {Fasten::hooks_and_eyes, Fasten::hooks_and_bars, Fasten::hooks_and_loops, Fasten::buttons, Fasten::snaps,
-                            Fasten::lacing, Fasten::buckle, Fasten::ties, Fasten::drawstring, Fasten::busk};
+  const Fasten fastens[] = {
+      Fasten::hooks_and_eyes, Fasten::hooks_and_bars, Fasten::hooks_and_loops, Fasten::buttons, Fasten::snaps, Fasten::lacing,
+      Fasten::buckle,         Fasten::ties,           Fasten::drawstring,      Fasten::busk};
   for (const char* name : {"front closing", "cuffs", "placket"})
     if (some()) {
       p.closures.push_back(closure_named(name, fastens[dice.of(0, 9)], ""));

@@ -13,9 +13,7 @@ inline std::ostream& operator<<(std::ostream& out, Length length) {
              << text_of(length, ShownIn::centimetres, Length::tenth_mm(1), Rounding::nearest).plain() << ")";
 }
 inline std::ostream& operator<<(std::ostream& out, const LengthText& text) { return out << text.plain(); }
-inline std::ostream& operator<<(std::ostream& out, Area area) {
-  return out << decimal(area.in_square_inches(), 6) << " sq in";
-}
+inline std::ostream& operator<<(std::ostream& out, Area area) { return out << decimal(area.in_square_inches(), 6) << " sq in"; }
 inline std::ostream& operator<<(std::ostream& out, const Ratio& r) { return out << r.n << "/" << r.d; }
 inline std::ostream& operator<<(std::ostream& out, const Percent& p) { return out << text_of(p); }
 inline std::ostream& operator<<(std::ostream& out, Day day) { return out << iso_day(day); }

@@ -81,8 +81,8 @@ TEST_CASE("condition: `has` asks whether there is any", "[condition]") {
   CHECK(asked("has darts", {}) == Truth::unknown);
   CHECK(asked("has lining", {{"lining", std::string("none")}}) == Truth::no);
   CHECK(asked("has lining", {{"lining", std::string("flat")}}) == Truth::yes);
-  CHECK(asked("has hem depth", {}) == Truth::no);              // worked out, and there is none
-  CHECK(asked("has placket length", {}) == Truth::unknown);      // its calculator is not there
+  CHECK(asked("has hem depth", {}) == Truth::no);            // worked out, and there is none
+  CHECK(asked("has placket length", {}) == Truth::unknown);  // its calculator is not there
 }
 
 TEST_CASE("condition: amounts compare exactly, in any unit", "[condition]") {
@@ -105,8 +105,8 @@ TEST_CASE("condition: facts of an item are asked of that item, the others of the
 }
 
 TEST_CASE("condition: the longest fact and the longest word are taken", "[condition]") {
-  CHECK(asked("fasten is hooks and eyes and has skirt", {{"fasten@front", std::string("hooks and eyes")}, {"skirt", true}}, "front") ==
-        Truth::yes);
+  CHECK(asked("fasten is hooks and eyes and has skirt", {{"fasten@front", std::string("hooks and eyes")}, {"skirt", true}},
+              "front") == Truth::yes);
   CHECK(asked("pleat kind is inverted at seams", {{"pleat kind@back", std::string("inverted at seams")}}, "back") == Truth::yes);
   CHECK(asked("cloth breadths >= 1", {{"cloth breadths@wool", std::int64_t{1}}}, "wool") == Truth::yes);
 }
@@ -170,11 +170,13 @@ TEST_CASE("condition: what is left open is said in plain words", "[condition]") 
   CHECK(parse_condition("has bodice and has fitted", kPlace, diag).open_question(lookup(f), "") ==
         "it fits with 2 in of ease or less");
   CHECK(parse_condition("skirt kind is not gored", kPlace, diag).open_question(lookup(f), "") == "the skirt kind is not gored");
-  CHECK(parse_condition("not has skirt", kPlace, diag).open_question(lookup(f), "") ==
-        "there is no skirt");
-  CHECK(parse_condition("cloth care is not never wet", kPlace, diag).open_question(lookup(f), "linen") == "the cloth may be wetted");
-  CHECK(parse_condition("cloth pieces >= 1", kPlace, diag).open_question(lookup(f), "linen") == "the number of cloth pieces is at least 1");
-  CHECK(parse_condition("not (hem depth > 2 in)", kPlace, diag).open_question(lookup(f), "") == "depth of the skirt's hem is at most 2 in");
+  CHECK(parse_condition("not has skirt", kPlace, diag).open_question(lookup(f), "") == "there is no skirt");
+  CHECK(parse_condition("cloth care is not never wet", kPlace, diag).open_question(lookup(f), "linen") ==
+        "the cloth may be wetted");
+  CHECK(parse_condition("cloth pieces >= 1", kPlace, diag).open_question(lookup(f), "linen") ==
+        "the number of cloth pieces is at least 1");
+  CHECK(parse_condition("not (hem depth > 2 in)", kPlace, diag).open_question(lookup(f), "") ==
+        "depth of the skirt's hem is at most 2 in");
   CHECK(parse_condition("has bodice", kPlace, diag).open_question(lookup(f), "").empty());
 }
 
@@ -207,7 +209,10 @@ TEST_CASE("condition: the table of facts can be searched and spoken", "[conditio
 namespace {
 
 // A random question with its answer worked out beside it.
-struct Question { std::string text; Truth answer; };
+struct Question {
+  std::string text;
+  Truth answer;
+};
 
 Question any_question(std::mt19937& dice, const Facts& facts, int deep) {
   const char* names[] = {"skirt", "bodice", "sleeves", "collar"};
@@ -248,8 +253,8 @@ TEST_CASE("condition: any nested question answers as its parts do", "[condition]
 
 TEST_CASE("condition: any row of words is read or refused with one message", "[condition][law]") {
   std::mt19937 dice(42);
-  const char* words[] = {"has", "skirt", "not", "and", "or", "(", ")", "is", "hem depth", ">=", "3 in", "skirt kind",
-                         "gored", "<", "½", "\"", "pleats", "waist", "="};
+  const char* words[] = {"has",  "skirt",      "not",   "and", "or", "(",  ")",      "is",    "hem depth", ">=",
+                         "3 in", "skirt kind", "gored", "<",   "½",  "\"", "pleats", "waist", "="};
   for (int i = 0; i < kLawRounds; ++i) {
     std::string text;
     for (auto n = dice() % 12; n > 0; --n) text += std::string(words[dice() % std::size(words)]) + (dice() % 4 ? " " : "");

@@ -23,13 +23,13 @@ TEST_CASE("UTF-8 is read one character at a time", "[utf8]") {
 }
 
 TEST_CASE("bytes that are not UTF-8 become U+FFFD, one each", "[utf8]") {
-  CHECK(decode_utf8("caf\xE9") == std::vector<char32_t>{'c', 'a', 'f', 0xFFFD});             // Latin-1
-  CHECK(decode_utf8("\xC0\xAF") == std::vector<char32_t>{0xFFFD, 0xFFFD});                   // overlong solidus
-  CHECK(decode_utf8("\xE0\x80\xAF") == std::vector<char32_t>{0xFFFD, 0xFFFD, 0xFFFD});       // overlong, three bytes
-  CHECK(decode_utf8("\xED\xA0\x80") == std::vector<char32_t>{0xFFFD, 0xFFFD, 0xFFFD});       // a surrogate
-  CHECK(decode_utf8("\xF4\x90\x80\x80").size() == 4);                                        // above U+10FFFF
-  CHECK(decode_utf8("\xE2\x82") == std::vector<char32_t>{0xFFFD, 0xFFFD});                   // cut short
-  CHECK(decode_utf8("\xE2\x41\x42") == std::vector<char32_t>{0xFFFD, 'A', 'B'});             // what follows is kept
+  CHECK(decode_utf8("caf\xE9") == std::vector<char32_t>{'c', 'a', 'f', 0xFFFD});        // Latin-1
+  CHECK(decode_utf8("\xC0\xAF") == std::vector<char32_t>{0xFFFD, 0xFFFD});              // overlong solidus
+  CHECK(decode_utf8("\xE0\x80\xAF") == std::vector<char32_t>{0xFFFD, 0xFFFD, 0xFFFD});  // overlong, three bytes
+  CHECK(decode_utf8("\xED\xA0\x80") == std::vector<char32_t>{0xFFFD, 0xFFFD, 0xFFFD});  // a surrogate
+  CHECK(decode_utf8("\xF4\x90\x80\x80").size() == 4);                                   // above U+10FFFF
+  CHECK(decode_utf8("\xE2\x82") == std::vector<char32_t>{0xFFFD, 0xFFFD});              // cut short
+  CHECK(decode_utf8("\xE2\x41\x42") == std::vector<char32_t>{0xFFFD, 'A', 'B'});        // what follows is kept
 }
 
 TEST_CASE("every character survives writing and reading", "[utf8][law]") {

@@ -119,8 +119,8 @@ TEST_CASE("real days print and read back, one after the other") {
 TEST_CASE("ratios and spans print and read back") {
   std::mt19937 draw(9);
   for (int round = 0; round < kRounds; ++round) {
-    const Ratio ratio = Ratio::of(static_cast<std::int64_t>(draw() % 2'000'000) - 1'000'000,
-                                  static_cast<std::int64_t>(draw() % 5000) + 1);
+    const Ratio ratio =
+        Ratio::of(static_cast<std::int64_t>(draw() % 2'000'000) - 1'000'000, static_cast<std::int64_t>(draw() % 5000) + 1);
     const auto back = read_ratio(text_of(ratio), "key");
     INFO(text_of(ratio));
     REQUIRE(back.ok());
@@ -157,7 +157,6 @@ TEST_CASE("no text is too strange to refuse with a sentence and a place") {
   read_every_way(std::string(100'000, '9'));
   read_every_way(std::string(100'000, ' '));
   read_every_way(std::string(119, '1'));
-  read_every_way(
-      "999999999 999999998/999999999 yd 999999999 999999998/999999999 ft 999999997/999999998 nails 1/999999993 in");
+  read_every_way("999999999 999999998/999999999 yd 999999999 999999998/999999999 ft 999999997/999999998 nails 1/999999993 in");
   SUCCEED("every text was read or refused");
 }

@@ -122,8 +122,7 @@ TEST_CASE("sentences name what was seen") {
   CHECK(read_number("9 h", "hours a week").fault().sentence == "`hours a week: 9 h`: the key names the unit.");
   CHECK(read_day("4/6/2027", "worn on").fault().sentence == "`4/6/2027` can be read two ways.");
   CHECK(read_day("2027-02-30", "worn on").fault().sentence == "2027-02-30: that February has 28 days.");
-  CHECK(read_length("600 m", "width").fault().sentence ==
-        "`width: 600 m` is more than 500 m, the longest length kept.");
+  CHECK(read_length("600 m", "width").fault().sentence == "`width: 600 m` is more than 500 m, the longest length kept.");
 }
 
 TEST_CASE("a cloth weight that cannot be read says where and why") {
@@ -150,8 +149,7 @@ TEST_CASE("bare numbers refuse units") {
                          {"7 h 30 min", "unit-in-key", 2, 8},
                          {"9 %", "unit-in-key", 2, 1},
                          {"nine", "number-form", 0, 4}};
-  check_rows([](std::string_view text, std::string_view key) { return read_number(text, key); }, "hours a week",
-             numbers);
+  check_rows([](std::string_view text, std::string_view key) { return read_number(text, key); }, "hours a week", numbers);
   const Row ratios[] = {{"3 in", "unit-kind", 2, 2, "`3`"}, {"1:3", "number-form", 0, 3}};
   check_rows([](std::string_view text, std::string_view key) { return read_ratio(text, key); }, "fullness", ratios);
   const Row counts[] = {{"2.5", "number-form", 0, 3, "`2` or `3`"},
@@ -167,8 +165,7 @@ TEST_CASE("pulls, pressures and times refuse what they are not") {
   const Row forces[] = {{"4 lb", "unit-kind", 2, 2, "`4 lbf` or `4 N`"}, {"4", "unit-missing", 0, 1}};
   check_rows([](std::string_view text, std::string_view key) { return read_force(text, key); }, "holds", forces);
   const Row pressures[] = {{"50 mm", "unit-kind", 3, 2}, {"50 mHg", "unit-unknown", 3, 3, "`50 mmHg`"}};
-  check_rows([](std::string_view text, std::string_view key) { return read_pressure(text, key); }, "pressure",
-             pressures);
+  check_rows([](std::string_view text, std::string_view key) { return read_pressure(text, key); }, "pressure", pressures);
   const Row loads[] = {{"1.2 lbf", "unit-kind", 4, 3}, {"1.2 lb/in", "unit-unknown", 4, 5, "`1.2 lbf/in`"}};
   check_rows([](std::string_view text, std::string_view key) { return read_line_load(text, key); }, "load", loads);
   const Row masses[] = {{"4 oz 6 lb", "units-order", 5, 4, "`6 lb 4 oz`"}, {"1 lb 20 g", "units-mixed", 5, 4}};
@@ -185,10 +182,9 @@ TEST_CASE("pulls, pressures and times refuse what they are not") {
 }
 
 TEST_CASE("money and rates say what they want") {
-  const Row prices[] = {
-      {"$24", "number-form", 0, 1, "`24`"}, {"£24 per yd", "number-form", 0, 1, "`24 per yd`"},
-      {"24 per kg", "unit-unknown", 3, 6},  {"24 yd", "unit-kind", 3, 2, "`24 per yd` or `24 each`"},
-      {"1.205 each", "number-form", 0, 5},  {"24,50 per yd", "decimal-comma", 2, 1, "`24.50 per yd`"}};
+  const Row prices[] = {{"$24", "number-form", 0, 1, "`24`"}, {"£24 per yd", "number-form", 0, 1, "`24 per yd`"},
+                        {"24 per kg", "unit-unknown", 3, 6},  {"24 yd", "unit-kind", 3, 2, "`24 per yd` or `24 each`"},
+                        {"1.205 each", "number-form", 0, 5},  {"24,50 per yd", "decimal-comma", 2, 1, "`24.50 per yd`"}};
   check_rows([](std::string_view text, std::string_view key) { return read_money(text, key); }, "price", prices);
   const Row rates[] = {{"10", "unit-missing", 0, 2},
                        {"4 min", "unit-missing", 2, 3},

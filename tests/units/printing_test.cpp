@@ -24,12 +24,10 @@ TEST_CASE("inches print as whole numbers and reduced fractions") {
   CHECK(inches(Length::inches(65)) == "65 in");
   CHECK(inches(Length()) == "0 in");
   CHECK(inches(-Length::ticks(1)) == "0 in");  // no minus before nothing
-  const LengthText text =
-      text_of(Length::inches(13) + Length::sixty_fourths(32), ShownIn::inches, kSixteenth, Rounding::up);
+  const LengthText text = text_of(Length::inches(13) + Length::sixty_fourths(32), ShownIn::inches, kSixteenth, Rounding::up);
   CHECK(text == LengthText{false, "13", "1", "2", "in"});
   CHECK(text.number() == "13 1/2");
-  CHECK(text_of(Length::sixty_fourths(24), ShownIn::inches, kSixteenth, Rounding::up) ==
-        LengthText{false, "", "3", "8", "in"});
+  CHECK(text_of(Length::sixty_fourths(24), ShownIn::inches, kSixteenth, Rounding::up) == LengthText{false, "", "3", "8", "in"});
 }
 
 TEST_CASE("the rounding of a printed length is the one named") {

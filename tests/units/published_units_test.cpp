@@ -56,8 +56,8 @@ TEST_CASE("compression classes in millimetres of mercury and in kilopascals [U06
               {"34 mmHg", "4.5 kPa"}, {"46 mmHg", "6.1 kPa"}, {"49 mmHg", "6.5 kPa"}};
   for (const auto& row : rows) {
     INFO(row.mercury);
-    CHECK(within(read_pressure(row.mercury, "pressure").value().value,
-                 read_pressure(row.kilopascals, "pressure").value().value, 50.0));
+    CHECK(within(read_pressure(row.mercury, "pressure").value().value, read_pressure(row.kilopascals, "pressure").value().value,
+                 50.0));
   }
 }
 

@@ -92,8 +92,8 @@ TEST_CASE("a length remembers how it was written") {
 TEST_CASE("cloth weights as shops write them") {
   const auto weight = [](const char* text) { return read_cloth_weight(text, "weight").value().weight.value(); };
   const MassPerArea eight = ounces_per_square_yard(8);
-  for (const char* text : {"8 oz/yd²", "8 oz/yd2", "8 oz/yd^2", "8 oz per sq yd", "8 oz / sq. yd.",
-                           "8 ounces per square yard", "8oz/yd²"}) {
+  for (const char* text :
+       {"8 oz/yd²", "8 oz/yd2", "8 oz/yd^2", "8 oz per sq yd", "8 oz / sq. yd.", "8 ounces per square yard", "8oz/yd²"}) {
     INFO(text);
     CHECK(weight(text) == eight);
   }

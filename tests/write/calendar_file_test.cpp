@@ -10,7 +10,9 @@ using namespace gownsheaf;
 
 namespace {
 
-struct ReadEvent { std::map<std::string, std::string> values; };  // name with parameters -> value, escapes taken back
+struct ReadEvent {
+  std::map<std::string, std::string> values;
+};  // name with parameters -> value, escapes taken back
 
 // Content lines as section 3.1 has them: ended by CR LF, no longer than 75 octets, unfolded at CR LF and a blank.
 std::vector<std::string> content_lines(const std::string& bytes) {
@@ -21,10 +23,12 @@ std::vector<std::string> content_lines(const std::string& bytes) {
     const std::string physical = bytes.substr(from, end - from);
     if (physical.size() > 75) throw std::runtime_error("a line of more than 75 octets");
     if (physical.find_first_of("\r\n") != std::string::npos) throw std::runtime_error("a bare line break");
-    if (!physical.empty() && (static_cast<unsigned char>(physical[0]) & 0xC0) == 0x80) throw std::runtime_error("a letter cut in two");
+    if (!physical.empty() && (static_cast<unsigned char>(physical[0]) & 0xC0) == 0x80)
+      throw std::runtime_error("a letter cut in two");
     if (!physical.empty() && (physical[0] == ' ' || physical[0] == '\t')) {
       if (lines.empty()) throw std::runtime_error("nothing to unfold to");
-      if (physical.size() > 1 && (static_cast<unsigned char>(physical[1]) & 0xC0) == 0x80) throw std::runtime_error("a letter cut in two");
+      if (physical.size() > 1 && (static_cast<unsigned char>(physical[1]) & 0xC0) == 0x80)
+        throw std::runtime_error("a letter cut in two");
       lines.back() += physical.substr(1);
     } else {
       lines.push_back(physical);

@@ -75,8 +75,8 @@ TEST_CASE("a figure carries its exact value, its print and how it came about", "
   figures.add(f);
   const Json list = written(figures)["figures"];
   REQUIRE(list.size() == 2);
-  CHECK(members(list[0]) == std::vector<std::string>{"key", "value", "printed", "formula", "inputs", "source", "label",
-                                                     "guessed", "rests on a default", "action", "working", "line"});
+  CHECK(members(list[0]) == std::vector<std::string>{"key", "value", "printed", "formula", "inputs", "source", "label", "guessed",
+                                                     "rests on a default", "action", "working", "line"});
   CHECK(list[0]["value"] == Json{{"type", "length"}, {"ticks", 60 * 73152}});
   CHECK(list[0]["printed"] == "60 in");
   CHECK(list[0]["inputs"] == Json{"pleats/sides/finished", "pleats/sides/count"});
@@ -177,8 +177,7 @@ TEST_CASE("a lay names where every piece lies", "[json]") {
   lay.to_buy.name = "to buy";
   lay.to_buy.open = true;
   lay.to_buy.width = Length::inches(45);
-  lay.to_buy.placed.push_back(
-      {"skirt breadth", 2, {Length::inches(40), Length(), Length::inches(40), Length::inches(20)}, true});
+  lay.to_buy.placed.push_back({"skirt breadth", 2, {Length::inches(40), Length(), Length::inches(40), Length::inches(20)}, true});
   lay.to_buy.left_over.push_back({Length(), Length::inches(40), Length::inches(10), Length::inches(5)});
   lay.to_buy.straight_cuts = {Length::inches(40)};
   plans.lays.push_back(lay);
@@ -215,8 +214,7 @@ TEST_CASE("pleats, work and verdicts are plain text and exact places", "[json]")
   run.run = "sides";
   run.kind = "knife";
   run.count = 2;
-  run.marks = {{1, Length::inches(1), Length::sixty_fourths(160), Length::inches(1)},
-               {2, Length::inches(4), Length(), Length()}};
+  run.marks = {{1, Length::inches(1), Length::sixty_fourths(160), Length::inches(1)}, {2, Length::inches(4), Length(), Length()}};
   run.seams_at = {Length::inches(20)};
   plans.pleats.push_back(run);
   PlannedStep step;
@@ -248,9 +246,8 @@ TEST_CASE("pleats, work and verdicts are plain text and exact places", "[json]")
   CHECK(work["cannot be undone"] == "cuts good cloth");
   CHECK_FALSE(work.contains("gate"));
   CHECK(json["may I cut"][0]["answer"] == "yes");
-  CHECK(
-      json["may I cut"][1] ==
-      Json{{"cloth", "lining"}, {"parts", Json::array({"bodice"})}, {"answer", "yes, after"}, {"after", "the skirt"}});
+  CHECK(json["may I cut"][1] ==
+        Json{{"cloth", "lining"}, {"parts", Json::array({"bodice"})}, {"answer", "yes, after"}, {"after", "the skirt"}});
   CHECK(json["may I cut"][2]["answer"] == "no");
   CHECK(json["may I cut"][2]["reason figure"] == "cloths/silk/spare");
   CHECK(json["may I cut"][2]["decided"] == "Decided: narrow hem because short");
@@ -264,8 +261,7 @@ TEST_CASE("a locale with commas changes nothing", "[json]") {
   const std::string before = figures_json(figures, {}, ShownIn::centimetres, {});
   CHECK(before.find("\"value\": 1234.5,") != std::string::npos);
   const std::string kept = std::setlocale(LC_ALL, nullptr);
-  if (std::setlocale(LC_ALL, "de_DE.UTF-8") == nullptr)
-    WARN("de_DE.UTF-8 is not installed: only the C locale is tried");
+  if (std::setlocale(LC_ALL, "de_DE.UTF-8") == nullptr) WARN("de_DE.UTF-8 is not installed: only the C locale is tried");
   CHECK(figures_json(figures, {}, ShownIn::centimetres, {}) == before);
   std::setlocale(LC_ALL, kept.c_str());
 }

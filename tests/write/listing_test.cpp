@@ -19,9 +19,9 @@ TEST_CASE("the listing says what a page holds, one line a mark", "[listing]") {
       text(at(76, 90), Face::bold, 28, "At a glance"),
       {StrokeMark{line(at(76, 100), at(562, 100)), Length::ticks(711), {}, {}, {}}},
       stroke(box(10, 20, 30, 40), 1, {4, 3}),
-      {ClipMark{box(0, 0, 100, 100),
-                {stroke(line(at(0, 50), at(100, 50))),
-                 {ClipMark{box(0, 0, 9, 9), {text(at(1, 2), Face::condensed_bold, 9, "in")}}}}}},
+      {ClipMark{
+          box(0, 0, 100, 100),
+          {stroke(line(at(0, 50), at(100, 50))), {ClipMark{box(0, 0, 9, 9), {text(at(1, 2), Face::condensed_bold, 9, "in")}}}}}},
       {FillMark{{move_to(at(50, 50)), curve_to(at(60, 50), at(60, 60), at(50, 60)), close_path()}, Ink::pale_grey}},
       {LinkMark{Box{pt(76), pt(140), pt(100), pt(14)}, "order of work"}},
   });
@@ -57,9 +57,7 @@ TEST_CASE("a mark of several runs stays on one line, with offset and rise", "[li
 TEST_CASE("points are rounded from ticks by whole numbers, a tie away from zero", "[listing]") {
   // 1016 ticks to the point: 5 ticks are 0.0049 pt, 6 ticks 0.0059; 127 ticks are 0.125 pt, a tie between 0.12 and
   // 0.13.
-  const auto x_of = [](std::int64_t ticks) {
-    return first_mark({AnchorMark{"a", {Length::ticks(ticks), Length()}}});
-  };
+  const auto x_of = [](std::int64_t ticks) { return first_mark({AnchorMark{"a", {Length::ticks(ticks), Length()}}}); };
   CHECK(x_of(5) == "anchor 0.00 0.00 \"a\"");
   CHECK(x_of(-5) == "anchor 0.00 0.00 \"a\"");  // never -0.00
   CHECK(x_of(6) == "anchor 0.01 0.00 \"a\"");
@@ -71,8 +69,7 @@ TEST_CASE("points are rounded from ticks by whole numbers, a tie away from zero"
 }
 
 TEST_CASE("quotes, backslashes and line ends in words cannot break the listing", "[listing]") {
-  CHECK(first_mark(text(at(1, 2), Face::regular, 9, "a \"b\" \\ c\nd")) ==
-        "text 1.00 2.00 regular 9 \"a \\\"b\\\" \\\\ c\\nd\"");
+  CHECK(first_mark(text(at(1, 2), Face::regular, 9, "a \"b\" \\ c\nd")) == "text 1.00 2.00 regular 9 \"a \\\"b\\\" \\\\ c\\nd\"");
   CHECK(first_mark({TextMark{at(1, 2), {{Face::regular, Length::ticks(8636), {}, {}, "x"}}}}) ==
         "text 1.00 2.00 regular 8.5 \"x\"");  // 8636 / 1016 = 8.5
 }

@@ -61,13 +61,11 @@ TEST_CASE("a letter that the face lacks would print as an empty box", "[pdf]") {
   CHECK(fault_of_words("½ cut").empty());
   CHECK(fault_of_words("go → on") == "Page 1: the words \"go → on\": the face regular lacks U+2192.");
   CHECK(fault_of_words("→", Face::fallback).empty());
-  CHECK(fault_of_words("ǻ", Face::fallback) ==
-        "Page 1: the words \"ǻ\": the face fallback lacks U+01FB.");  // accent lost
+  CHECK(fault_of_words("ǻ", Face::fallback) == "Page 1: the words \"ǻ\": the face fallback lacks U+01FB.");  // accent lost
 }
 
 TEST_CASE("letters above U+FFFF, control characters, NUL and broken bytes would vanish", "[pdf]") {
-  CHECK(fault_of_words("\xF0\x9F\x98\x80") ==
-        "Page 1: the words \"\xF0\x9F\x98\x80\": the face regular lacks U+1F600.");
+  CHECK(fault_of_words("\xF0\x9F\x98\x80") == "Page 1: the words \"\xF0\x9F\x98\x80\": the face regular lacks U+1F600.");
   for (const char c : {'\0', '\a', '\t', '\n', '\x7F'}) {
     CAPTURE(static_cast<int>(c));
     CHECK(fault_of_words(std::string("a") + c + "b").find("lacks U+00") != std::string::npos);
@@ -90,8 +88,7 @@ TEST_CASE("far coordinates would be moved without a word", "[pdf]") {
     CHECK(fault_of({LinkMark{Box{p.x, p.y, pt(9), pt(9)}, "step 7"}}).find("no box") != std::string::npos);
   }
   CHECK(fault_of({TextMark{at(0, 0), {run_of(Face::regular, 12, "Cut", far)}}}).find("too far") != std::string::npos);
-  CHECK(fault_of({TextMark{at(0, 0), {run_of(Face::regular, 12, "Cut", {}, -far)}}}).find("too far") !=
-        std::string::npos);
+  CHECK(fault_of({TextMark{at(0, 0), {run_of(Face::regular, 12, "Cut", {}, -far)}}}).find("too far") != std::string::npos);
 }
 
 TEST_CASE("paper, type and pens outside libharu's range are refused", "[pdf]") {
@@ -106,14 +103,12 @@ TEST_CASE("paper, type and pens outside libharu's range are refused", "[pdf]") {
   CHECK(fault_of(text(at(9, 9), Face::regular, 600, "Cut")).empty());
   CHECK(fault_of(stroke(line(at(0, 0), at(9, 9)), 0)).find("no weight") != std::string::npos);
   CHECK(fault_of(stroke(line(at(0, 0), at(9, 9)), -1)).find("no weight") != std::string::npos);
-  CHECK(fault_of({TextMark{at(9, 9), {run_of(Face::regular, 12, "Cut")}, false, 45}}).find("0 or 90") !=
-        std::string::npos);
+  CHECK(fault_of({TextMark{at(9, 9), {run_of(Face::regular, 12, "Cut")}, false, 45}}).find("0 or 90") != std::string::npos);
 }
 
 TEST_CASE("dashes are 2, 4, 6 or 8 whole lengths of 1 to 100 points", "[pdf]") {
   const Path path = line(at(0, 0), at(100, 0));
-  for (const auto& dash :
-       std::vector<std::vector<int>>{{}, {1, 1}, {4, 3, 1, 3}, {1, 2, 3, 4, 5, 6, 7, 8}, {100, 100}}) {
+  for (const auto& dash : std::vector<std::vector<int>>{{}, {1, 1}, {4, 3, 1, 3}, {1, 2, 3, 4, 5, 6, 7, 8}, {100, 100}}) {
     CHECK(fault_of(stroke(path, 1, dash)).empty());
   }
   for (const auto& dash :
@@ -123,9 +118,8 @@ TEST_CASE("dashes are 2, 4, 6 or 8 whole lengths of 1 to 100 points", "[pdf]") {
 }
 
 TEST_CASE("a path that would never be painted is refused", "[pdf]") {
-  for (const Path& path : {Path{}, Path{move_to(at(1, 1))}, Path{move_to(at(1, 1)), close_path()},
-                           Path{line_to(at(1, 1))}, Path{close_path()},
-                           Path{move_to(at(1, 1)), move_to(at(2, 2)), line_to(at(3, 3))},
+  for (const Path& path : {Path{}, Path{move_to(at(1, 1))}, Path{move_to(at(1, 1)), close_path()}, Path{line_to(at(1, 1))},
+                           Path{close_path()}, Path{move_to(at(1, 1)), move_to(at(2, 2)), line_to(at(3, 3))},
                            Path{move_to(at(1, 1)), line_to(at(2, 2)), move_to(at(3, 3))}}) {
     CHECK(fault_of(stroke(path)).find("the path") != std::string::npos);
     CHECK(fault_of({FillMark{path, Ink::black}}).find("the path") != std::string::npos);
@@ -182,8 +176,7 @@ TEST_CASE("a font file that libharu cannot open is a fault, and the next documen
     CHECK(fault_of(kOneWord, FileFont(cut_path)) == "libharu could not open the font file " + cut_path + ".");
   }
   std::filesystem::remove(cut_path);
-  CHECK(fault_of(kOneWord, FileFont(roboto, false)) ==
-        "The font file " + roboto + " changed while the packet was made.");
+  CHECK(fault_of(kOneWord, FileFont(roboto, false)) == "The font file " + roboto + " changed while the packet was made.");
   CHECK(fault_of(kOneWord, HalfEmFont()) == "Page 1: the words \"Cut\": the face regular has no font file.");
   CHECK(fault_of(kOneWord).empty());
 }

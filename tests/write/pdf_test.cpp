@@ -55,10 +55,9 @@ const PaperDocument& everything() {
         {LinkMark{Box{pt(76), pt(160), pt(100), pt(14)}, "a sheet of another set"}},
     });
     d.subject = "Pin-up set";
-    d.pages.push_back(
-        {Length::mm(210),
-         Length::mm(297),
-         {{AnchorMark{"order of work", at(76, 100)}}, text(at(76, 120), Face::bold, 20, "Order of work")}});
+    d.pages.push_back({Length::mm(210),
+                       Length::mm(297),
+                       {{AnchorMark{"order of work", at(76, 100)}}, text(at(76, 120), Face::bold, 20, "Order of work")}});
     d.pages.push_back({pt(792), pt(612), {}});
     d.bookmarks = {{"At a glance – ½ é", 0, 0, pt(66)}, {"Order of work", 1, 1, pt(100)}, {"Blank", 0, 2, Length()}};
     return d;
@@ -132,8 +131,8 @@ TEST_CASE("only the faces that are used are in the file, embedded as subsets", "
 TEST_CASE("each run of letters stands at its own place, turned or not", "[pdf]") {
   if (!have("qpdf")) return;
   // y counts down from the top of a 792 pt page: a base line at 120 lies at 792 - 120 = 672, raised by 6 at 678.
-  const std::string flat = plain_objects(pdf_of(document({{TextMark{
-      at(76, 120), {run_of(Face::regular, 14, "13"), run_of(Face::regular, 9, "1", pt(20), pt(6))}}}})));
+  const std::string flat = plain_objects(pdf_of(
+      document({{TextMark{at(76, 120), {run_of(Face::regular, 14, "13"), run_of(Face::regular, 9, "1", pt(20), pt(6))}}}})));
   CHECK(holds(flat, "1 0 0 1 76 672 Tm"));
   CHECK(holds(flat, "1 0 0 1 96 678 Tm"));
   // Reading upwards: 20 along the line is 20 up the page, 4 above the line is 4 to the left.
@@ -182,10 +181,9 @@ TEST_CASE("links have no border and lead to their anchor; a link to another set'
 
 TEST_CASE("the first of two anchors with one name counts", "[pdf]") {
   if (!have("qpdf")) return;
-  const std::string plain =
-      plain_objects(pdf_of(document({{AnchorMark{"step 7", at(76, 200)}},
-                                     {AnchorMark{"step 7", at(76, 600)}},
-                                     {LinkMark{Box{pt(10), pt(10), pt(50), pt(10)}, "step 7"}}})));
+  const std::string plain = plain_objects(pdf_of(document({{AnchorMark{"step 7", at(76, 200)}},
+                                                           {AnchorMark{"step 7", at(76, 600)}},
+                                                           {LinkMark{Box{pt(10), pt(10), pt(50), pt(10)}, "step 7"}}})));
   CHECK(holds(plain, "/XYZ 76 592"));  // 792 - 200
   CHECK_FALSE(holds(plain, "/XYZ 76 192"));
 }
@@ -207,8 +205,7 @@ TEST_CASE("bookmarks are readable text in their levels", "[pdf]") {
   CAPTURE(outlines);
   CHECK(holds(outlines, "\"title\": \"At a glance – ½ é\""));
   CHECK(holds(outlines, "\"title\": \"Order of work\""));
-  CHECK(outlines.find("Order of work") <
-        outlines.find("At a glance"));  // a kid is listed inside its parent, before its title
+  CHECK(outlines.find("Order of work") < outlines.find("At a glance"));  // a kid is listed inside its parent, before its title
   CHECK(holds(outlines, "\"title\": \"Blank\""));
 }
 
@@ -223,10 +220,10 @@ TEST_CASE("the file asks for no scaling when printed and names its language", "[
 
 TEST_CASE("ink lies where the marks say: black 72 to 144 pt from the top left", "[pdf]") {
   if (!have("pdftoppm")) return;
-  const ScratchFile file(
-      "ink.pdf", pdf_of(document({{FillMark{box(72, 72, 72, 72), Ink::black}},
-                                  {FillMark{box(300, 72, 72, 72), Ink::pale_grey}},
-                                  {ClipMark{box(72, 300, 72, 72), {{FillMark{box(0, 300, 600, 20), Ink::black}}}}}})));
+  const ScratchFile file("ink.pdf",
+                         pdf_of(document({{FillMark{box(72, 72, 72, 72), Ink::black}},
+                                          {FillMark{box(300, 72, 72, 72), Ink::pale_grey}},
+                                          {ClipMark{box(72, 300, 72, 72), {{FillMark{box(0, 300, 600, 20), Ink::black}}}}}})));
   const std::string image = run("pdftoppm -r 72 -gray -singlefile " + file.path()).out;  // one pixel to the point
   const std::string head = "P5\n612 792\n255\n";
   REQUIRE(image.substr(0, head.size()) == head);

@@ -38,8 +38,8 @@ class Dice {
   }
 
   std::string words() {
-    static const std::vector<std::string> kWords{"Cut",  "two",  "½",    "(front)", "\\",    ")",
-                                                 "gown", "13 1/2", "é",  "Łódź",    "£4.10", "<>", "%", "“a”"};
+    static const std::vector<std::string> kWords{"Cut",    "two", "½",    "(front)", "\\", ")", "gown",
+                                                 "13 1/2", "é",   "Łódź", "£4.10",   "<>", "%", "“a”"};
     std::string made;
     for (std::int64_t n = below(6); n >= 0; --n) made += kWords[static_cast<std::size_t>(below(14))] + " ";
     return made;

@@ -22,7 +22,9 @@ std::string fault(const std::string& bytes) {
   return "";
 }
 
-std::string file_with(const std::string& figures) { return "{\"format\": \"gownsheaf figures 1\", \"figures\": [" + figures + "]}"; }
+std::string file_with(const std::string& figures) {
+  return "{\"format\": \"gownsheaf figures 1\", \"figures\": [" + figures + "]}";
+}
 
 std::string one(const std::string& value) {
   return file_with(R"({"key": "pleats/sides/count", "formula": "", "action": "re-mark", "value": )" + value + "}");
@@ -70,8 +72,9 @@ TEST_CASE("figures.json: every kind of value comes back as it was written", "[fi
 
 TEST_CASE("figures.json: rounding, action and privacy come from the table of kinds", "[figures-read]") {
   const auto read = read_figures_json(
-      file_with(R"({"key": "pieces/skirt breadth/wool/cut width", "formula": "", "action": "none", "value": {"type": "length", "ticks": 73152}},)"
-                R"({"key": "measures/waist", "formula": "", "action": "none", "value": {"type": "length", "ticks": 73152}})"),
+      file_with(
+          R"({"key": "pieces/skirt breadth/wool/cut width", "formula": "", "action": "none", "value": {"type": "length", "ticks": 73152}},)"
+          R"({"key": "measures/waist", "formula": "", "action": "none", "value": {"type": "length", "ticks": 73152}})"),
       "old.json");
   REQUIRE(std::holds_alternative<OlderFigures>(read));
   const OlderFigures& older = std::get<OlderFigures>(read);
@@ -87,11 +90,13 @@ TEST_CASE("figures.json: what is not ours is refused, each in its own sentence",
   CHECK(fault("[1, 2]") == "old.json is JSON, but holds no figures of a packet." + kTakes);
   CHECK(fault("{\"format\": 1}") == "old.json is JSON, but holds no figures of a packet." + kTakes);
   CHECK(fault("{\"format\": \"songs 1\"}") == "old.json is JSON, but holds no figures of a packet." + kTakes);
-  CHECK(fault("{\"format\": \"gownsheaf figures 2\"}") ==
-        "old.json is of another format (`gownsheaf figures 2`); this program reads `gownsheaf figures 1`. Give `--since` the older "
-        "project file instead.");
+  CHECK(
+      fault("{\"format\": \"gownsheaf figures 2\"}") ==
+      "old.json is of another format (`gownsheaf figures 2`); this program reads `gownsheaf figures 1`. Give `--since` the older "
+      "project file instead.");
   CHECK(fault("{\"format\": \"gownsheaf figures 1\"}") == "old.json has no list of figures." + kTakes);
-  CHECK(fault(file_with("7")) == "Figure 1 of old.json cannot be read: its key or its value is not as a packet writes it." + kTakes);
+  CHECK(fault(file_with("7")) ==
+        "Figure 1 of old.json cannot be read: its key or its value is not as a packet writes it." + kTakes);
   const std::string good = R"({"key": "a/b", "formula": "", "action": "none", "value": {"type": "count", "value": 1}})";
   CHECK(fault(file_with(good)).empty());
   CHECK(fault(file_with(good + "," + good)) == "Figure 2 of old.json has the key of an earlier one, `a/b`." + kTakes);
