@@ -191,6 +191,7 @@ class FittingWorked {
     if (!sharing.known) sharing = seams_across(project_, "waist");
     if (!sharing.known) return {};
     const Length more = most - *fitting_.cloth_thickness, round = girth_of_layer(more);
+    if (round.to_step(cut_step(in_), Rounding::nearest).is_zero()) return {};  // nothing that a tape shows
     const auto fine = [](Length l) { return text_of(l, ShownIn::centimetres, Length::tenth_mm(1), Rounding::nearest).plain(); };
     NewFigure f = figure(kLayers, "round", fitting_.named.at);
     f.is(round).from("fittings/" + fitting_.named.name + "/cloth thickness", fitting_.cloth_thickness);

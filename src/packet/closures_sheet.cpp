@@ -196,13 +196,14 @@ class ClosuresSheet {
   Text what_it_takes() const {
     Text out;
     const auto add = [&](const Text& sentence) { out = out + (out.empty() ? Text{} : words(" ")) + sentence; };
+    const std::string alike = plan_.times > 1 ? ", for " + counted(plan_.times, "closing", "closings alike") : "";
     if (!plan_.with.empty() && has("in all") && plan_.fasten != "ties")
       add(bold(capital(plan_.with) + ": " + text_.value(key_ + "in all") + (plan_.fasten == "lacing" ? "\u00A0eyelets" : "")) +
-          words("."));
+          words(alike + "."));
     else if (has("in all")) {
       const Words w = words_of(plan_.fasten);
       const std::string called = plan_.fasten == "lacing" ? "eyelets" : text_.count(key_ + "in all") == 1 ? w.one : w.many;
-      add(words(text_.value(key_ + "in all") + "\u00A0" + called + " in all."));
+      add(words(text_.value(key_ + "in all") + "\u00A0" + called + " in all" + alike + "."));
     }
     if (has("tie length"))
       add(bold(text_.value(key_ + "ties") + "\u00A0ties") + words(", each cut ") + length("tie length") + words(": ") +

@@ -185,6 +185,12 @@ TEST_CASE("fitting: layers beyond the mock-up's are shared over the same edges",
   CHECK(figures.length("fittings/first mock-up/the layers/round") == girth_of_layer(Length::tenth_mm(15)));
   CHECK(figures.length("fittings/first mock-up/the layers/each edge") == girth_of_layer(Length::tenth_mm(15)).times(1, 8));
   CHECK(figures.at("fittings/first mock-up/the layers/round").working->numbers == "2 π × (0.20 cm − 0.05 cm)");
+
+  // A tenth of a millimetre goes 0.6 mm round: no tape shows it.
+  p.fittings[0].cloth_thickness = said(Length::tenth_mm(19));
+  Figures alike;
+  changes_of(p, alike, diag);
+  CHECK_FALSE(alike.length("fittings/first mock-up/the layers/round"));
 }
 
 TEST_CASE("fitting: a closing that stands 3 in open above and 2 in below, 2 in wanted", "[fitting]") {

@@ -1,5 +1,7 @@
 // What each sheet says, read as its reader does.
+#include "calculate/closures.h"
 #include "support/catch.h"
+#include "support/garment.h"
 #include "support/plain_blocks.h"
 #include "support/small_project.h"
 
@@ -307,6 +309,25 @@ TEST_CASE("to buy: a length that is no whole step of the shop has its own unit u
   const std::string page = text_of_sheet(p.compose(), "to buy");
   CAPTURE(page);
   CHECK(says(page, "tweed | 5 | 157 7/16 in"));
+}
+
+TEST_CASE("a closing: what several alike take is told as such") {
+  for (const std::int64_t many : {1, 2}) {
+    SmallProject p;
+    Closure closure;
+    closure.named = garment::named("cuffs");
+    closure.length = garment::said(garment::in(4));
+    closure.number = garment::said<std::int64_t>(3);
+    closure.closings = garment::said(many);
+    closure.fasten = Fasten::snaps;
+    p.project.closures.push_back(closure);
+    Diagnostics diag;
+    p.plans.closures = add_closures(p.project, p.figures, diag);
+    p.sheet("closures", "Closing: {closure}", "closure");
+    const std::string page = text_of_sheet(p.compose(), "closures");
+    CAPTURE(page);
+    CHECK(says(page, many == 1 ? "3 snaps in all." : "6 snaps in all, for 2 closings alike."));
+  }
 }
 
 TEST_CASE("how it was worked out: private sums only where the set shows them") {
