@@ -2,11 +2,12 @@
 # Kills batch and watch with signal 9 at random moments, while projects change under them, and looks after each kill: every file in the
 # folder of packets holds the bytes of one version of its project, whole, and no packet that was once there is lost. Each tenth round is
 # let go to its end: then every packet is the newest, and no temporary file is left.
-#   tests/slow/kill-nine.sh [PROGRAM] [ROUNDS]      (300 rounds take some ten minutes)
+# It goes on until so many were killed at work; one that had ended before counts for nothing.
+#   tests/slow/kill-nine.sh [PROGRAM] [KILLS]      (300 take five to ten minutes)
 set -eu
 top=$(CDPATH= cd -- "$(dirname -- "$0")/../.." && pwd)
 program=${1:-$top/build/gownsheaf}
-rounds=${2:-300}
+kills=${2:-300}
 projects=12
 room=$(mktemp -d "${TMPDIR:-/tmp}/gownsheaf-kill-XXXXXX")
 trap 'rm -rf "$room"' EXIT
@@ -49,8 +50,9 @@ newest() {  # after a pass that was let go to its end
 }
 : > "$room/seen"
 for n in $(seq $projects); do write "$n" 1; done
-killed_at_work=0 temporaries=0
-for round in $(seq "$rounds"); do
+killed_at_work=0 temporaries=0 round=0
+while [ "$killed_at_work" -lt "$kills" ]; do
+  round=$((round + 1))
   for n in $(seq $projects); do [ "$(below 2)" = 0 ] || write "$n" $(($(below 3) + 1)); done
   if [ $((round % 2)) = 0 ]; then
     "$program" batch "$room/in" --out "$room/out" --effort quick --jobs 2 > /dev/null 2>&1 &
@@ -58,7 +60,7 @@ for round in $(seq "$rounds"); do
     "$program" watch "$room/in" --out "$room/out" --effort quick --jobs 2 --settle 20 > /dev/null 2>&1 &
   fi
   pid=$!
-  sleep "0.$(printf %03d "$(below 500)")"
+  sleep "0.$(printf %03d "$(below 300)")"
   if [ $((round % 2)) = 1 ]; then
     for n in $(seq $projects); do [ "$(below 3)" != 0 ] || write "$n" $(($(below 3) + 1)); done
     sleep "0.$(printf %03d "$(below 300)")"
@@ -73,4 +75,4 @@ for round in $(seq "$rounds"); do
     whole "$round"
   fi
 done
-echo "$rounds rounds, $killed_at_work killed at work, $temporaries temporary files left by them and cleared: no packet partial, none lost."
+echo "$round rounds, $killed_at_work killed at work, $temporaries temporary files left by them and cleared: no packet partial, none lost."
