@@ -1,35 +1,16 @@
 // What a garment has several times is counted as often: seams and edges of pairs, closings at both knees, the pieces of a gored hem.
-#include "calculate/calculate.h"
 #include "calculate/fitting_share.h"
-#include "check/check.h"
-#include "support/catch.h"
-#include "support/faulty.h"
+#include "support/checked.h"
 
 using namespace gownsheaf;
 using Catch::Matchers::WithinAbs;
+using gownsheaf::testing::checked;
+using gownsheaf::testing::CheckedGarment;
 
 namespace {
 
-struct Counted {
-  Project project;
-  Worked worked;
-};
-
-Counted counted(const std::string& rest) {
-  Counted c;
-  Diagnostics diag;
-  const Entry source = read_yaml("gownsheaf: 1\ntitle: Drover's suit\nshow lengths in: inches\n" + rest, "drover.yaml", diag);
-  c.project = check_project(source, support::the_library(), diag);
-  WorkOptions quick;
-  quick.lay_work = 0;
-  c.worked = calculate(c.project, support::the_library(), quick, diag);
-  for (const Diagnostic& d : diag.sorted())
-    if (d.severity == Severity::error) UNSCOPED_INFO(d.code << ": " << d.sentence);
-  CHECK_FALSE(diag.has_errors());
-  return c;
-}
-std::int64_t figure_count(const Counted& c, const std::string& key) { return c.worked.figures.count(key).value_or(-1); }
-Length figure_length(const Counted& c, const std::string& key) { return c.worked.figures.length(key).value_or(Length{}); }
+std::int64_t figure_count(const CheckedGarment& c, const std::string& key) { return c.worked.figures.count(key).value_or(-1); }
+Length figure_length(const CheckedGarment& c, const std::string& key) { return c.worked.figures.length(key).value_or(Length{}); }
 Length whole_in(std::int64_t whole, std::int64_t parts = 0) { return Length::sixty_fourths(whole * 64 + parts); }
 
 const std::string kPlainWool =
@@ -44,7 +25,7 @@ pieces:
 }  // namespace
 
 TEST_CASE("numbers: a seam has as many as its pieces have of the two edges, the fewer", "[numbers]") {
-  const Counted c = counted(kBreeches + R"(seams:
+  const CheckedGarment c = checked(kBreeches + R"(seams:
   inseam: { joins: [inseam of front leg, inseam of back leg] }
   outseam: { joins: [side of front leg, side of back leg], number: 1 }
   seat: { joins: [seat of back leg, seat of back leg] }
@@ -57,7 +38,7 @@ TEST_CASE("numbers: a seam has as many as its pieces have of the two edges, the 
 }
 
 TEST_CASE("numbers: half an inch over the side seams of a pair and a back on the fold moves four edges", "[numbers]") {
-  const Counted c = counted(kPlainWool + R"(measures: { waist: 27 in }
+  const CheckedGarment c = checked(kPlainWool + R"(measures: { waist: 27 in }
 pieces:
   - { piece: front, make: pair, from: [wool], finished width: 10 in, finished length: 16 in, edges: { side: 8 in } }
   - { piece: back, on fold: yes, from: [wool], finished width: 15 in, finished length: 16 in, edges: { side: 8 in } }
@@ -69,7 +50,7 @@ seams: { side: { joins: [side of front, side of back] } }
 
 TEST_CASE("closings: four buttons at each knee are eight, one lace for each, and a strip to each side of each",
           "[numbers][closings]") {
-  const Counted c = counted(kBreeches + R"(edges: { knee slit: { length: 4 in }, pocket flap: { length: 5 in } }
+  const CheckedGarment c = checked(kBreeches + R"(edges: { knee slit: { length: 4 in }, pocket flap: { length: 5 in } }
 closures:
   - { closure: knees, edge: knee slit, fasten: buttons, with: buttons, number: 4, backed with: wool, guard: { width: 1 in, from: wool }, compare with: [snaps] }
   - { closure: flaps, edge: pocket flap, fasten: buttons, with: buttons, number: 1, closings: 3 }
@@ -89,7 +70,7 @@ plackets: [{ placket: knee, edge: knee slit, length: 4 in, finish: continuous la
 }
 
 TEST_CASE("bones: one to each seam that the channel is on", "[numbers]") {
-  const Counted c = counted(R"(bone stock: { cane: { kind: cane, sold as: [1 yd] } }
+  const CheckedGarment c = checked(R"(bone stock: { cane: { kind: cane, sold as: [1 yd] } }
 seams: { dart: { length: 9 in, number: 4 } }
 bones: [{ channel: dart, on seam: dart, length: 8 in, stock: cane }, { channel: front, length: 10 in, stock: cane }]
 )");
@@ -105,11 +86,11 @@ pieces:
   - { piece: back breadth, part of: skirt, make: 1, from: [wool], cut width: full, finished length: 40 in }
 rounds: { whole: { of: [front gore, side gore, back breadth], finished: 28 in } }
 )";
-  const Counted c = counted(gores + "skirt: { kind: gored, hem: { depth: 3 in, braid: braid } }\n");
+  const CheckedGarment c = checked(gores + "skirt: { kind: gored, hem: { depth: 3 in, braid: braid } }\n");
   CHECK(figure_length(c, "skirt/hem round") == whole_in(24 + 52 + 55));
   CHECK(figure_length(c, "notions/braid/braid needed") == whole_in(133));
-  const Counted written =
-      counted(gores + "skirt: { kind: gored, hem round: 140 in, hem: { depth: 3 in, braid: braid, stiffened with: wool } }\n");
+  const CheckedGarment written =
+      checked(gores + "skirt: { kind: gored, hem round: 140 in, hem: { depth: 3 in, braid: braid, stiffened with: wool } }\n");
   CHECK(figure_length(written, "notions/braid/braid needed") == whole_in(142));
   CHECK(figure_count(written, "pieces/hem stiffening/wool/copies") == 3);  // 140 / 55
 }
@@ -120,14 +101,14 @@ TEST_CASE("layers: a hem's facing is no layer of the waist; a corset's lining is
 pleats: [{ run: waist, of: [breadth], kind: cartridge, finished: 28 in, flat: 103 in, plus: 3 in, stitch: 1/2 in }]
 rounds: { whole: { of: [breadth], runs: [waist], finished: 28 in } }
 )";
-  const Counted c = counted(skirt + "skirt: { kind: straight breadths, hem: { depth: 3 in, faced with: wool } }\n");
+  const CheckedGarment c = checked(skirt + "skirt: { kind: straight breadths, hem: { depth: 3 in, faced with: wool } }\n");
   CHECK(figure_length(c, "pleats/waist/closes to") == Length::mm(100));  // 100 ridges of 0.5 mm up and down
   CHECK(figure_length(c, "pleats/waist/plus") == whole_in(3));
   CHECK(figure_length(c, "pieces/breadth/wool/cut length") == whole_in(41));  // a faced hem takes a seam
   CHECK(c.worked.figures.find("pleats/waist/quarter 1/flat")->working->result == "28 in");
   CHECK(c.worked.figures.find("pleats/waist/quarter 1/flat")->working->numbers == "3 in + 100 in × 1 / 4");
 
-  const Counted stays = counted(
+  const CheckedGarment stays = checked(
       "cloths: { drill: { kind: cotton drill, width: 56 in, shrinks: 0 % }, lawn: { kind: cotton lawn, used as: lining, width: 45 in, shrinks: 0 % } }\n"
       "pieces: [{ piece: stays front, make: pair, from: [drill, lawn], finished width: 9 in, finished length: 12 in, lining longer by: 1/2 in }]\n");
   CHECK(figure_length(stays, "pieces/stays front/lawn/cut length") == whole_in(13, 32));
@@ -135,7 +116,7 @@ rounds: { whole: { of: [breadth], runs: [waist], finished: 28 in } }
 }
 
 TEST_CASE("piece edges: the centre of a piece on the fold has no allowance", "[edges]") {
-  const Counted c = counted(kPlainWool + R"(allowances: { seam: 5/8 in }
+  const CheckedGarment c = checked(kPlainWool + R"(allowances: { seam: 5/8 in }
 pieces:
   - { piece: back, on fold: yes, from: [wool], finished width: 15 in, finished length: 16 in, edge allowances: { centre back: 1 in } }
   - { piece: front, make: pair, from: [wool], finished width: 10 in, finished length: 16 in, edge allowances: { centre front: 1 in } }
@@ -146,7 +127,7 @@ pieces:
 
 TEST_CASE("loads: no skirt hangs from a cuff, and its weight lies on the seam of the skirt's round, not on the first round",
           "[numbers][load]") {
-  const Counted c = counted(kPlainWool + R"(garment: dress
+  const CheckedGarment c = checked(kPlainWool + R"(garment: dress
 measures: { waist: 28 in, wrist: 6 in }
 pieces:
   - { piece: sleeve frill, part of: sleeve, make: 2, from: [wool], finished width: 20 in, finished length: 4 in }

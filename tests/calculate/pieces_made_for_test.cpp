@@ -1,31 +1,11 @@
 // Strips that a closing or a hem asks for are cut like any piece, and the cloth for them is counted.
-#include "calculate/calculate.h"
-#include "check/check.h"
-#include "support/catch.h"
-#include "support/faulty.h"
+#include "support/checked.h"
 
 using namespace gownsheaf;
+using gownsheaf::testing::checked;
+using gownsheaf::testing::CheckedGarment;
 
 namespace {
-
-struct MadeCuts {
-  Project project;
-  Worked worked;
-};
-
-MadeCuts cut(const std::string& rest) {
-  MadeCuts c;
-  Diagnostics diag;
-  const Entry source = read_yaml("gownsheaf: 1\ntitle: Quay bodice\nshow lengths in: inches\n" + rest, "quay.yaml", diag);
-  c.project = check_project(source, support::the_library(), diag);
-  WorkOptions quick;
-  quick.lay_work = 0;
-  c.worked = calculate(c.project, support::the_library(), quick, diag);
-  for (const Diagnostic& d : diag.sorted())
-    if (d.severity == Severity::error) UNSCOPED_INFO(d.code << ": " << d.sentence);
-  CHECK_FALSE(diag.has_errors());
-  return c;
-}
 
 const std::string kBodice = R"(garment: bodice
 cloths:
@@ -40,12 +20,12 @@ edges: { centre front: { of: [front of bodice front] } }
 const std::string kClosing =
     "closures: [{ closure: front closing, edge: centre front, fasten: hooks and eyes, meets: edge to edge, sides: [bodice front], ";
 
-Length needed(const MadeCuts& c, const std::string& cloth) {
+Length needed(const CheckedGarment& c, const std::string& cloth) {
   const auto l = c.worked.figures.length("cloths/" + cloth + "/needed");
   REQUIRE(l.has_value());
   return *l;
 }
-Length figure(const MadeCuts& c, const std::string& key) {
+Length figure(const CheckedGarment& c, const std::string& key) {
   INFO(key);
   const auto l = c.worked.figures.length(key);
   REQUIRE(l.has_value());
@@ -55,7 +35,7 @@ Length figure(const MadeCuts& c, const std::string& key) {
 }  // namespace
 
 TEST_CASE("strips: a guard 1 in wide is cut 2 in and two seams wide, as long as the closing and two seams", "[strips]") {
-  const MadeCuts c = cut(kBodice + kClosing + "guard: { width: 1 in, from: wool } }]\n");
+  const CheckedGarment c = checked(kBodice + kClosing + "guard: { width: 1 in, from: wool } }]\n");
   const std::string guard = "pieces/front closing guard/wool/";
   CHECK(figure(c, guard + "cut width") == Length::sixty_fourths(3 * 64 + 16));    // 2 + 2 x 5/8
   CHECK(figure(c, guard + "cut length") == Length::sixty_fourths(14 * 64 + 16));  // 13 + 2 x 5/8
@@ -64,26 +44,26 @@ TEST_CASE("strips: a guard 1 in wide is cut 2 in and two seams wide, as long as 
 }
 
 TEST_CASE("strips: a guard without a cloth is of the outside's; without a width there is no strip", "[strips]") {
-  CHECK(cut(kBodice + kClosing + "guard: { width: 1 in } }]\n").project.piece("front closing guard")->from ==
+  CHECK(checked(kBodice + kClosing + "guard: { width: 1 in } }]\n").project.piece("front closing guard")->from ==
         std::vector<std::string>{"wool"});
-  CHECK(cut(kBodice + kClosing + "guard: { from: wool } }]\n").project.piece("front closing guard") == nullptr);
-  CHECK(cut(kBodice + kClosing + "}]\n").project.pieces.size() == 1);
+  CHECK(checked(kBodice + kClosing + "guard: { from: wool } }]\n").project.piece("front closing guard") == nullptr);
+  CHECK(checked(kBodice + kClosing + "}]\n").project.pieces.size() == 1);
 }
 
 TEST_CASE("strips: what backs a closing is cut once for each side, and bought", "[strips]") {
-  const MadeCuts c = cut(kBodice + kClosing + "backed with: coutil, backing width: 1 1/2 in }]\n");
+  const CheckedGarment c = checked(kBodice + kClosing + "backed with: coutil, backing width: 1 1/2 in }]\n");
   CHECK(c.worked.figures.count("pieces/front closing backing/coutil/copies") == 2);
   CHECK(figure(c, "pieces/front closing backing/coutil/cut width") == Length::sixty_fourths(96));
   CHECK(needed(c, "coutil") == Length::inches(15));  // 14 1/4 in, up to the shop's inch
 }
 
 TEST_CASE("strips: no backing where a side is cut from that cloth already, no second strip beside the maker's own", "[strips]") {
-  CHECK(cut(kBodice + kClosing + "backed with: wool }]\n").project.piece("front closing backing") == nullptr);
+  CHECK(checked(kBodice + kClosing + "backed with: wool }]\n").project.piece("front closing backing") == nullptr);
   const std::string own =
       "  - { piece: Front closing guard, part of: facing, from: [wool], cut width: 4 in, cut length: 15 in }\n";
   std::string with_own = kBodice;
   with_own.insert(with_own.find("\nedges:") + 1, own);
-  const MadeCuts c = cut(with_own + kClosing + "guard: { width: 1 in, from: wool } }]\n");
+  const CheckedGarment c = checked(with_own + kClosing + "guard: { width: 1 in, from: wool } }]\n");
   CHECK(c.project.pieces.size() == 2);
   CHECK(figure(c, "pieces/Front closing guard/wool/cut width") == Length::inches(4));
 }
@@ -99,7 +79,7 @@ pieces:
 pleats: [{ run: all round, of: [skirt breadth], kind: knife, finished: 28 in, count: 20 }]
 skirt: { kind: straight breadths, hem: { depth: 4 in, faced with: sateen, stiffened with: sateen } }
 )";
-  const MadeCuts c = cut(skirt);
+  const CheckedGarment c = checked(skirt);
   // 3 x 58 - 6 x 1/2 = 171 in round; widths of 39 in between seam lines: 171 / 39 = 4.4, five.
   CHECK(c.worked.figures.count("pieces/hem facing/sateen/copies") == 5);
   CHECK(figure(c, "pieces/hem facing/sateen/cut length") == Length::inches(5));      // 4 + 2 x 1/2
@@ -113,17 +93,17 @@ TEST_CASE("strips: a placket's strip is cut of the cloth it stands in, unless th
   // here two cloths thick: 3 + 2 x 5/8 by 11 + 2 x 5/8 in. Faced: two facings of that size, one cloth each (common practice).
   const std::string slit =
       kBodice + "seams: { side: { length: 12 in, kind: side } }\nplackets: [{ placket: left, seam: side, length: 10 in, finish: ";
-  const MadeCuts lap = cut(slit + "continuous lap }]\n");
+  const CheckedGarment lap = checked(slit + "continuous lap }]\n");
   CHECK(figure(lap, "pieces/left placket strip/wool/cut width") == Length::sixty_fourths(240));
   CHECK(figure(lap, "pieces/left placket strip/wool/cut length") == Length::inches(20));
-  const MadeCuts under = cut(slit + "separate underlap }]\n");
+  const CheckedGarment under = checked(slit + "separate underlap }]\n");
   CHECK(figure(under, "pieces/left placket underlap/wool/cut width") == Length::sixty_fourths(4 * 64 + 16));
   CHECK(figure(under, "pieces/left placket underlap/wool/cut length") == Length::sixty_fourths(12 * 64 + 16));
-  const MadeCuts faced = cut(slit + "faced }]\n");
+  const CheckedGarment faced = checked(slit + "faced }]\n");
   CHECK(figure(faced, "pieces/left placket facing/wool/cut width") == Length::sixty_fourths(2 * 64 + 48));
   CHECK(faced.worked.figures.count("pieces/left placket facing/wool/copies") == 2);
   std::string own = slit + "faced }]\n";
   own.insert(own.find("edges: { centre front"),
              "  - { piece: my placket band, part of: facing, from: [wool], cut width: 4 in, cut length: 12 in }\n");
-  CHECK(cut(own).project.piece("left placket facing") == nullptr);
+  CHECK(checked(own).project.piece("left placket facing") == nullptr);
 }

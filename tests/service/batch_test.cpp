@@ -101,19 +101,13 @@ TEST_CASE("a batch makes what is new or changed, leaves what is current, and mir
 
 TEST_CASE("a drawing is part of what a packet is made of", "[service]") {
   House house;
-  const std::string svg =
-      "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
-      "<path id='front' d='M10 10H110V150H10Z'/></svg>";
-  house.put("d/pieces.svg", svg);
-  house.put(
-      "d/project.yaml",
-      "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
-      "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: pieces.svg#front, outline is: cut line }]\n");
+  house.put("d/pieces.svg", kDrawing);
+  house.put("d/project.yaml", drawn("pieces.svg"));
   Heard first = house.batch();
   REQUIRE(first.told() + (first.results.empty() ? "" : first.results[0].messages) == "made d/project.yaml");
   CHECK(first.results[0].record->drawings == std::vector<std::string>{"pieces.svg"});
   CHECK(house.batch().told() == "current d/project.yaml");
-  house.put("d/pieces.svg", svg + "\n");
+  house.put("d/pieces.svg", kDrawing + "\n");
   CHECK(house.batch().told() == "made d/project.yaml");
   fs::remove(house.folder / "in/d/pieces.svg");
   CHECK(house.batch().results[0].state == PacketState::failed);
@@ -160,14 +154,9 @@ TEST_CASE("shares of another number do not work in the folder at once", "[servic
 
 TEST_CASE("a project that was stopped is left alone until it, a drawing or a limit has changed", "[service]") {
   House house;
-  const std::string svg =
-      "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
-      "<path id='front' d='M10 10H110V150H10Z'/></svg>";
-  house.put("pieces.svg", svg);
-  const std::string drawn =
-      "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
-      "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: ./pieces.svg#front, outline is: cut line }]\n";
-  house.put("a.yaml", drawn);
+  house.put("pieces.svg", kDrawing);
+  const std::string project = drawn("./pieces.svg");
+  house.put("a.yaml", project);
   const auto tell = house.order.tell;
   const auto falls = [](const auto&, const auto&, bool) -> std::string { std::abort(); };
   const std::string fell = "failed a.yaml: The program fell over it (signal 6). That is a fault of the program.";
@@ -176,11 +165,11 @@ TEST_CASE("a project that was stopped is left alone until it, a drawing or a lim
   CHECK(house.batch().told() == fell);
   house.order.tell = tell;  // it would be made now
   CHECK(house.batch().told() == kept);
-  house.put("pieces.svg", svg + "\n");
+  house.put("pieces.svg", kDrawing + "\n");
   CHECK(house.batch().told() == "made a.yaml");
   CHECK_FALSE(house.has(".gownsheaf/stopped/a.stopped"));
 
-  house.put("a.yaml", drawn + "# another\n");
+  house.put("a.yaml", project + "# another\n");
   house.order.tell = falls;
   CHECK(house.batch().told() == fell);
   house.order.tell = tell;

@@ -23,6 +23,16 @@ inline std::string skirt(const std::string& title, const std::string& more = "")
          more;
 }
 
+// A piece that is drawn, and the project that reads the drawing from below its own folder.
+inline const std::string kDrawing =
+    "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
+    "<path id='front' d='M10 10H110V150H10Z'/></svg>";
+inline std::string drawn(const std::string& drawing) {
+  return "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
+         "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: " +
+         drawing + "#front, outline is: cut line }]\n";
+}
+
 struct Heard : ResultListener {
   std::vector<PacketResult> results;
   std::vector<std::string> said;

@@ -204,17 +204,11 @@ TEST_CASE(
   };
   w.begin();
   CHECK(soon([&] { return w.house.get("batch.json").find("\"made\": 0") != std::string::npos; }));
-  const std::string svg =
-      "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
-      "<path id='front' d='M10 10H110V150H10Z'/></svg>";
-  w.arrive("pieces.svg", svg);
-  w.arrive(
-      "d.yaml",
-      "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
-      "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: ./pieces.svg#front, outline is: cut line }]\n");
+  w.arrive("pieces.svg", kDrawing);
+  w.arrive("d.yaml", drawn("./pieces.svg"));
   CHECK(soon([&] { return w.house.has("d.pdf"); }));
   const std::string first = w.house.get("d.pdf");
-  w.arrive("pieces.svg", svg + "\n");
+  w.arrive("pieces.svg", kDrawing + "\n");
   CHECK(soon([&] { return w.house.get("d.pdf") != first; }));
 
   const std::string falls = skirt("Falls");
@@ -236,17 +230,11 @@ TEST_CASE("what happens while a packet is made is not missed", "[service][watch]
     return "";
   };
   w.begin();
-  const std::string svg =
-      "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='200mm' viewBox='0 0 200 200'>"
-      "<path id='front' d='M10 10H110V150H10Z'/></svg>";
-  w.arrive("pieces.svg", svg);
-  w.arrive(
-      "d.yaml",
-      "gownsheaf: 1\ntitle: Drawn\ncloths: { linen: { kind: dress linen, width: 140 cm, bought: [1 m] } }\n"
-      "pieces: [{ piece: front, part of: bodice, make: 1, from: [linen], outline: pieces.svg#front, outline is: cut line }]\n");
+  w.arrive("pieces.svg", kDrawing);
+  w.arrive("d.yaml", drawn("pieces.svg"));
   CHECK(soon([&] { return fs::exists(tried); }));
-  w.arrive("pieces.svg", svg + "\n");      // after it was read
-  w.arrive("b/late.yaml", skirt("Late"));  // waits, and its folder goes
+  w.arrive("pieces.svg", kDrawing + "\n");  // after it was read
+  w.arrive("b/late.yaml", skirt("Late"));   // waits, and its folder goes
   usleep(100'000);
   fs::rename(w.house.folder / "in/b", w.house.folder / "away");
   usleep(100'000);

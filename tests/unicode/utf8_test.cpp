@@ -1,18 +1,11 @@
 #include <random>
 
 #include "support/catch.h"
+#include "support/rounds.h"
 #include "unicode/forms.h"
 #include "unicode/utf8.h"
 
 using namespace gownsheaf;
-
-namespace {
-#ifdef GOWNSHEAF_SANITIZED
-constexpr int kRounds = 500;
-#else
-constexpr int kRounds = 10000;
-#endif
-}  // namespace
 
 // Well-formed and ill-formed sequences: Unicode Standard 15, table 3-7.
 TEST_CASE("UTF-8 is read one character at a time", "[utf8]") {
@@ -44,7 +37,7 @@ TEST_CASE("every character survives writing and reading", "[utf8][law]") {
 
 TEST_CASE("random bytes never lose a well-formed character after them", "[utf8][law]") {
   std::mt19937 dice(1866);
-  for (int round = 0; round < kRounds; ++round) {
+  for (int round = 0; round < kLawRounds; ++round) {
     std::string bytes;
     for (auto n = dice() % 12; n > 0; --n) bytes += static_cast<char>(dice() & 0xFF);
     const std::vector<char32_t> back = decode_utf8(bytes + "|⅝");
